@@ -1,0 +1,51 @@
+import { check } from './commands/check.ts';
+import { importFile } from './commands/importFile.ts';
+import { newProject } from './commands/newProject.ts';
+import { serve } from './commands/serve.ts';
+import { Refused, exitCodes } from './exit.ts';
+import { problemLines } from './print/problems.ts';
+
+const usage = `Kneewall plans, builds and proves a ducted heat pump in a small house.
+
+  kneewall check FILE [--json] [--quick | --long] [--units us|si]
+      What holds, what is tight, what fails, and what would mend it.
+  kneewall new FILE [--from DEMO]
+      A new project, empty or copied from a demo: tern-ledge, juniper-flat.
+  kneewall import weather FILE --into PROJECT [--format KIND]
+      Takes a weather year into a project. The project is unchanged when it fails.
+  kneewall serve [--port PORT]
+      Serves the app to this machine.
+`;
+
+const commands: Readonly<Record<string, (args: readonly string[]) => Promise<number>>> = {
+  check,
+  new: newProject,
+  import: importFile,
+  serve,
+};
+
+async function main(): Promise<number> {
+  const [name, ...args] = process.argv.slice(2);
+  if (name === undefined || name === 'help' || name === '--help') {
+    process.stdout.write(usage);
+    return name === undefined ? exitCodes.refused : exitCodes.nothingFails;
+  }
+  const command = commands[name];
+  if (!command) throw new Refused(`There is no command "${name.slice(0, 40)}".\n\n${usage}`);
+  return await command(args);
+}
+
+process.on('SIGINT', () => process.exit(exitCodes.interrupted));
+
+try {
+  process.exitCode = await main();
+} catch (thrown) {
+  if (!(thrown instanceof Refused)) {
+    const name = thrown instanceof Error ? thrown.message.split('\n')[0] : 'unknown';
+    process.stderr.write(`Kneewall stopped on a fault of its own: ${name}\nNothing was changed.\n`);
+    process.exitCode = exitCodes.fault;
+  } else {
+    process.stderr.write(`${thrown.message}\n${problemLines(thrown.problems).join('\n')}${thrown.problems.length ? '\n' : ''}`);
+    process.exitCode = exitCodes.refused;
+  }
+}

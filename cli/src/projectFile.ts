@@ -1,0 +1,58 @@
+import { readFile, rename, stat, writeFile } from 'node:fs/promises';
+import { dirname, join } from 'node:path';
+import { type Problem, type Project, hashOfBytes, openProject, projectText } from '@kneewall/project';
+import { Refused } from './exit.ts';
+
+const bytesMost = 64 * 1024 * 1024;
+
+/** The bytes of a file, or a refusal that says what is wrong with the name. */
+export async function readBytes(file: string): Promise<Uint8Array> {
+  try {
+    const { size } = await stat(file);
+    if (size > bytesMost) throw new Refused(`${file} is larger than 64 MiB; that is no project and no weather year.`);
+    return await readFile(file);
+  } catch (thrown) {
+    if (thrown instanceof Refused) throw thrown;
+    throw new Refused(`Cannot read ${file}: ${plainReason(thrown)}.`);
+  }
+}
+
+const plainReason = (thrown: unknown): string => {
+  const code = (thrown as NodeJS.ErrnoException).code;
+  if (code === 'ENOENT') return 'there is no such file';
+  if (code === 'EACCES') return 'it may not be read';
+  return code === 'EISDIR' ? 'it is a folder' : 'the disk refused';
+};
+
+/** A project from a file, with what is odd about it. */
+export async function readProject(file: string): Promise<{ project: Project; problems: readonly Problem[] }> {
+  const opened = openProject(new TextDecoder().decode(await readBytes(file)));
+  if (!opened.ok) throw new Refused(`${file} was not opened.`, opened.problems);
+  return opened;
+}
+
+/** Writes beside and renames, so that a project is never half written. */
+export async function writeWhole(file: string, data: string | Uint8Array): Promise<void> {
+  const beside = `${file}.new`;
+  try {
+    await writeFile(beside, data);
+    await rename(beside, file);
+  } catch (thrown) {
+    throw new Refused(`Cannot write ${file}: ${plainReason(thrown)}.`);
+  }
+}
+
+export const writeProject = (file: string, project: Project): Promise<void> => writeWhole(file, projectText(project));
+
+/** Blobs lie in a folder beside the project, each named by its hash. */
+export const blobPath = (projectFile: string, hash: string): string => join(dirname(projectFile), 'blobs', hash);
+
+/** A blob's bytes, checked against its name; undefined where it is not at hand. */
+export async function readBlob(projectFile: string, hash: string): Promise<Uint8Array | undefined> {
+  try {
+    const bytes = await readFile(blobPath(projectFile, hash));
+    return hashOfBytes(bytes) === hash ? bytes : undefined;
+  } catch {
+    return undefined;
+  }
+}

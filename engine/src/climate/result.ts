@@ -1,0 +1,81 @@
+import type { Given } from '@kneewall/project';
+import type { Outcome } from '../plan/outcome.ts';
+import type { ResultBase } from '../plan/trade.ts';
+
+/** Where the numbers come from: four answers, a table of monthly normals, or an imported year. */
+export type ClimateBasis = 'assumed' | 'normals' | 'weather-file';
+
+/** The cold night the heating has to hold. */
+export type DesignNight = {
+  /** °C, with the path of the field it comes from, so that it counts among the unknowns. */
+  readonly outdoor: Given;
+  /** m/s at a weather station. */
+  readonly wind: Given;
+  /** kg/kg */
+  readonly humidityRatio: number;
+};
+
+/** One hour of the hot day; sun in W/m², angles in degrees, azimuth clockwise from north. Local solar time. */
+export type DesignHour = {
+  /** The middle of it: 0.5 to 23.5. */
+  readonly hour: number;
+  readonly outdoor: number;
+  readonly zenith: number;
+  readonly azimuth: number;
+  readonly beamNormal: number;
+  readonly diffuseLevel: number;
+};
+
+/** The hot day the cooling has to hold. `hours` is for the likely afternoon; a shifted one moves all hours alike. */
+export type DesignDay = {
+  readonly outdoor: Given;
+  readonly dailyRange: Given;
+  readonly wind: Given;
+  readonly humidityRatio: number;
+  /** 1 to 12, the month whose sun is used. */
+  readonly month: number;
+  readonly hours: readonly DesignHour[];
+};
+
+export type ClimateMonth = {
+  readonly month: number;
+  /** °C */
+  readonly mean: number;
+  /** K, mean of daily highest less daily lowest. */
+  readonly dailyRange: number;
+  readonly relativeHumidity: number;
+  /** m/s */
+  readonly wind: number;
+  readonly clearness: number;
+  /** kWh/m² a day on the level. */
+  readonly sun: number;
+};
+
+/** Hours of the year by outdoor temperature; bins 3 K wide, centred on multiples of 3 °C. */
+export type TemperatureBin = { readonly centre: number; readonly hours: number };
+
+/** Filled from a weather file only. */
+export type YearFacts = {
+  readonly rows: number;
+  readonly heating996: number;
+  readonly heating99: number;
+  readonly cooling004: number;
+  readonly cooling01: number;
+  readonly coldestDay: { readonly day: number; readonly mean: number };
+  readonly darkestTenDays: { readonly day: number; readonly sun: number };
+  /** Rank correlation between the day's cold and the day's darkness in the coldest quarter, -1 to 1. */
+  readonly coldAndDark: number;
+};
+
+export type ClimateResult = ResultBase & {
+  readonly basis: ClimateBasis;
+  readonly latitude: Outcome<number>;
+  readonly elevation: Outcome<number>;
+  /** Pa, from the elevation. */
+  readonly pressure: Outcome<number>;
+  readonly night: Outcome<DesignNight>;
+  readonly day: Outcome<DesignDay>;
+  readonly months: Outcome<readonly ClimateMonth[]>;
+  readonly bins: Outcome<readonly TemperatureBin[]>;
+  readonly facts: Outcome<YearFacts>;
+};

@@ -1,0 +1,66 @@
+import type { Range } from '@kneewall/project';
+import type { Outcome } from '../plan/outcome.ts';
+import type { Spread } from '../plan/scenario.ts';
+import type { ResultBase } from '../plan/trade.ts';
+
+export type UnitSpeed = 'least' | 'rated' | 'most';
+
+/** One row of a data sheet in plain numbers, defrost and altitude not yet applied. °C, W, m³/s. */
+export type UnitRow = {
+  readonly mode: 'heating' | 'cooling';
+  readonly speed: UnitSpeed;
+  readonly outdoor: number;
+  readonly indoor: number;
+  readonly indoorWetBulb?: number;
+  readonly capacity: number;
+  readonly power: number;
+  readonly airflow?: number;
+  readonly sensibleShare?: number;
+  readonly defrostCounted: boolean;
+};
+
+/** A unit as its data sheet states it; plain data that moves between threads. */
+export type UnitModel = { readonly id: string; readonly name: string; readonly rows: readonly UnitRow[] };
+
+/** A blower table: flow m³/s falling with external static pressure Pa. */
+export type BlowerTable = {
+  readonly setting: string;
+  readonly points: readonly { readonly flow: number; readonly pressure: number; readonly power?: number }[];
+};
+
+export type BlowerModel = {
+  readonly kind: 'fixed' | 'torque' | 'airflow';
+  readonly tables: readonly BlowerTable[];
+  readonly staticMost?: number;
+  readonly filterIncluded: boolean;
+};
+
+export type Candidate = {
+  readonly id: string;
+  readonly name: string;
+  readonly chosen: boolean;
+  readonly unit: UnitModel;
+  readonly blower: BlowerModel;
+  /** W at the design night: highest speed, defrost and altitude counted, no backup. */
+  readonly heatingCapacity: Outcome<Spread>;
+  /** That less the load, W; negative is short. */
+  readonly heatingSpare: Outcome<Spread>;
+  /** W sensible and total at the design hour, highest speed. */
+  readonly coolingSensible: Outcome<Spread>;
+  readonly coolingSpare: Outcome<Spread>;
+  /** Lowest outdoor temperature at which it still holds the house alone, °C. */
+  readonly balancePoint: Outcome<number>;
+  /** Hours of the year in which the house needs less than the lowest continuous capacity: it cycles. */
+  readonly cyclingHours: Outcome<number>;
+  readonly heatingHours: Outcome<number>;
+  /** Coefficient of performance at the design night. */
+  readonly designCop: Outcome<number>;
+  /** Most power drawn at once with and without backup strips, W. */
+  readonly powerMost: Outcome<Range>;
+};
+
+export type EquipmentResult = ResultBase & {
+  readonly candidates: Readonly<Record<string, Candidate>>;
+  /** The one the plan is made for: marked, or the only one. */
+  readonly chosen: Outcome<string>;
+};

@@ -1,0 +1,71 @@
+import type { Outcome } from '../plan/outcome.ts';
+import type { Spread } from '../plan/scenario.ts';
+import type { ResultBase } from '../plan/trade.ts';
+
+/** What carries heat in or out. */
+export type PartId =
+  | 'walls'
+  | 'windows'
+  | 'doors'
+  | 'ceiling'
+  | 'roof'
+  | 'floor'
+  | 'air'
+  | 'sun'
+  | 'people'
+  | 'appliances';
+
+/** One part of a load, W, positive when it makes the unit work. `subject` is the surface or opening, where it is one. */
+export type LoadPart = { readonly part: PartId; readonly subject?: string; readonly heat: number };
+
+export type RoomLoad = {
+  readonly room: string;
+  readonly name: string;
+  /** W at the design night. */
+  readonly heating: Outcome<Spread>;
+  /** W sensible, at the hour at which the house as a whole needs most. */
+  readonly cooling: Outcome<Spread>;
+  readonly heatingParts: readonly LoadPart[];
+  readonly coolingParts: readonly LoadPart[];
+};
+
+export type CoolingLoad = {
+  /** W, at the peak hour. */
+  readonly sensible: Spread;
+  readonly latent: Spread;
+  /** Local solar hour of the peak, 0.5 to 23.5. */
+  readonly hour: number;
+};
+
+/** A steady attic: everything its temperature hangs on. Conductances W/K. */
+export type AtticModel = {
+  readonly ceiling: number;
+  readonly roof: number;
+  /** Of outdoor air passing through. */
+  readonly vents: number;
+  /** K that the sun adds to the outdoor air at the roof, at the design hour; what the night sky takes off, at night. */
+  readonly sunRise: number;
+  readonly skyDrop: number;
+};
+
+export type LoadsResult = ResultBase & {
+  /** `rooms`: room by room. `quick`: the whole house from a handful of answers. */
+  readonly basis: 'rooms' | 'quick';
+  /** W at the design night, the whole house. */
+  readonly heating: Outcome<Spread>;
+  readonly cooling: Outcome<CoolingLoad>;
+  readonly rooms: Readonly<Record<string, RoomLoad>>;
+  /** The whole house by part, largest first. */
+  readonly heatingParts: readonly LoadPart[];
+  readonly coolingParts: readonly LoadPart[];
+  /** W/K of everything at the design night, air included: what the house loses for each degree. */
+  readonly lossPerDegree: Outcome<Spread>;
+  /** Outdoor temperature above which no heat is needed, °C. */
+  readonly balanceTemperature: Outcome<number>;
+  readonly attic: Outcome<AtticModel>;
+  /** °C in the attic without ducts, at the design night and at the design hour. */
+  readonly atticNight: Outcome<Spread>;
+  readonly atticDay: Outcome<Spread>;
+  /** kWh over last winter by fuel burned, and by the house as entered; only where fuel is known. */
+  readonly winter: Outcome<{ readonly burned: Spread; readonly computed: Spread }>;
+};

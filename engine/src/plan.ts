@@ -1,0 +1,147 @@
+import {
+  type Problem,
+  type Project,
+  type ResolvedProject,
+  type System,
+  inspectProject,
+  resolveProject,
+} from '@kneewall/project';
+import { agree } from './coupling/agree.ts';
+import { type Agreement, noAgreement } from './coupling/agreement.ts';
+import type { Job } from './jobs/job.ts';
+import { type Memo, coldMemo, remembered } from './plan/memo.ts';
+import { faultFinding, faultOf } from './plan/fault.ts';
+import type { Finding } from './plan/finding.ts';
+import { gatherByHoldPoint } from './plan/holdPoints.ts';
+import { findingOf, judge } from './plan/judge.ts';
+import type { Plan } from './plan/plan.ts';
+import { printerFor } from './plan/printer.ts';
+import { onlyParts, partsRead } from './plan/reads.ts';
+import { scenario } from './plan/scenario.ts';
+import type { Source } from './plan/source.ts';
+import type { PlanView, ResultBase, Results } from './plan/trade.ts';
+import type { Working } from './plan/working.ts';
+import type { TradeResults } from './results.ts';
+import { type AnyTrade, builtTrades, trades } from './trades.ts';
+import { engineVersion } from './version.ts';
+
+export type Evaluated = { readonly plan: Plan; readonly wanted: readonly Job[] };
+
+export type EvaluateOptions = {
+  /** In whose units the words are. Without it the project's own choice. */
+  readonly units?: System;
+  /** Keeps what did not change between evaluations. The answer never depends on it. */
+  readonly memo?: Memo;
+};
+
+type Found = { readonly result?: TradeResults[keyof TradeResults]; readonly fault?: string };
+
+/**
+ * All that follows from a project and the results at hand, and the jobs that would tell more. Pure: equal inputs give
+ * equal plans, to the bit. A fault in one trade blinds that trade only and is never taken for `ok`.
+ */
+export function evaluate(project: Project, results: Results, options: EvaluateOptions = {}): Evaluated {
+  const memo = options.memo ?? coldMemo();
+  const found = designAll(project, results, memo);
+  const good = Object.fromEntries(
+    Object.entries(found).flatMap(([id, f]) => (f.result ? [[id, f.result]] : [])),
+  ) as Partial<TradeResults>;
+  const resolved = remembered(memo, 'resolved', [project], () => resolveProject(project));
+  const agreement = agreed(project, resolved, good, memo);
+  const view: PlanView = { project: resolved, trades: good, agreement };
+  const units = options.units ?? (project.site?.units === 'si' ? 'si' : 'us');
+  const judged = trades.map((t) => judgeTrade(t, found[t.id] ?? {}, view, units, memo));
+  const findings = judged.flatMap((j) => j.findings);
+  const base = Object.values(good) as ResultBase[];
+  const plan: Plan = {
+    engine: { version: engineVersion, trades: builtTrades },
+    findings,
+    holdPoints: gatherByHoldPoint(findings),
+    trades: good,
+    materials: judged.flatMap((j) => j.materials),
+    tasks: judged.flatMap((j) => j.tasks),
+    readings: judged.flatMap((j) => j.readings),
+    workings: Object.assign({}, ...base.map((r) => r.workings), ...judged.map((j) => j.workings)),
+    agreement,
+    sources: allSources(),
+    problems: remembered(memo, 'problems', [project], () => inspectProject(project)) as readonly Problem[],
+  };
+  return { plan, wanted: base.flatMap((r) => r.wanted) };
+}
+
+function designAll(project: Project, results: Results, memo: Memo): Partial<Record<keyof TradeResults, Found>> {
+  const found: Partial<Record<keyof TradeResults, Found>> = {};
+  for (const trade of trades) {
+    const upstream = trade.after.map((id) => found[id]);
+    const blind = upstream.find((u) => u?.fault !== undefined);
+    found[trade.id] = blind?.fault
+      ? { fault: blind.fault }
+      : remembered(memo, trade.id, [...partsRead(project, trade.reads), ...upstream.map((u) => u?.result), ...read(trade, results)], () =>
+          designOne(trade, project, found, results),
+        );
+  }
+  return found;
+}
+
+/** The results a trade may look up: parsed blobs and jobs it once asked for. Other trades' results stay out of its sight. */
+const read = (trade: AnyTrade, results: Results): unknown[] => (trade.after.length === 0 ? [results] : []);
+
+function designOne(
+  trade: AnyTrade,
+  project: Project,
+  found: Partial<Record<keyof TradeResults, Found>>,
+  results: Results,
+): Found {
+  const upstream = Object.fromEntries(trade.after.map((id) => [id, found[id]?.result])) as TradeResults;
+  try {
+    return { result: trade.design({ project: resolveProject(onlyParts(project, trade.reads)), upstream, results }) };
+  } catch (thrown) {
+    return { fault: faultOf(thrown) };
+  }
+}
+
+function agreed(project: Project, resolved: ResolvedProject, good: Partial<TradeResults>, memo: Memo): Agreement {
+  const { climate, loads, equipment, air } = good;
+  if (!climate || !loads || !equipment || !air) return noAgreement;
+  const { of } = scenario();
+  const { heating, cooling, humidity } = resolved.house.setpoints;
+  return remembered(memo, 'agreement', [climate, loads, equipment, air, project.house?.setpoints], () =>
+    agree({ climate, loads, equipment, air }, { heating: of(heating), cooling: of(cooling), humidity: of(humidity) }),
+  );
+}
+
+type JudgedTrade = {
+  readonly findings: readonly Finding[];
+  readonly workings: Readonly<Record<string, Working>>;
+  readonly materials: Plan['materials'];
+  readonly tasks: Plan['tasks'];
+  readonly readings: Plan['readings'];
+};
+
+function judgeTrade(trade: AnyTrade, found: Found, view: PlanView, units: System, memo: Memo): JudgedTrade {
+  const blind = (fault: string): JudgedTrade => ({
+    findings: [faultFinding(trade.id, fault)],
+    workings: {},
+    materials: [],
+    tasks: [],
+    readings: [],
+  });
+  const { result } = found;
+  if (!result) return blind(found.fault ?? 'no result');
+  // A judged trade may look at every other trade, so its words stand only while nothing in the view moved.
+  const seen = [view.project, ...Object.values(view.trades), view.agreement, units];
+  return remembered(memo, `judge:${trade.id}`, seen, () => {
+    try {
+      const { drafts, workings } = trade.findings(result, view);
+      const print = printerFor(units);
+      const findings = drafts.map(judge).map((j) => findingOf(trade.id, j, trade.words(j, print)));
+      const conditions = view.agreement.heating ?? view.agreement.cooling;
+      const readings = conditions ? trade.readings(result, conditions, view) : [];
+      return { findings, workings, materials: trade.materials(result), tasks: trade.tasks(result), readings };
+    } catch (thrown) {
+      return blind(faultOf(thrown));
+    }
+  });
+}
+
+const allSources = (): Readonly<Record<string, Source>> => Object.assign({}, ...trades.map((t) => t.sources));

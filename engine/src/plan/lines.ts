@@ -1,0 +1,50 @@
+import type { QuantityKind, Range, TradeId } from '@kneewall/project';
+import type { HoldPoint } from './finding.ts';
+
+/** One thing to buy, before rounding to what shops sell. `amount` is in the unit of `kind`. */
+export type MaterialLine = {
+  readonly id: string;
+  readonly trade: TradeId;
+  readonly what: string;
+  readonly kind: QuantityKind;
+  readonly amount: number;
+  /** Length or count in which it is sold, in the unit of `kind`, where that is known. */
+  readonly soldBy?: number;
+  /** The document entry it is for. */
+  readonly for?: string;
+};
+
+/** One piece of work. Every task can be left only at one of its safe stops. */
+export type Task = {
+  readonly id: string;
+  readonly trade: TradeId;
+  readonly what: string;
+  readonly holdPoint: HoldPoint;
+  /** For two handy people, seconds. */
+  readonly duration: Range;
+  readonly people: number;
+  readonly after: readonly string[];
+  readonly safeStops: readonly string[];
+  readonly cautions: readonly string[];
+};
+
+/** Under which conditions a reading is taken. */
+export type Conditions = {
+  readonly mode: 'heating' | 'cooling';
+  /** °C */
+  readonly outdoor: number;
+  /** °C */
+  readonly indoor: number;
+};
+
+/** What a number should be today, how to take it, and how far off is fine. */
+export type ExpectedReading = {
+  readonly id: string;
+  readonly trade: TradeId;
+  readonly what: string;
+  readonly how: string;
+  readonly kind: QuantityKind;
+  readonly expected: number;
+  readonly good: { readonly min: number; readonly max: number };
+  readonly caution?: string;
+};

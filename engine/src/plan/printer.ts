@@ -1,0 +1,39 @@
+import type { Given, QuantityKind, Range, System } from '@kneewall/project';
+import { nodeAt } from '@kneewall/project';
+import { formatRange, printQuantity } from '@kneewall/project/quantity';
+import type { Judged } from './judge.ts';
+
+/** Turns numbers into the person's words. The only place where a plan rounds. */
+export type Printer = {
+  readonly system: System;
+  quantity(value: number, kind: QuantityKind): string;
+  range(range: Range, kind: QuantityKind): string;
+  /** The finding's own value, as a number or a range; empty where it has none. */
+  value(judged: Judged): string;
+  /** The limit that counts. */
+  limit(judged: Judged): string;
+  /** The label of a field, by its dotted path: for "what is missing". */
+  field(path: string): string;
+  /** How the likely value compares with a given one. */
+  given(given: Given): string;
+};
+
+export function printerFor(system: System): Printer {
+  const quantity = (value: number, kind: QuantityKind) => printQuantity(value, kind, system);
+  const range = (r: Range, kind: QuantityKind) => formatRange(r, kind, system);
+  return {
+    system,
+    quantity,
+    range,
+    value: ({ value, kind }) => {
+      if (!value.ok) return '';
+      return typeof value.value === 'number' ? quantity(value.value, kind) : range(value.value, kind);
+    },
+    limit: ({ limit, kind }) => {
+      const bound = limit.max ?? limit.min;
+      return bound === undefined ? '' : quantity(bound, kind);
+    },
+    field: (path) => nodeAt(path.split('.'))?.node.meta.label ?? path,
+    given: (g) => (g.low === g.high ? quantity(g.likely, g.kind) : range(g, g.kind)),
+  };
+}

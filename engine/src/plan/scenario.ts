@@ -1,0 +1,77 @@
+import type { Chosen, Given, Missing, Range } from '@kneewall/project';
+import { unresolved } from './outcome.ts';
+
+/**
+ * One reading of the project: which end of each range is taken. A trade reads every number through `of`, so that the
+ * same code gives the likely answer and, with one input moved, what that input is worth.
+ */
+export type Scenario = {
+  /** The number to use; ends the enclosing `attempt` when nothing was entered. */
+  of(given: Given | Missing): number;
+  /** The same, or undefined where a field may stay empty. */
+  maybe(given: Given | Missing): number | undefined;
+  /** The answer to use. */
+  choice<T extends string>(chosen: Chosen<T> | Missing): T;
+};
+
+export type End = 'low' | 'high';
+
+/** `moved` shifts one input to one of its ends; `seen` collects every number that is read. */
+export function scenario(moved?: { path: string; end: End }, seen?: Map<string, Given>): Scenario {
+  const of = (given: Given | Missing): number => {
+    if ('missing' in given) return unresolved('missing', given.path);
+    seen?.set(given.path, given);
+    return moved?.path === given.path ? given[moved.end] : given.likely;
+  };
+  return {
+    of,
+    maybe: (given) => ('missing' in given ? undefined : of(given)),
+    choice: (chosen) => ('missing' in chosen ? unresolved('missing', chosen.path) : chosen.choice),
+  };
+}
+
+/** How far one input alone moves an output: from its low end and its high end, signed, in the output's unit. */
+export type Driver = { readonly path: string; readonly atLow: number; readonly atHigh: number };
+
+export type Spread = Range & { readonly drivers: readonly Driver[] };
+
+/**
+ * Carries input ranges to outputs one input at a time and joins the shifts as independent (root of the sum of
+ * squares, upward and downward apart). First order: right for small or near-linear effects, and it names for each
+ * output the inputs that move it most. `model` must return the same keys in every scenario.
+ * Source: `spread.first-order`.
+ */
+export function spread<K extends string>(model: (s: Scenario) => Readonly<Record<K, number>>): Record<K, Spread> {
+  const seen = new Map<string, Given>();
+  const likely = model(scenario(undefined, seen));
+  const moves = [...seen.values()]
+    .filter((g) => g.low < g.high)
+    .sort((a, b) => (a.path < b.path ? -1 : 1))
+    .map((g) => ({ path: g.path, low: moved(model, g, 'low', likely), high: moved(model, g, 'high', likely) }));
+  const keys = Object.keys(likely) as K[];
+  return Object.fromEntries(
+    keys.map((key) => {
+      const drivers = moves.map((m) => ({ path: m.path, atLow: m.low[key] - likely[key], atHigh: m.high[key] - likely[key] }));
+      return [key, join(likely[key], drivers)];
+    }),
+  ) as Record<K, Spread>;
+}
+
+const moved = <K extends string>(
+  model: (s: Scenario) => Readonly<Record<K, number>>,
+  given: Given,
+  end: End,
+  likely: Readonly<Record<K, number>>,
+): Readonly<Record<K, number>> => (given[end] === given.likely ? likely : model(scenario({ path: given.path, end })));
+
+function join(likely: number, drivers: readonly Driver[]): Spread {
+  let up = 0;
+  let down = 0;
+  for (const d of drivers) {
+    up += Math.max(d.atLow, d.atHigh, 0) ** 2;
+    down += Math.min(d.atLow, d.atHigh, 0) ** 2;
+  }
+  const reach = (d: Driver) => Math.max(Math.abs(d.atLow), Math.abs(d.atHigh));
+  const ranked = drivers.filter((d) => reach(d) > 0).sort((a, b) => reach(b) - reach(a) || (a.path < b.path ? -1 : 1));
+  return { low: likely - Math.sqrt(down), likely, high: likely + Math.sqrt(up), drivers: ranked };
+}

@@ -1,0 +1,58 @@
+import type { ResolvedProject } from '@kneewall/project';
+import type { Printer } from './printer.ts';
+import type { Agreement } from '../coupling/agreement.ts';
+import type { TradeResults } from '../results.ts';
+import type { Job } from '../jobs/job.ts';
+import type { Words } from './judge.ts';
+import type { Draft, Judged } from './judge.ts';
+import type { Conditions, ExpectedReading, MaterialLine, Task } from './lines.ts';
+import type { Sources } from './source.ts';
+import type { Working } from './working.ts';
+
+/** Results of jobs by key, and parsed blobs as `blob:<sha>`. */
+export type Results = Readonly<Record<string, unknown>>;
+
+/** What a trade computes with: its part of the project, what is upstream, and finished jobs. */
+export type TradeInput<Upstream extends keyof TradeResults = never> = {
+  readonly project: ResolvedProject;
+  readonly upstream: { readonly [K in Upstream]: TradeResults[K] };
+  readonly results: Results;
+};
+
+/** What every trade's result carries beside its own numbers. */
+export type ResultBase = {
+  readonly workings: Readonly<Record<string, Working>>;
+  readonly wanted: readonly Job[];
+};
+
+/** Everything the judging stage may see. */
+export type PlanView = {
+  readonly project: ResolvedProject;
+  readonly trades: Readonly<Partial<TradeResults>>;
+  readonly agreement: Agreement;
+};
+
+/** What a judged trade hands in: drafts, and the workings that end in their values. */
+export type Drafts = { readonly drafts: readonly Draft[]; readonly workings: Readonly<Record<string, Working>> };
+
+/**
+ * One trade, one shape. `design` is pure: equal inputs, equal result. It may read only what `reads` and `after` name:
+ * the plan hands it nothing else, and redoes it only when one of those changes.
+ */
+export type Trade<Id extends keyof TradeResults, Upstream extends keyof TradeResults = never> = {
+  readonly id: Id;
+  readonly title: string;
+  readonly phase: 'before' | 'agreed' | 'sum';
+  /** Dotted document paths, each a group or map: `house`, `routes.ducts`. */
+  readonly reads: readonly string[];
+  readonly after: readonly Upstream[];
+  design(input: TradeInput<Upstream>): TradeResults[Id];
+  findings(result: TradeResults[Id], view: PlanView): Drafts;
+  materials(result: TradeResults[Id]): readonly MaterialLine[];
+  tasks(result: TradeResults[Id]): readonly Task[];
+  readings(result: TradeResults[Id], conditions: Conditions, view: PlanView): readonly ExpectedReading[];
+  /** Words for a finding, by the part of its id before the colon. */
+  words(judged: Judged, print: Printer): Words;
+  readonly sources: Sources;
+};
+

@@ -1,0 +1,12 @@
+import type { AirResult } from './air/result.ts';
+import type { ClimateResult } from './climate/result.ts';
+import type { EquipmentResult } from './equipment/result.ts';
+import type { LoadsResult } from './loads/result.ts';
+
+/** Each trade's result, by its id. Adding a trade adds a line here and one in the list of trades. */
+export type TradeResults = {
+  readonly climate: ClimateResult;
+  readonly loads: LoadsResult;
+  readonly equipment: EquipmentResult;
+  readonly air: AirResult;
+};

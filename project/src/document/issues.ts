@@ -1,0 +1,73 @@
+import type { z } from 'zod';
+import { nodeAt } from './nodes.ts';
+import type { Path, Problem, ProblemCode } from './problem.ts';
+import { echo, refused } from './problem.ts';
+
+type Issue = z.core.$ZodIssue;
+
+/** zod's issues as problems of ours: code, place, what was found, what is allowed, what to do. */
+export function issueProblems(error: z.ZodError, whole: unknown): Problem[] {
+  return error.issues.map((issue) => {
+    const plain = innermost(issue);
+    const path = plain.path.filter((k): k is string | number => typeof k !== 'symbol');
+    return problemFrom(plain, path, valueAt(whole, path));
+  });
+}
+
+/** Of the branches of a union, the issue that lies deepest is the one the person meant. */
+function innermost(issue: Issue): Issue {
+  if (issue.code !== 'invalid_union') return issue;
+  const branches = issue.errors
+    .flat()
+    .map((inner) => innermost({ ...inner, path: [...issue.path, ...inner.path] } as Issue));
+  const ranked = branches.sort((a, b) => b.path.length - a.path.length || rank(b) - rank(a));
+  return ranked[0] ?? issue;
+}
+
+/** A limit or an order says more than a type that did not fit. */
+const rank = (issue: Issue): number => (issue.code === 'invalid_type' ? 0 : 1);
+
+function problemFrom(issue: Issue, path: Path, value: unknown): Problem {
+  const label = labelAt(path);
+  const found = echo(value);
+  if (typeof value === 'number' && !Number.isFinite(value))
+    return refused('not-finite', path, `${label} has to be a number that can be written down.`, { found });
+  if (issue.code === 'too_small')
+    return refused('impossible', path, `${label} cannot be below ${issue.minimum}.`, {
+      found,
+      allowed: { min: issue.minimum },
+    });
+  if (issue.code === 'too_big')
+    return refused('impossible', path, `${label} cannot be above ${issue.maximum}.`, {
+      found,
+      allowed: { max: issue.maximum },
+    });
+  if (issue.code === 'invalid_value')
+    return refused('not-an-option', path, `${label} is one of: ${issue.values.join(', ')}.`, {
+      found,
+      allowed: issue.values,
+    });
+  if (issue.code === 'invalid_key')
+    return refused('bad-id', path, 'Use small letters, digits and hyphens for an id.', { found: path.at(-1) });
+  const code: ProblemCode = issue.code === 'custom' ? 'range-order' : 'wrong-type';
+  const mend =
+    code === 'range-order' ? `${label}: low, likely and high have to rise.` : `${label} has the wrong form here.`;
+  return refused(code, path, mend, { found, ...(issue.code === 'invalid_type' ? { allowed: issue.expected } : {}) });
+}
+
+/** The label of the nearest field above a place, which is what the person sees on the form. */
+function labelAt(path: Path): string {
+  for (let n = path.length; n > 0; n--) {
+    const found = nodeAt(path.slice(0, n));
+    if (found) return found.node.meta.label;
+  }
+  return 'This';
+}
+
+function valueAt(whole: unknown, path: Path): unknown {
+  return path.reduce<unknown>(
+    (value, key) =>
+      value !== null && typeof value === 'object' ? (value as Record<string, unknown>)[String(key)] : undefined,
+    whole,
+  );
+}

@@ -1,0 +1,7 @@
+import { z } from 'zod';
+import { projectSchema, schemaVersion } from '../schema/project.ts';
+
+/** The published JSON Schema (draft 2020-12) of a project document. Each field's own description is under `x-field`. */
+export function projectJsonSchema(): object {
+  return { ...z.toJSONSchema(projectSchema, { io: 'input' }), title: `Kneewall project, version ${schemaVersion}` };
+}

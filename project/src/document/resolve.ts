@@ -1,0 +1,108 @@
+import type { QuantityKind } from '../quantity/index.ts';
+import type { Entered, Known, Range } from '../schema/entered.ts';
+import type { Project } from '../schema/project.ts';
+import type { SchemaNode } from './nodes.ts';
+import { rootNode } from './nodes.ts';
+
+/** A number the plan may use: entered, or the schema's default and then `assumed`. */
+export type Given = Range & { readonly path: string; readonly kind: QuantityKind; readonly known: Known };
+/** A named answer the plan may use. */
+export type Chosen<T extends string = string> = {
+  readonly path: string;
+  readonly choice: T;
+  readonly known: 'entered' | 'assumed';
+};
+/** Nothing was entered and no default stands in. */
+export type Missing = { readonly path: string; readonly missing: true };
+
+/**
+ * A project with every field present: numbers as `Given`, answers as `Chosen`, whatever nobody said as `Missing`.
+ * Texts stay texts. Nothing of this is ever written back: loading never writes.
+ */
+export type Resolved<T> =
+  NonNullable<T> extends Entered
+    ? Given | Missing
+    : NonNullable<T> extends boolean
+      ? boolean
+      : NonNullable<T> extends string
+        ? string extends NonNullable<T>
+          ? string | undefined
+          : Chosen<NonNullable<T>> | Missing
+        : NonNullable<T> extends readonly unknown[]
+          ? NonNullable<T> | undefined
+          : string extends keyof NonNullable<T>
+            ? Readonly<Record<string, Resolved<NonNullable<T>[keyof NonNullable<T>]>>>
+            : { readonly [K in keyof NonNullable<T>]-?: Resolved<NonNullable<T>[K]> };
+
+export type ResolvedProject = Omit<Resolved<Project>, 'schema'>;
+
+/** Lays the document over the schema. Pure; a valid document in, every default computed. */
+export const resolveProject = (project: Project): ResolvedProject =>
+  resolveGroup(rootNode, project as Tree, '') as unknown as ResolvedProject;
+
+type Tree = Readonly<Record<string, unknown>> | undefined;
+
+function resolveGroup(node: SchemaNode, value: Tree, path: string): Tree {
+  const resolved: Record<string, unknown> = {};
+  for (const [key, child] of Object.entries(node.children))
+    resolved[key] = resolveField(child, value?.[key], path === '' ? key : `${path}.${key}`);
+  return resolved;
+}
+
+function resolveField(node: SchemaNode, value: unknown, path: string): unknown {
+  switch (node.meta.node) {
+    case 'group':
+      return resolveGroup(node, value as Tree, path);
+    case 'map':
+      return Object.fromEntries(
+        Object.entries((value as Tree) ?? {}).map(([id, entry]) => [
+          id,
+          resolveEntry(node, entry as Tree, `${path}.${id}`),
+        ]),
+      );
+    case 'quantity':
+      return given(node, value as Entered | undefined, path);
+    case 'choice':
+      return chosen(node, value as string | undefined, path);
+    case 'flag':
+      return value ?? false;
+    default:
+      return value;
+  }
+}
+
+const resolveEntry = (node: SchemaNode, entry: Tree, path: string): Tree => ({
+  order: entry?.order,
+  ...resolveGroup(node, entry, path),
+});
+
+function given(node: SchemaNode, entered: Entered | undefined, path: string): Given | Missing {
+  const kind = node.meta.kind;
+  if (!kind) throw new Error(`assert: the quantity at ${path} has no kind`);
+  const value = entered?.value ?? (node.meta.default as number | Range | undefined);
+  if (value === undefined) return { path, missing: true };
+  const known = entered?.known ?? 'assumed';
+  return typeof value === 'number'
+    ? { path, kind, known, low: value, likely: value, high: value }
+    : { path, kind, known, low: value.low, likely: value.likely, high: value.high };
+}
+
+function chosen(node: SchemaNode, value: string | undefined, path: string): Chosen | Missing {
+  if (value !== undefined) return { path, choice: value, known: 'entered' };
+  const fallback = node.meta.default;
+  return typeof fallback === 'string' ? { path, choice: fallback, known: 'assumed' } : { path, missing: true };
+}
+
+type Ordered = { readonly order?: string | undefined };
+
+/** Entries in the order the person sees: by order key, then by id. */
+export function inOrder<T extends Ordered>(entries: Readonly<Record<string, T>>): (readonly [string, T])[] {
+  const key = ([id, e]: readonly [string, T]) => [e.order ?? '', id] as const;
+  return Object.entries(entries).sort((a, b) => compare(key(a)[0], key(b)[0]) || compare(key(a)[1], key(b)[1]));
+}
+
+/** Entries in id order, the order in which sums are made, so that equal documents give equal bits. */
+export const inIdOrder = <T>(entries: Readonly<Record<string, T>>): (readonly [string, T])[] =>
+  Object.entries(entries).sort((a, b) => compare(a[0], b[0]));
+
+const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);

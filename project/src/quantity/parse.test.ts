@@ -1,0 +1,148 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { kindNames, parseQuantity, printQuantity, unitLabel } from './index.ts';
+import { kindOf, type QuantityKind } from './kinds.ts';
+
+const value = (text: string, kind: QuantityKind, bareUnit?: string) => {
+  const parsed = parseQuantity(text, kind, bareUnit === undefined ? {} : { bareUnit });
+  return parsed.ok ? parsed.value : parsed.code;
+};
+const readings = (text: string, kind: QuantityKind) => {
+  const parsed = parseQuantity(text, kind);
+  return parsed.ok ? [] : (parsed.readings ?? []).map((r) => r.text);
+};
+
+describe('lengths the way people write them', () => {
+  // Exact by definition: 1 in = 25.4 mm, 1 ft = 0.3048 m (international inch and foot; NIST SP 811).
+  it.each([
+    [`5' 3 1/2"`, 1.6129],
+    ['5′ 3½″', 1.6129],
+    ['5’3½”', 1.6129],
+    ['5 ft 3.5 in', 1.6129],
+    ['5ft 3-1/2in', 1.6129],
+    ['63 1/2 in', 1.6129],
+    ['63.5"', 1.6129],
+    [`10'6"`, 3.2004],
+    [`7'9`, 2.3622],
+    [`5' 3/4"`, 1.54305],
+    ['3/4"', 0.01905],
+    ['¾"', 0.01905],
+    ['22 1/2 in', 0.5715],
+    ['1613 mm', 1.613],
+    ['1.613m', 1.613],
+    [`-2' 6"`, -0.762],
+  ])('%s', (text, metres) => {
+    expect(value(text, 'length')).toBeCloseTo(metres, 12);
+  });
+
+  it.each([
+    ['12 6', [`12' 6"`, '12.6 m']],
+    ['5-6', [`5' 6"`, '5.6 m']],
+    ['5.6', ['5.6 in', '5.6 m']],
+    ['11/4', ['11/4"', '1 1/4"']],
+  ])('%s has two meanings and is not guessed', (text, both) => {
+    expect(readings(text, 'length')).toEqual(both);
+  });
+
+  it.each([`6' 3 cm`, '5x3', `5' 13"`, '1/0 in', 'six feet', `5'3"4`, '5 ft ft', '--5 in'])('%s is refused whole', (text) => {
+    expect(value(text, 'length')).toBe('not-understood');
+  });
+});
+
+describe('other quantities', () => {
+  // Exact factors as in NIST SP 811: 1 Btu(IT) = 1055.05585262 J, 1 cfm = 0.3048³/60 m³/s; 1 inH2O (4 °C) = 249.08891 Pa.
+  it.each<[string, QuantityKind, number]>([
+    ['36 kBtu/h', 'power', 10_550.5585],
+    ['24,000'.replace(',', '\u202f').concat(' Btu/h'), 'power', 7033.70568],
+    ['2 tons', 'power', 7033.70568],
+    ['400 cfm', 'flow', 0.188778977],
+    ['0.5 in. w.c.', 'pressure', 124.544455],
+    ['14.7 psi', 'pressure', 101_352.932],
+    ['70 F', 'temperature', 21.1111111],
+    ['-40°F', 'temperature', -40],
+    ['18 °F', 'temperature-difference', 10],
+    ['R-19', 'r-value', 3.34609349],
+    ['RSI 3.3', 'r-value', 3.3],
+    ['560 Ah at 51.2 V', 'energy', 28.672],
+    ['5 gal', 'volume', 0.01892705892],
+    ['150 lb', 'mass', 68.0388555],
+    ['9 in 12', 'angle', 36.8698976],
+    ['SSW', 'angle', 202.5],
+    ['55.3 W', 'angle', -55.3],
+    ['45%', 'fraction', 0.45],
+    ['0.45', 'fraction', 0.45],
+    // ASTM B258 as computed from d = 0.127 mm × 92^((36 − n)/39).
+    ['12 AWG', 'wire-size', 3.308773],
+    ['1/0', 'wire-size', 53.4751],
+  ])('%s as %s', (text, kind, expected) => {
+    const got = value(text, kind);
+    expect(typeof got === 'number' ? got / expected : got).toBeCloseTo(1, 5);
+  });
+
+  it('tells a temperature from a difference', () => {
+    expect(value('50 F', 'temperature')).toBeCloseTo(10, 12);
+    expect(value('50 F', 'temperature-difference')).toBeCloseTo(27.7778, 4);
+  });
+
+  it.each<[string, QuantityKind, string]>([
+    ['', 'length', 'empty'],
+    ['5 kg', 'length', 'wrong-kind'],
+    ['1e400 W', 'power', 'not-finite'],
+    ['NaN', 'power', 'not-understood'],
+    ['Infinity W', 'power', 'not-understood'],
+    ['24 MBH', 'power', 'ambiguous'],
+    ['1,500 W', 'power', 'ambiguous'],
+    ['24', 'power', 'ambiguous'],
+    ['2.5', 'count', 'not-understood'],
+  ])('%j as %s is %s', (text, kind, code) => {
+    expect(value(text, kind)).toBe(code);
+  });
+
+  it('names both readings of a comma', () => {
+    expect(readings('1,500 W', 'power')).toEqual(['1.500 W', '1500 W']);
+  });
+
+  it('takes a bare number in the unit printed in the box, and says so', () => {
+    const parsed = parseQuantity('24', 'power', { bareUnit: 'kW' });
+    expect(parsed).toMatchObject({ ok: true, value: 24_000, assumed: 'kW' });
+  });
+});
+
+describe('any quantity', () => {
+  const span: Partial<Record<QuantityKind, number>> = { count: 1e6, 'relative-humidity': 1, fraction: 1 };
+
+  it.each(kindNames.flatMap((k) => (['us', 'si'] as const).map((s) => [k, s] as const)))(
+    '%s in %s comes back from its own print, to the printed step',
+    (kind, system) => {
+      const { step, unit } = kindOf(kind).shown[system];
+      const factor = kindOf(kind).units.find((x) => x.symbol === unit)?.factor ?? 1;
+      fc.assert(
+        fc.property(fc.double({ min: -1, max: 1, noNaN: true }), (x) => {
+          const number = kind === 'count' ? Math.round(x * 1e6) : x * (span[kind] ?? 1000);
+          const text = printQuantity(number, kind, system, { inputForm: true });
+          const back = parseQuantity(text, kind, { bareUnit: unitLabel(kind, system) });
+          return back.ok && Math.abs(back.value - number) <= step * factor * 0.5000001 + 1e-12;
+        }),
+        { seed: 20261125, numRuns: 300 },
+      );
+    },
+  );
+
+  it('a million sixteenths of an inch come back exactly', () => {
+    for (let n = -20_000; n < 20_000; n += 7) {
+      const metres = (n / 16) * 0.0254;
+      expect(value(printQuantity(metres, 'length', 'us'), 'length')).toBeCloseTo(metres, 10);
+    }
+  });
+
+  it('never throws on any text, and never gives a number without an echo of what was understood', () => {
+    const odd = fc.string({ unit: fc.constantFrom(...`0123456789.,/-'"″′½ ftinmcFKWR%AhV@e+xé`), maxLength: 14 });
+    fc.assert(
+      fc.property(odd, fc.constantFrom(...kindNames), (text, kind) => {
+        const parsed = parseQuantity(text, kind);
+        return parsed.ok ? parsed.understood.length > 0 && Number.isFinite(parsed.value) : parsed.at >= 0;
+      }),
+      { seed: 20261125, numRuns: 20_000 },
+    );
+  });
+});

@@ -1,0 +1,183 @@
+import { angleReading } from './angle.ts';
+import { readFeetInches } from './feetInches.ts';
+import { findUnit, inch, kindNames, kindOf, type QuantityKind } from './kinds.ts';
+import { commaReadings, decimalPattern, plain, readNumber } from './number.ts';
+import { understood } from './print.ts';
+import { wireArea } from './wire.ts';
+
+export type Reading = { readonly text: string; readonly value: number };
+export type Parsed =
+  | { readonly ok: true; readonly value: number; readonly understood: string; readonly assumed?: string }
+  | {
+      readonly ok: false;
+      readonly code: 'empty' | 'not-understood' | 'ambiguous' | 'wrong-kind' | 'not-finite';
+      /** Where in the text understanding stopped. */
+      readonly at: number;
+      /** What it could mean, each in words that parse to exactly that. */
+      readonly readings?: readonly Reading[];
+    };
+
+type Options = {
+  /** The unit printed inside the field's box. Without it a bare number of a kind with several units is ambiguous. */
+  readonly bareUnit?: string;
+};
+
+/**
+ * Reads what a person wrote as a quantity of one kind, into that kind's unit. The whole text must be understood;
+ * nothing is taken from its beginning. Text with two sane meanings is refused with both. Never throws.
+ */
+export function parseQuantity(text: string, kind: QuantityKind, options: Options = {}): Parsed {
+  const written = plain(text);
+  if (written === '') return { ok: false, code: 'empty', at: 0 };
+  if (written.length > 80) return { ok: false, code: 'not-understood', at: 80 };
+  const special = specialReading(written, kind);
+  if (special !== undefined) return taken(special, kind);
+  const split = /^(-?(?:[\d.,/]|[ -](?=\d))+(?:e[-+]?\d+)?)\s*(.*)$/i.exec(written);
+  if (!split) return refusedAt(text, written, kind);
+  const [, number = '', unitText = ''] = split;
+  return number.includes(',')
+    ? commas(number, unitText, kind, options)
+    : numberAndUnit(text, number, unitText, kind, options);
+}
+
+/** Forms that are not a number and a unit. */
+function specialReading(written: string, kind: QuantityKind): number | undefined {
+  if (kind === 'length') return readFeetInches(written);
+  if (kind === 'angle') return angleReading(written);
+  if (kind === 'wire-size') return wireArea(written);
+  if (kind === 'energy') return chargeAtVoltage(written);
+  return kind === 'r-value' ? namedResistance(written) : undefined;
+}
+
+/** `560 Ah at 51.2 V` */
+function chargeAtVoltage(written: string): number | undefined {
+  const m = new RegExp(`^(${decimalPattern}) ?Ah (?:at|@|x) ?(${decimalPattern}) ?V$`, 'i').exec(written);
+  return m ? (Number(m[1]) * Number(m[2])) / 1000 : undefined;
+}
+
+/** `R-19`, `R19`, `RSI 3.3` */
+function namedResistance(written: string): number | undefined {
+  const m = new RegExp(`^(RSI|R)[ -]?(${decimalPattern})$`, 'i').exec(written);
+  const unit = m ? findUnit('r-value', (m[1] ?? '').toUpperCase()) : undefined;
+  return m && unit ? Number(m[2]) * unit.factor : undefined;
+}
+
+function commas(number: string, unitText: string, kind: QuantityKind, options: Options): Parsed {
+  const readings = commaReadings(number).flatMap(({ text }) => {
+    const whole = `${text}${unitText === '' ? '' : ` ${unitText}`}`;
+    const parsed = parseQuantity(whole, kind, options);
+    return parsed.ok ? [{ text: whole, value: parsed.value }] : (parsed.readings ?? []);
+  });
+  if (readings.length === 0) return { ok: false, code: 'not-understood', at: number.indexOf(',') };
+  return { ok: false, code: 'ambiguous', at: number.indexOf(','), readings };
+}
+
+function numberAndUnit(text: string, number: string, unitText: string, kind: QuantityKind, options: Options): Parsed {
+  const value = readNumber(number);
+  if (value === undefined) return numberProblem(text, number, unitText, kind, options);
+  if (!Number.isFinite(value)) return { ok: false, code: 'not-finite', at: 0 };
+  if (unitText === '') return bare(number, value, kind, options);
+  if (unitText === 'MBH' && kind === 'power') return thousands(number, value);
+  const unit = findUnit(kind, unitText.trim());
+  if (unit) return taken(value * unit.factor + (unit.offset ?? 0), kind);
+  const elsewhere = kindNames.some((k) => findUnit(k, unitText.trim()) !== undefined);
+  return {
+    ok: false,
+    code: elsewhere ? 'wrong-kind' : 'not-understood',
+    at: Math.max(0, text.lastIndexOf(unitText.trim())),
+  };
+}
+
+/** Two numbers side by side, or a hyphen between them. */
+function numberProblem(text: string, number: string, unitText: string, kind: QuantityKind, options: Options): Parsed {
+  const two = /^(\d+)[ -](\d+(?:\/\d+)?)$/.exec(number);
+  if (kind === 'length' && two && unitText === '') {
+    const readings = lengthReadings(two[1] ?? '', two[2] ?? '');
+    if (readings.length > 0) return { ok: false, code: 'ambiguous', at: number.search(/[ -]/), readings };
+  }
+  return refusedAt(text, plain(text), kind, options);
+}
+
+function lengthReadings(first: string, second: string): Reading[] {
+  return [`${first}' ${second}"`, second.includes('/') ? `${first} ${second}"` : `${first}.${second} m`].flatMap(
+    (t) => {
+      const p = parseQuantity(t, 'length');
+      return p.ok ? [{ text: t, value: p.value }] : [];
+    },
+  );
+}
+
+/** A number alone: the box's unit where one is printed; the kind's only unit; else every unit it may mean. */
+function bare(number: string, value: number, kind: QuantityKind, options: Options): Parsed {
+  const { units } = kindOf(kind);
+  if (kind === 'length' && number.includes('/') && !/[ -]/.test(number.replace(/^-/, '')) && improper(number))
+    return fractionOrMixed(number, value);
+  if (kind === 'fraction' && options.bareUnit === '%' && Math.abs(value) < 1 && value !== 0)
+    return percentOrShare(number, value);
+  const unit =
+    options.bareUnit === undefined
+      ? units.length === 1
+        ? units[0]
+        : unitless(kind)
+      : findUnit(kind, options.bareUnit);
+  if (unit)
+    return {
+      ...taken(value * unit.factor + (unit.offset ?? 0), kind),
+      ...(unit.symbol === '' ? {} : { assumed: unit.symbol }),
+    } as Parsed;
+  const readings = Object.values(kindOf(kind).shown).map(({ unit: symbol }) => {
+    const meant = findUnit(kind, symbol);
+    return { text: `${number} ${symbol}`, value: value * (meant?.factor ?? 1) + (meant?.offset ?? 0) };
+  });
+  return { ok: false, code: 'ambiguous', at: number.length, readings };
+}
+
+const unitless = (kind: QuantityKind) => kindOf(kind).units.find((x) => x.symbol === '');
+
+const improper = (number: string): boolean => {
+  const [top = '0', bottom = '1'] = number.split('/');
+  return Math.abs(Number(top)) > Number(bottom);
+};
+
+/** `11/4` may be eleven quarters, or one and a quarter with the blank lost. */
+function fractionOrMixed(number: string, value: number): Parsed {
+  const mixed = `${number.slice(0, 1)} ${number.slice(1)}`;
+  const other = readNumber(mixed);
+  const readings = [{ text: `${number}"`, value: value * inch }];
+  if (other !== undefined) readings.push({ text: `${mixed}"`, value: other * inch });
+  return { ok: false, code: 'ambiguous', at: number.indexOf('/'), readings };
+}
+
+const percentOrShare = (number: string, value: number): Parsed => ({
+  ok: false,
+  code: 'ambiguous',
+  at: number.length,
+  readings: [
+    { text: `${Number((value * 100).toPrecision(12))}%`, value },
+    { text: `${number}%`, value: value / 100 },
+  ],
+});
+
+/** MBH is a thousand Btu/h to the trade and a million to others. */
+const thousands = (number: string, value: number): Parsed => ({
+  ok: false,
+  code: 'ambiguous',
+  at: number.length,
+  readings: [
+    { text: `${number} kBtu/h`, value: value * (findUnit('power', 'kBtu/h')?.factor ?? 0) },
+    { text: `${number}000 kBtu/h`, value: value * 1000 * (findUnit('power', 'kBtu/h')?.factor ?? 0) },
+  ],
+});
+
+function taken(value: number, kind: QuantityKind): Parsed {
+  if (!Number.isFinite(value)) return { ok: false, code: 'not-finite', at: 0 };
+  if (kind === 'count' && !Number.isInteger(value)) return { ok: false, code: 'not-understood', at: 0 };
+  return { ok: true, value: value === 0 ? 0 : value, understood: understood(value, kind) };
+}
+
+function refusedAt(text: string, written: string, kind: QuantityKind, options: Options = {}): Parsed {
+  for (let n = written.length - 1; n > 0; n--)
+    if (parseQuantity(written.slice(0, n), kind, options).ok)
+      return { ok: false, code: 'not-understood', at: Math.min(n, text.length) };
+  return { ok: false, code: 'not-understood', at: 0 };
+}

@@ -1,0 +1,36 @@
+import { z } from 'zod';
+
+/** How a value is known, strongest first. */
+export const knownWords = ['measured', 'nameplate', 'estimated', 'assumed'] as const;
+export type Known = (typeof knownWords)[number];
+
+export type Range = { readonly low: number; readonly likely: number; readonly high: number };
+
+/** A value as a person gave it. Written whole, never merged part by part. */
+export type Entered = {
+  readonly value: number | Range;
+  readonly known: Known;
+  /** What the person typed, kept so that it can be shown and questioned later. */
+  readonly as?: string | undefined;
+  readonly photo?: string | undefined;
+  readonly note?: string | undefined;
+};
+
+const ordered = (r: Range): boolean => r.low <= r.likely && r.likely <= r.high;
+
+/** The zod shape of an entered value whose numbers lie within `possible`, the limits that hold by definition. */
+export function enteredShape(possible: { min?: number; max?: number }): z.ZodType<Entered> {
+  let n = z.number();
+  if (possible.min !== undefined) n = n.min(possible.min);
+  if (possible.max !== undefined) n = n.max(possible.max);
+  const range = z
+    .strictObject({ low: n, likely: n, high: n })
+    .refine(ordered, { error: 'low, likely and high must rise', params: { code: 'range-order' } });
+  return z.looseObject({
+    value: z.union([n, range]),
+    known: z.enum(knownWords),
+    as: z.string().max(200).optional(),
+    photo: z.string().max(80).optional(),
+    note: z.string().max(2000).optional(),
+  });
+}

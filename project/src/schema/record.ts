@@ -1,0 +1,137 @@
+import { choice, date, flag, group, map, quantity, text } from './field.ts';
+
+/** Things that get bought. From `ordered` on they are judged and never resized. */
+export const items = map(
+  {
+    name: text({ label: 'Name' }),
+    state: choice(
+      { idea: 'Idea', chosen: 'Chosen', ordered: 'Ordered', arrived: 'Arrived', fitted: 'Fitted' },
+      { label: 'State', default: 'idea' },
+    ),
+    of: text({ label: 'Stands for', help: 'The entry of the plan it is bought for.' }),
+    cost: quantity('money', {
+      label: 'Cost',
+      neededBy: [],
+      plausible: { min: 0, max: 50_000 },
+      possible: { min: 0 },
+      usually: 'estimated',
+    }),
+  },
+  { label: 'Items', one: 'Item' },
+);
+
+const crew = map(
+  {
+    name: text({ label: 'Name' }),
+    skill: choice({ new: 'New to it', handy: 'Handy', practised: 'Practised' }, { label: 'Skill', default: 'handy' }),
+  },
+  { label: 'Crew', one: 'Person' },
+);
+
+const windows = map(
+  {
+    day: date({ label: 'Day' }),
+    from: quantity('time', {
+      label: 'From',
+      help: 'Time of day.',
+      neededBy: ['schedule'],
+      plausible: { min: 0, max: 86_400 },
+      possible: { min: 0, max: 86_400 },
+      usually: 'estimated',
+    }),
+    duration: quantity('time', {
+      label: 'For',
+      neededBy: ['schedule'],
+      plausible: { min: 1200, max: 57_600 },
+      possible: { min: 0 },
+      usually: 'estimated',
+    }),
+  },
+  { label: 'Free time', one: 'Window' },
+);
+
+const stock = map(
+  { name: text({ label: 'What' }), amount: text({ label: 'How much' }) },
+  { label: 'Already at hand', one: 'Thing' },
+);
+
+const prices = map(
+  {
+    name: text({ label: 'What' }),
+    unit: text({ label: 'Sold by' }),
+    price: quantity('money', {
+      label: 'Price',
+      neededBy: ['materials'],
+      plausible: { min: 0, max: 20_000 },
+      possible: { min: 0 },
+      usually: 'nameplate',
+    }),
+  },
+  { label: 'Prices', one: 'Price' },
+);
+
+/** Who does it, when, and with what. */
+export const work = group({ crew, windows, stock, prices }, { label: 'Work' });
+
+/** Numbers the builder took, each held against what the plan expects. Appended, never overwritten. */
+export const readings = map(
+  {
+    what: text({ label: 'What was measured' }),
+    subject: text({ label: 'Where' }),
+    day: date({ label: 'Day' }),
+    method: text({ label: 'How' }),
+    value: quantity('number', {
+      label: 'Reading',
+      help: 'In the unit the expected reading states.',
+      neededBy: ['commissioning'],
+      plausible: { min: -1e6, max: 1e6 },
+      usually: 'measured',
+    }),
+    note: text({ label: 'Note', longest: 2000 }),
+  },
+  { label: 'Readings', one: 'Reading' },
+);
+
+/** Permits, warranty and insurance terms, quotes, incentives. */
+export const paperwork = map(
+  {
+    name: text({ label: 'Name' }),
+    kind: choice(
+      { permit: 'Permit', warranty: 'Warranty', insurance: 'Insurance', quote: 'Quote', incentive: 'Incentive' },
+      { label: 'Kind', default: 'permit' },
+    ),
+    asksFor: text({ label: 'Who asks' }),
+    due: date({ label: 'By' }),
+    licensed: flag({ label: 'Needs a licensed installer' }),
+    evidence: text({ label: 'Evidence', longest: 2000 }),
+    amount: quantity('money', {
+      label: 'Amount',
+      neededBy: [],
+      plausible: { min: 0, max: 100_000 },
+      possible: { min: 0 },
+      usually: 'nameplate',
+    }),
+  },
+  { label: 'Paperwork', one: 'Paper' },
+);
+
+/** Photos are blobs named by hash, outside the document; here stands what they show. */
+export const photos = map(
+  {
+    blob: text({ label: 'File' }),
+    caption: text({ label: 'Caption' }),
+    day: date({ label: 'Day' }),
+    shows: text({ label: 'Shows' }),
+  },
+  { label: 'Photos', one: 'Photo' },
+);
+
+/** What the project is called, and whether its data are invented. */
+export const about = group(
+  {
+    name: text({ label: 'Name of the project' }),
+    note: text({ label: 'Note', longest: 4000 }),
+    invented: flag({ label: 'Invented data', help: 'Nothing in it is a real place, product or price.' }),
+  },
+  { label: 'About' },
+);

@@ -1,0 +1,230 @@
+import { choice, group, map, quantity, reference, text } from './field.ts';
+
+const measuredLength = (label: string, neededBy: ['air'] | ['access'] | ['lineset'] | ['condensate'], most: number) =>
+  quantity('length', {
+    label,
+    neededBy,
+    plausible: { min: 0.01, max: most },
+    possible: { min: 0 },
+    usually: 'measured',
+  });
+const optionalLength = (label: string, most: number, help?: string) =>
+  quantity('length', {
+    label,
+    ...(help ? { help } : {}),
+    neededBy: [],
+    plausible: { min: 0.02, max: most },
+    possible: { min: 0 },
+    usually: 'measured',
+  });
+
+const fittings = map(
+  {
+    kind: choice(
+      {
+        'elbow-round': 'Round elbow',
+        'elbow-round-tight': 'Round elbow, tight',
+        'elbow-rectangular': 'Rectangular elbow, square corner',
+        'elbow-rectangular-vaned': 'Rectangular elbow with vanes',
+        'bend-flexible': 'Bend in flexible duct',
+        collar: 'Straight collar off a plenum',
+        'collar-rounded': 'Rounded collar off a plenum',
+        'tee-branch': 'Branch of a tee',
+        'tee-straight': 'Straight through a tee',
+        reducer: 'Reducer',
+        damper: 'Damper, open',
+        'boot-elbow': 'Boot that turns',
+        'boot-straight': 'Straight boot',
+        entry: 'Plain opening in a wall or box',
+      },
+      { label: 'Fitting', default: 'elbow-round' },
+    ),
+    count: quantity('count', {
+      label: 'How many',
+      default: 1,
+      plausible: { min: 0, max: 12 },
+      possible: { min: 0 },
+      usually: 'measured',
+    }),
+  },
+  { label: 'Fittings', one: 'Fitting' },
+);
+
+const sections = map(
+  {
+    name: text({ label: 'Name' }),
+    side: choice({ supply: 'Supply', return: 'Return' }, { label: 'Side', default: 'supply' }),
+    from: reference('routes.ducts.sections', {
+      label: 'Joins',
+      help: 'The section nearer the air handler; empty where it joins the air handler itself.',
+    }),
+    kind: choice(
+      {
+        flexible: 'Flexible duct',
+        round: 'Round metal',
+        rectangular: 'Rectangular metal',
+        board: 'Duct board',
+      },
+      { label: 'Made of', default: 'flexible' },
+    ),
+    diameter: optionalLength('Diameter', 0.8, 'Inside. Give it, or width and height.'),
+    width: optionalLength('Width inside', 1.5),
+    height: optionalLength('Height inside', 1.5),
+    length: measuredLength('Length as installed', ['air'], 40),
+    compression: quantity('fraction', {
+      label: 'Slack left in flexible duct',
+      help: 'Pulled as tight as it goes 0.04; as often seen 0.15; laid in loops 0.30.',
+      default: { low: 0.04, likely: 0.12, high: 0.3 },
+      plausible: { min: 0, max: 0.45 },
+      possible: { min: 0, max: 0.9 },
+      usually: 'assumed',
+    }),
+    insulation: quantity('r-value', {
+      label: 'Insulation round it',
+      default: { low: 0.74, likely: 1.06, high: 1.41 },
+      plausible: { min: 0, max: 6 },
+      possible: { min: 0 },
+      usually: 'nameplate',
+    }),
+    leakage: quantity('fraction', {
+      label: 'Air leaking from it',
+      help: 'Share of what it carries. Every joint sealed 0.02; old ducts 0.1 and more.',
+      default: { low: 0.01, likely: 0.03, high: 0.1 },
+      plausible: { min: 0, max: 0.5 },
+      possible: { min: 0, max: 0.9 },
+      usually: 'assumed',
+    }),
+    place: choice(
+      { attic: 'In the attic', below: 'Under the floor', inside: 'Inside the heated rooms' },
+      { label: 'Runs', default: 'attic' },
+    ),
+    fittings,
+  },
+  { label: 'Duct sections', one: 'Section' },
+);
+
+const terminals = map(
+  {
+    name: text({ label: 'Name' }),
+    section: reference('routes.ducts.sections', { label: 'At the end of', neededBy: ['air'] }),
+    room: reference('house.rooms', { label: 'In', neededBy: ['air'] }),
+    width: measuredLength('Width of the face', ['air'], 1.5),
+    height: measuredLength('Height of the face', ['air'], 1.5),
+    freeShare: quantity('fraction', {
+      label: 'Open share of the face',
+      default: { low: 0.6, likely: 0.7, high: 0.8 },
+      plausible: { min: 0.3, max: 1 },
+      possible: { min: 0.01, max: 1 },
+      usually: 'assumed',
+    }),
+    pressure: quantity('pressure', {
+      label: 'Pressure it takes',
+      help: 'At the flow beside it, from its sheet. Left empty it is estimated from the open area.',
+      neededBy: [],
+      plausible: { min: 0, max: 60 },
+      possible: { min: 0 },
+      usually: 'nameplate',
+    }),
+    pressureFlow: quantity('flow', {
+      label: 'at a flow of',
+      neededBy: [],
+      plausible: { min: 0.005, max: 1 },
+      possible: { min: 0 },
+      usually: 'nameplate',
+    }),
+  },
+  { label: 'Registers and grilles', one: 'Register' },
+);
+
+const filter = group(
+  {
+    width: measuredLength('Width', ['air'], 1.2),
+    height: measuredLength('Height', ['air'], 1.2),
+    pressure: quantity('pressure', {
+      label: 'Pressure it takes, clean',
+      default: { low: 25, likely: 45, high: 75 },
+      plausible: { min: 0, max: 150 },
+      possible: { min: 0 },
+      usually: 'nameplate',
+    }),
+    pressureVelocity: quantity('velocity', {
+      label: 'at an air speed of',
+      default: 1.524,
+      plausible: { min: 0.3, max: 3 },
+      possible: { min: 0.01 },
+      usually: 'nameplate',
+    }),
+  },
+  { label: 'Filter' },
+);
+
+const ducts = group(
+  {
+    handler: group(
+      {
+        place: choice(
+          { attic: 'In the attic', closet: 'In a closet', below: 'Under the floor', kneewall: 'Behind a kneewall' },
+          { label: 'Air handler stands', default: 'attic' },
+        ),
+        coil: quantity('pressure', {
+          label: 'Pressure of anything beyond the unit itself',
+          help: 'An added coil, humidifier or heater box, at the design flow.',
+          default: 0,
+          plausible: { min: 0, max: 120 },
+          possible: { min: 0 },
+          usually: 'nameplate',
+        }),
+        setting: reference('candidates.*.blower.speeds', {
+          label: 'Blower setting',
+          help: 'Left empty the plan uses the highest in the table.',
+        }),
+      },
+      { label: 'Air handler' },
+    ),
+    filter,
+    sections,
+    terminals,
+  },
+  { label: 'Ducts' },
+);
+
+const lineset = group(
+  {
+    stock: map({ length: measuredLength('Length', ['lineset'], 60) }, { label: 'Line sets for sale', one: 'Line set' }),
+    run: optionalLength('Length of the way drawn', 60),
+    rise: optionalLength('Height between the two units', 30),
+    snow: quantity('length', {
+      label: 'Snow to allow for',
+      default: { low: 0.1, likely: 0.3, high: 0.9 },
+      plausible: { min: 0, max: 4 },
+      possible: { min: 0 },
+      usually: 'estimated',
+    }),
+  },
+  { label: 'Line set' },
+);
+
+const drain = group(
+  {
+    run: measuredLength('Length of the drain', ['condensate'], 30),
+    fall: optionalLength('Height to lose along it', 5),
+  },
+  { label: 'Condensate drain' },
+);
+
+const passages = map(
+  {
+    name: text({ label: 'Name' }),
+    kind: choice(
+      { hatch: 'Hatch', door: 'Door', stair: 'Stair', crawl: 'Way along the attic' },
+      { label: 'Kind', default: 'hatch' },
+    ),
+    width: measuredLength('Clear width', ['access'], 3),
+    height: measuredLength('Clear height or length', ['access'], 4),
+    headroom: optionalLength('Headroom above', 4),
+  },
+  { label: 'Ways in', one: 'Passage', help: 'Everything the boxes must pass, measured in the clear.' },
+);
+
+/** Where things run: ducts, line set, drain, and the way in. */
+export const routes = group({ ducts, lineset, drain, passages }, { label: 'Routes' });

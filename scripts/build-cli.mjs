@@ -1,0 +1,19 @@
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
+import { root } from './setup.mjs';
+
+/** Builds the command line tool into cli/dist, so that `npx kneewall` starts at once. Run by npm after installing. */
+const { build } = await import('esbuild');
+if (existsSync(join(root, 'cli/src/main.ts')))
+  await build({
+    entryPoints: { kneewall: join(root, 'cli/src/main.ts') },
+    outdir: join(root, 'cli/dist'),
+    outExtension: { '.js': '.mjs' },
+    bundle: true,
+    splitting: true,
+    platform: 'node',
+    format: 'esm',
+    target: 'node20',
+    external: ['fastify', '@fastify/static'],
+    logLevel: 'warning',
+  });

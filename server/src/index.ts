@@ -1,0 +1,2 @@
+export type { Served } from './serveApp.ts';
+export { PortBusy, serveApp } from './serveApp.ts';

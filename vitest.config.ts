@@ -1,0 +1,12 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    include: [
+      '{project,engine,documents,server,cli,demos,bench,app}/{src,test}/**/*.test.{ts,tsx}',
+      'validation/**/*.test.ts',
+      'gates/**/*.test.ts',
+    ],
+    testTimeout: 60_000,
+  },
+});
