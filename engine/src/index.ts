@@ -1,8 +1,6 @@
 export type { AgreedPoint, Agreement } from './coupling/agreement.ts';
 export type { Job, JobMessage } from './jobs/job.ts';
 export { makeJob } from './jobs/job.ts';
-export type { Evaluated, EvaluateOptions } from './plan.ts';
-export { evaluate } from './plan.ts';
 export type { Consequence, Finding, HoldPoint, Limit, Status } from './plan/finding.ts';
 export { consequenceWords, holdPointWords, statusWords } from './plan/finding.ts';
 export { worstFirst } from './plan/holdPoints.ts';
@@ -19,6 +17,8 @@ export type { Source, Standing } from './plan/source.ts';
 export type { Results } from './plan/trade.ts';
 export type { Step, Working } from './plan/working.ts';
 export { wordFormulas } from './plan/working.ts';
+export type { Evaluated, EvaluateOptions } from './plan.ts';
+export { evaluate } from './plan.ts';
 export type { TradeResults } from './results.ts';
 export { builtTrades } from './trades.ts';
 export { engineVersion } from './version.ts';

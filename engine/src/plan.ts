@@ -1,19 +1,19 @@
 import {
+  inspectProject,
   type Problem,
   type Project,
   type ResolvedProject,
-  type System,
-  inspectProject,
   resolveProject,
+  type System,
 } from '@kneewall/project';
 import { agree } from './coupling/agree.ts';
 import { type Agreement, noAgreement } from './coupling/agreement.ts';
 import type { Job } from './jobs/job.ts';
-import { type Memo, coldMemo, remembered } from './plan/memo.ts';
 import { faultFinding, faultOf } from './plan/fault.ts';
 import type { Finding } from './plan/finding.ts';
 import { gatherByHoldPoint } from './plan/holdPoints.ts';
 import { findingOf, judge } from './plan/judge.ts';
+import { coldMemo, type Memo, remembered } from './plan/memo.ts';
 import type { Plan } from './plan/plan.ts';
 import { printerFor } from './plan/printer.ts';
 import { onlyParts, partsRead } from './plan/reads.ts';
@@ -76,8 +76,11 @@ function designAll(project: Project, results: Results, memo: Memo): Partial<Reco
     const blind = upstream.find((u) => u?.fault !== undefined);
     found[trade.id] = blind?.fault
       ? { fault: blind.fault }
-      : remembered(memo, trade.id, [...partsRead(project, trade.reads), ...upstream.map((u) => u?.result), ...read(trade, results)], () =>
-          designOne(trade, project, found, results),
+      : remembered(
+          memo,
+          trade.id,
+          [...partsRead(project, trade.reads), ...upstream.map((u) => u?.result), ...read(trade, results)],
+          () => designOne(trade, project, found, results),
         );
   }
   return found;

@@ -3,8 +3,8 @@ import { air } from './air/index.ts';
 import { climate } from './climate/index.ts';
 import { equipment } from './equipment/index.ts';
 import { loads } from './loads/index.ts';
-import type { TradeResults } from './results.ts';
 import type { Trade } from './plan/trade.ts';
+import type { TradeResults } from './results.ts';
 
 /** A trade with its own result type forgotten, for code that treats all of them alike. */
 export type AnyTrade = Trade<keyof TradeResults, keyof TradeResults>;

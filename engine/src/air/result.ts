@@ -1,7 +1,7 @@
+import type { BlowerTable } from '../equipment/result.ts';
 import type { Outcome } from '../plan/outcome.ts';
 import type { Spread } from '../plan/scenario.ts';
 import type { ResultBase } from '../plan/trade.ts';
-import type { BlowerTable } from '../equipment/result.ts';
 
 /** One stretch of duct in plain numbers; lengths m, leakage as a share of what it carries, insulation m²K/W. */
 export type DuctSection = {
@@ -43,7 +43,12 @@ export type AirModel = {
   readonly sections: readonly DuctSection[];
   readonly terminals: readonly Terminal[];
   /** Pa at that face velocity (m/s), exponent of the velocity, face area m². */
-  readonly filter: { readonly pressure: number; readonly velocity: number; readonly exponent: number; readonly area: number };
+  readonly filter: {
+    readonly pressure: number;
+    readonly velocity: number;
+    readonly exponent: number;
+    readonly area: number;
+  };
   /** Fixed loss beyond the unit itself, Pa at the design flow. */
   readonly added: number;
   readonly blower: BlowerTable;
@@ -85,5 +90,7 @@ export type AirResult = ResultBase & {
   readonly staticPressure: Outcome<Spread>;
   readonly filterVelocity: Outcome<Spread>;
   /** Pressure used along the worst path, piece by piece, for the pressure ladder. */
-  readonly ladder: Outcome<readonly { readonly piece: string; readonly side: 'supply' | 'return' | 'unit'; readonly drop: number }[]>;
+  readonly ladder: Outcome<
+    readonly { readonly piece: string; readonly side: 'supply' | 'return' | 'unit'; readonly drop: number }[]
+  >;
 };

@@ -1,12 +1,12 @@
-import type { AirModel } from '../air/result.ts';
 import { ductHeat } from '../air/ductHeat.ts';
 import { solveFlows } from '../air/flows.ts';
+import type { AirModel } from '../air/result.ts';
 import type { UnitModel } from '../equipment/result.ts';
 import { unitAt } from '../equipment/unitAt.ts';
 import { atticTemperature } from '../loads/attic.ts';
 import type { AtticModel } from '../loads/result.ts';
 import { airDensity, humidityRatio } from '../physics/air/index.ts';
-import { type Outcome, attempt, valueOf } from '../plan/outcome.ts';
+import { attempt, type Outcome, required } from '../plan/outcome.ts';
 import type { TradeResults } from '../results.ts';
 import { type AgreedPoint, type Agreement, noAgreement } from './agreement.ts';
 
@@ -59,7 +59,12 @@ export function agree(
   };
 }
 
-type Settled = { readonly point: AgreedPoint; readonly converged: boolean; readonly sweeps: number; readonly residual: number };
+type Settled = {
+  readonly point: AgreedPoint;
+  readonly converged: boolean;
+  readonly sweeps: number;
+  readonly residual: number;
+};
 
 function agreePoint(
   results: Pick<TradeResults, 'climate' | 'loads' | 'equipment' | 'air'>,
@@ -74,26 +79,29 @@ function pointFrom(
   setpoints: Setpoints,
   mode: Mode,
 ): Point {
-  const chosen = equipment.candidates[valueOf(equipment.chosen)];
+  const chosen = equipment.candidates[required(equipment.chosen)];
   if (!chosen) throw new Error('assert: the chosen unit is not among the candidates');
-  const pressure = valueOf(climate.pressure);
+  const pressure = required(climate.pressure);
   const indoor = mode === 'heating' ? setpoints.heating : setpoints.cooling;
   return {
     mode,
     unit: chosen.unit,
-    air: valueOf(air.model),
-    attic: valueOf(loads.attic),
-    outdoor: mode === 'heating' ? valueOf(climate.night).outdoor.likely : outdoorAtPeak(climate, loads),
+    air: required(air.model),
+    attic: required(loads.attic),
+    outdoor: mode === 'heating' ? required(climate.night).outdoor.likely : outdoorAtPeak(climate, loads),
     indoor,
-    indoorHumidity: mode === 'heating' ? valueOf(climate.night).humidityRatio : humidityRatio({ t: indoor, rh: setpoints.humidity }, pressure),
+    indoorHumidity:
+      mode === 'heating'
+        ? required(climate.night).humidityRatio
+        : humidityRatio({ t: indoor, rh: setpoints.humidity }, pressure),
     pressure,
   };
 }
 
 /** Outdoor air at the hour in which the house needs most cooling. */
 function outdoorAtPeak(climate: TradeResults['climate'], loads: TradeResults['loads']): number {
-  const { hour } = valueOf(loads.cooling);
-  const day = valueOf(climate.day);
+  const { hour } = required(loads.cooling);
+  const day = required(climate.day);
   return day.hours.find((h) => h.hour === hour)?.outdoor ?? day.outdoor.likely;
 }
 
@@ -114,7 +122,12 @@ function settle(point: Point): Settled {
 function losslessStart(point: Point): State {
   const still = { supplyTemperature: point.indoor, returnTemperature: point.indoor };
   const { flow } = flowsOf(point, still);
-  const attic = atticTemperature(point.attic, { mode: point.mode, outdoor: point.outdoor, indoor: point.indoor, ductHeat: 0 });
+  const attic = atticTemperature(point.attic, {
+    mode: point.mode,
+    outdoor: point.outdoor,
+    indoor: point.indoor,
+    ductHeat: 0,
+  });
   return { flow, entering: point.indoor, leaving: leavingAir(point, flow, point.indoor), attic };
 }
 
@@ -133,7 +146,9 @@ function sweep(point: Point, state: State): State {
 
 function flowsOf(point: Point, at: { supplyTemperature: number; returnTemperature: number }) {
   const flows = solveFlows(point.air, at);
-  return flows.converged ? flows : valueOf<typeof flows>({ ok: false, because: 'not-converged', paths: ['routes.ducts'] });
+  return flows.converged
+    ? flows
+    : required<typeof flows>({ ok: false, because: 'not-converged', paths: ['routes.ducts'] });
 }
 
 const surroundings = (point: Point, state: State) => ({
@@ -141,14 +156,14 @@ const surroundings = (point: Point, state: State) => ({
   indoor: point.indoor,
   attic: state.attic,
   below: belowTemperature(point),
-  pressure: point.pressure,
+  returnTemperature: state.entering,
 });
 
 /** A crawl space lies half way between rooms and outdoors. Source: `coupling.below`. */
 const belowTemperature = (point: Point): number => (point.indoor + point.outdoor) / 2;
 
 const unitOutput = (point: Point, flow: number, entering: number) =>
-  valueOf(
+  required(
     unitAt(point.unit, {
       mode: point.mode,
       outdoor: point.outdoor,

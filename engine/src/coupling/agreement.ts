@@ -20,7 +20,9 @@ export type AgreedPoint = {
   /** What reaches the rooms, W, after what the ducts lose or gain and leak. */
   readonly delivered: number;
   /** By register: flow m³/s, temperature °C, heat to its room W. */
-  readonly registers: Readonly<Record<string, { readonly flow: number; readonly temperature: number; readonly heat: number }>>;
+  readonly registers: Readonly<
+    Record<string, { readonly flow: number; readonly temperature: number; readonly heat: number }>
+  >;
   /** By duct section, m³/s. */
   readonly sections: Readonly<Record<string, number>>;
   /** Supply and return air lost to and taken from outside the rooms, m³/s. */

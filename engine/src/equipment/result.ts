@@ -59,7 +59,11 @@ export type Candidate = {
   readonly powerMost: Outcome<Range>;
 };
 
+/** A candidate's place: whether it holds the cold night, and the share of heating hours it runs without stopping. */
+export type Ranked = { readonly id: string; readonly holds?: boolean; readonly steadyShare?: number };
+
 export type EquipmentResult = ResultBase & {
+  readonly ranking: readonly Ranked[];
   readonly candidates: Readonly<Record<string, Candidate>>;
   /** The one the plan is made for: marked, or the only one. */
   readonly chosen: Outcome<string>;

@@ -11,7 +11,13 @@ export type Job = {
 
 export type JobMessage =
   | { readonly type: 'start'; readonly id: number; readonly key: string; readonly job: Job }
-  | { readonly type: 'progress'; readonly id: number; readonly key: string; readonly done: number; readonly total: number }
+  | {
+      readonly type: 'progress';
+      readonly id: number;
+      readonly key: string;
+      readonly done: number;
+      readonly total: number;
+    }
   | { readonly type: 'result'; readonly id: number; readonly key: string; readonly result: unknown }
   | { readonly type: 'failed'; readonly id: number; readonly key: string; readonly problem: string }
   | { readonly type: 'cancel'; readonly id: number; readonly key: string };

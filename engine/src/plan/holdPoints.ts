@@ -1,4 +1,4 @@
-import { type Finding, type Status, consequenceWords, holdPointWords } from './finding.ts';
+import { consequenceWords, type Finding, holdPointWords, type Status } from './finding.ts';
 import type { HoldPointView } from './plan.ts';
 
 const statusOrder: readonly Status[] = ['fails', 'tight', 'unknown', 'ok'];

@@ -1,6 +1,6 @@
 import type { QuantityKind, Range, TradeId } from '@kneewall/project';
-import type { Because, Outcome } from './outcome.ts';
 import type { Consequence, Finding, HoldPoint, Limit, Status } from './finding.ts';
+import type { Because, Outcome } from './outcome.ts';
 import { unitOf } from './unit.ts';
 
 /** A finding before it has words: what was found, against what, and where it counts. */
@@ -43,8 +43,7 @@ function inside(value: number, limit: Limit): number {
  * are rounded to 9 digits of the limit, so that no status hangs on the last bit.
  */
 export function judge(draft: Draft): Judged {
-  if (!draft.value.ok)
-    return { ...draft, status: 'unknown', because: draft.value.because, needs: draft.value.paths };
+  if (!draft.value.ok) return { ...draft, status: 'unknown', because: draft.value.because, needs: draft.value.paths };
   const range = asRange(draft.value.value);
   const margin = inside(range.likely, draft.limit);
   const worst = Math.min(inside(range.low, draft.limit), inside(range.high, draft.limit), margin);

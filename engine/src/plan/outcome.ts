@@ -36,7 +36,7 @@ export function attempt<T>(run: () => T): Outcome<T> {
 }
 
 /** The value of an outcome, or the end of the enclosing `attempt` for the same reason. */
-export function valueOf<T>(outcome: Outcome<T>): T {
+export function required<T>(outcome: Outcome<T>): T {
   if (outcome.ok) return outcome.value;
   throw new Unresolved(outcome.because, outcome.paths);
 }

@@ -18,6 +18,14 @@ export type Printer = {
   given(given: Given): string;
 };
 
+/** A field's label with the name of what it belongs to. `#` parts off which side of a guess is meant. */
+export function fieldName(path: string): string {
+  const keys = (path.split('#')[0] ?? path).split('.');
+  const label = nodeAt(keys)?.node.meta.label ?? keys.at(-1) ?? path;
+  const entry = keys.findLastIndex((_, i) => nodeAt(keys.slice(0, i + 1))?.entry === true);
+  return entry < 0 ? label : `${label} (${(keys[entry] ?? '').replaceAll('-', ' ')})`;
+}
+
 export function printerFor(system: System): Printer {
   const quantity = (value: number, kind: QuantityKind) => printQuantity(value, kind, system);
   const range = (r: Range, kind: QuantityKind) => formatRange(r, kind, system);
@@ -33,7 +41,7 @@ export function printerFor(system: System): Printer {
       const bound = limit.max ?? limit.min;
       return bound === undefined ? '' : quantity(bound, kind);
     },
-    field: (path) => nodeAt(path.split('.'))?.node.meta.label ?? path,
+    field: fieldName,
     given: (g) => (g.low === g.high ? quantity(g.likely, g.kind) : range(g, g.kind)),
   };
 }

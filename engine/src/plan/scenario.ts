@@ -51,7 +51,11 @@ export function spread<K extends string>(model: (s: Scenario) => Readonly<Record
   const keys = Object.keys(likely) as K[];
   return Object.fromEntries(
     keys.map((key) => {
-      const drivers = moves.map((m) => ({ path: m.path, atLow: m.low[key] - likely[key], atHigh: m.high[key] - likely[key] }));
+      const drivers = moves.map((m) => ({
+        path: m.path,
+        atLow: m.low[key] - likely[key],
+        atHigh: m.high[key] - likely[key],
+      }));
       return [key, join(likely[key], drivers)];
     }),
   ) as Record<K, Spread>;

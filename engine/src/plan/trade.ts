@@ -1,11 +1,10 @@
 import type { ResolvedProject } from '@kneewall/project';
-import type { Printer } from './printer.ts';
 import type { Agreement } from '../coupling/agreement.ts';
-import type { TradeResults } from '../results.ts';
 import type { Job } from '../jobs/job.ts';
-import type { Words } from './judge.ts';
-import type { Draft, Judged } from './judge.ts';
+import type { TradeResults } from '../results.ts';
+import type { Draft, Judged, Words } from './judge.ts';
 import type { Conditions, ExpectedReading, MaterialLine, Task } from './lines.ts';
+import type { Printer } from './printer.ts';
 import type { Sources } from './source.ts';
 import type { Working } from './working.ts';
 
@@ -55,4 +54,3 @@ export type Trade<Id extends keyof TradeResults, Upstream extends keyof TradeRes
   words(judged: Judged, print: Printer): Words;
   readonly sources: Sources;
 };
-

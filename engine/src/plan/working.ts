@@ -34,7 +34,16 @@ export function recordWorking(): { readonly recorder: WorkingRecorder; readonly 
     },
     given: (symbol, g) => {
       const unit = unitOf(g.kind);
-      steps.push({ symbol, formula: 'given', inputs: {}, value: g.likely, unit, source: 'project', path: g.path, known: g.known });
+      steps.push({
+        symbol,
+        formula: 'given',
+        inputs: {},
+        value: g.likely,
+        unit,
+        source: 'project',
+        path: g.path,
+        known: g.known,
+      });
     },
   };
   return { recorder, steps };

@@ -1,0 +1,105 @@
+import type { Scenario, Spread } from '../plan/scenario.ts';
+import { scenario, spread } from '../plan/scenario.ts';
+import { attempt, required, unresolved, type Outcome } from '../plan/outcome.ts';
+import type { TradeInput } from '../plan/trade.ts';
+import { type Working, recordWorking } from '../plan/working.ts';
+import type { Candidate } from '../equipment/result.ts';
+import { ladderOf } from './ladder.ts';
+import { airModel, sideOf } from './model.ts';
+import { solveFlows } from './flows.ts';
+import type { AirFlows, AirModel, AirResult, RoomAir } from './result.ts';
+
+type Input = TradeInput<'climate' | 'loads' | 'equipment'>;
+
+/** °C of all air in the nominal solve; the agreed state refines it. */
+const nominal = { supplyTemperature: 20, returnTemperature: 20 } as const;
+
+/** What really flows through the ducts as drawn with the chosen unit's blower, and what each room wants. Pure. */
+export function design({ project, upstream }: Input): AirResult {
+  const { ducts } = project.routes;
+  const { climate, loads, equipment } = upstream;
+  const unit = attempt((): Candidate => {
+    if (Object.keys(ducts.sections).length === 0) return unresolved('missing', 'routes.ducts.sections');
+    if (Object.keys(ducts.terminals).length === 0) return unresolved('missing', 'routes.ducts.terminals');
+    const id = required(equipment.chosen);
+    return equipment.candidates[id] ?? unresolved('missing', 'candidates');
+  });
+  const build = (s: Scenario): AirModel => airModel(ducts, required(unit).blower, required(climate.pressure), s);
+  const model = attempt(() => build(scenario()));
+  const flows = attempt(() => inTable(solveFlows(required(model), nominal), required(model)));
+  const rooms = Object.keys(loads.rooms);
+  const spreads = attempt(() => {
+    required(flows);
+    return spread((s) => outputs(build(s), rooms));
+  });
+  const pick = (key: string): Outcome<Spread> => attempt(() => required(spreads)[key] ?? unresolved('missing', 'routes.ducts'));
+  const designFlow = attempt(() => wantedFlow(required(unit), required(flows)));
+  const workings: Record<string, Working> = {};
+  return {
+    model,
+    flows,
+    rooms: Object.fromEntries(rooms.map((room) => [room, roomAir(room, upstream, designFlow, pick(`room:${room}`), workings)])),
+    flow: pick('flow'),
+    staticPressure: pick('static'),
+    filterVelocity: pick('filterVelocity'),
+    ladder: attempt(() => ladderOf(required(model), required(flows))),
+    workings,
+    wanted: [],
+  };
+}
+
+/** A blower table is read between its ends; a flow beyond them is no answer. */
+export function inTable(flows: AirFlows, model: AirModel): AirFlows {
+  const [first, last] = [model.blower.points[0]?.flow ?? 0, model.blower.points.at(-1)?.flow ?? 0];
+  if (!flows.converged) return unresolved('not-converged', 'routes.ducts');
+  const slack = 1e-9;
+  if (flows.flow < first - slack || flows.flow > last + slack) return unresolved('out-of-range', 'candidates.*.blower.speeds');
+  return flows;
+}
+
+function outputs(model: AirModel, rooms: readonly string[]): Record<string, number> {
+  const flows = solveFlows(model, nominal);
+  const reach = (room: string) =>
+    model.terminals.reduce((a, t) => a + (t.room === room && sideOf(model, t.section) === 'supply' ? (flows.terminals[t.id] ?? 0) : 0), 0);
+  return {
+    flow: flows.flow,
+    static: flows.staticPressure,
+    filterVelocity: flows.flow / model.filter.area,
+    ...Object.fromEntries(rooms.map((room) => [`room:${room}`, reach(room)])),
+  };
+}
+
+/** What the unit's sheet wants, m³/s: the largest airflow it states; else what flows. */
+function wantedFlow(unit: Candidate, flows: AirFlows): number {
+  const stated = unit.unit.rows.flatMap((r) => (r.airflow === undefined ? [] : [r.airflow]));
+  return stated.length > 0 ? Math.max(...stated) : flows.flow;
+}
+
+/** A room's share of the unit's air is its share of the load; the season that asks for more governs. */
+function roomAir(
+  room: string,
+  { loads }: Input['upstream'],
+  designFlow: Outcome<number>,
+  reaches: Outcome<Spread>,
+  workings: Record<string, Working>,
+): RoomAir {
+  const load = loads.rooms[room];
+  const shares = attempt(() => {
+    if (!load) return unresolved('missing', 'house.rooms');
+    return {
+      heating: required(load.heating).likely / required(loads.heating).likely,
+      cooling: Math.max(0, required(load.cooling).likely / required(loads.cooling).sensible.likely),
+    };
+  });
+  const { recorder, steps } = recordWorking();
+  const wanted = attempt(() => {
+    const { heating, cooling } = required(shares);
+    const q = required(designFlow);
+    const flow = q * Math.max(heating, cooling);
+    recorder.step('Q_unit', 'table', {}, q, 'm³/s', 'air.room-share');
+    recorder.step('Q_room', 'Q_unit * max(s_heating, s_cooling)', { Q_unit: q, s_heating: heating, s_cooling: cooling }, flow, 'm³/s', 'air.room-share');
+    return flow;
+  });
+  workings[`air/wanted:${room}`] = steps;
+  return { room, wanted, governs: shares.ok && shares.value.cooling > shares.value.heating ? 'cooling' : 'heating', reaches };
+}

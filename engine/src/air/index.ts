@@ -1,0 +1,24 @@
+import type { Trade } from '../plan/trade.ts';
+import { design } from './design.ts';
+import { findings } from './findings.ts';
+import { materials } from './materials.ts';
+import { words } from './messages.ts';
+import { readings } from './readings.ts';
+import { sources } from './sources.ts';
+import { tasks } from './tasks.ts';
+
+/** Ducts: what each room wants, what really flows, and what the attic takes of it. */
+export const air: Trade<'air', 'climate' | 'loads' | 'equipment'> = {
+  id: 'air',
+  title: 'Air',
+  phase: 'before',
+  reads: ['routes.ducts'],
+  after: ['climate', 'loads', 'equipment'],
+  design,
+  findings,
+  materials,
+  tasks,
+  readings,
+  words,
+  sources,
+};

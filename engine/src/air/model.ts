@@ -1,0 +1,119 @@
+import { type Project, type Resolved, type ResolvedProject, inOrder } from '@kneewall/project';
+import type { BlowerModel, BlowerTable } from '../equipment/result.ts';
+import { compressionFactor, dischargeCoefficient, flexibleRoughness, hydraulicDiameter, lossCoefficients } from '../physics/flow/index.ts';
+import { unresolved } from '../plan/outcome.ts';
+import type { Scenario } from '../plan/scenario.ts';
+import type { AirModel, DuctSection, Terminal } from './result.ts';
+
+export type Ducts = ResolvedProject['routes']['ducts'];
+type SectionInput = Resolved<NonNullable<NonNullable<NonNullable<Project['routes']>['ducts']>['sections']>>[string];
+
+/** m, for Colebrook: metal with seams, board and flexible pulled tight. Source: `air.roughness`. */
+const roughness = { flexible: flexibleRoughness, round: 0.00009, rectangular: 0.00009, board: 0.0009 } as const;
+/** Pressure of a clean filter grows with the air's speed to this power. Source: `air.filter`. */
+const filterExponent = 1.4;
+
+/** Ducts, registers, filter and blower in plain numbers. Ends the enclosing attempt where something is missing or makes no tree. */
+export function airModel(ducts: Ducts, blower: BlowerModel, pressure: number, s: Scenario): AirModel {
+  const sections = inOrder(ducts.sections).map(([id, x]) => sectionOf(id, x, s));
+  const byId = new Map(sections.map((x) => [x.id, x]));
+  for (const section of sections) checkWay(section, byId);
+  return {
+    sections,
+    terminals: terminalsOf(ducts, byId, s),
+    filter: filterOf(ducts, blower, s),
+    added: s.of(ducts.handler.coil),
+    blower: tableOf(ducts, blower),
+    pressure,
+  };
+}
+
+const place = (id: string): string => `routes.ducts.sections.${id}`;
+
+function sectionOf(id: string, x: SectionInput, s: Scenario): DuctSection {
+  const kind = s.choice(x.kind);
+  const shape = shapeOf(id, x, s);
+  const length = s.of(x.length);
+  const compression = kind === 'flexible' ? s.of(x.compression) : 0;
+  const losses = inOrder(x.fittings).reduce((sum, [, f]) => sum + lossCoefficients[s.choice(f.kind)] * s.of(f.count), 0);
+  return {
+    id,
+    name: x.name ?? id,
+    side: s.choice(x.side),
+    ...(x.from === undefined ? {} : { from: x.from }),
+    kind,
+    diameter: shape.diameter,
+    area: shape.area,
+    length,
+    surface: shape.perimeter * length,
+    roughness: roughness[kind],
+    frictionFactor: kind === 'flexible' ? compressionFactor(compression, shape.diameter) : 1,
+    lossCoefficient: losses,
+    insulation: s.of(x.insulation),
+    leakage: s.of(x.leakage),
+    place: s.choice(x.place),
+  };
+}
+
+/** A diameter, or width and height. */
+function shapeOf(id: string, x: SectionInput, s: Scenario): { diameter: number; area: number; perimeter: number } {
+  const d = s.maybe(x.diameter);
+  if (d !== undefined && d > 0) return { diameter: d, area: (Math.PI * d * d) / 4, perimeter: Math.PI * d };
+  const [w, h] = [s.maybe(x.width), s.maybe(x.height)];
+  if (w === undefined || h === undefined || w * h <= 0) return unresolved('missing', `${place(id)}.diameter`);
+  return { diameter: hydraulicDiameter(w, h), area: w * h, perimeter: 2 * (w + h) };
+}
+
+/** Every section has to lead back to the air handler on its own side. */
+function checkWay(start: DuctSection, byId: ReadonlyMap<string, DuctSection>): void {
+  const seen = new Set<string>();
+  for (let at: DuctSection | undefined = start; at; ) {
+    if (seen.has(at.id)) unresolved('out-of-range', `${place(at.id)}.from`);
+    seen.add(at.id);
+    if (at.from === undefined) return;
+    const next = byId.get(at.from);
+    if (!next || next.side !== at.side) unresolved('missing', `${place(at.id)}.from`);
+    at = next;
+  }
+}
+
+function terminalsOf(ducts: Ducts, byId: ReadonlyMap<string, DuctSection>, s: Scenario): Terminal[] {
+  return inOrder(ducts.terminals).map(([id, t]) => {
+    const path = `routes.ducts.terminals.${id}`;
+    if (t.section === undefined || !byId.has(t.section)) return unresolved('missing', `${path}.section`);
+    if (t.room === undefined) return unresolved('missing', `${path}.room`);
+    const faceArea = s.of(t.width) * s.of(t.height);
+    const freeArea = faceArea * s.of(t.freeShare);
+    return { id, name: t.name ?? id, section: t.section, room: t.room, faceArea, freeArea, resistance: resistanceOf(t, freeArea, s) };
+  });
+}
+
+/** From the sheet where it states a pressure at a flow, else as an opening of the free area in standard air. */
+function resistanceOf(t: Ducts['terminals'][string], freeArea: number, s: Scenario): number {
+  const [pressure, flow] = [s.maybe(t.pressure), s.maybe(t.pressureFlow)];
+  if (pressure !== undefined && flow !== undefined && flow > 0) return pressure / flow ** 2;
+  return 1.204 / 2 / (dischargeCoefficient * freeArea) ** 2;
+}
+
+function filterOf(ducts: Ducts, blower: BlowerModel, s: Scenario): AirModel['filter'] {
+  const { filter } = ducts;
+  return {
+    pressure: blower.filterIncluded ? 0 : s.of(filter.pressure),
+    velocity: s.of(filter.pressureVelocity),
+    exponent: filterExponent,
+    area: s.of(filter.width) * s.of(filter.height),
+  };
+}
+
+/** The setting named, else the one that moves most air. */
+function tableOf(ducts: Ducts, blower: BlowerModel): BlowerTable {
+  const usable = blower.tables.filter((t) => t.points.length >= 2);
+  const named = usable.find((t) => t.setting === ducts.handler.setting);
+  const most = (t: BlowerTable) => t.points.at(-1)?.flow ?? 0;
+  const [first] = [...usable].sort((a, b) => most(b) - most(a));
+  return named ?? first ?? unresolved('missing', 'candidates.*.blower.speeds');
+}
+
+/** On which side of the unit a section lies. */
+export const sideOf = (model: AirModel, section: string): 'supply' | 'return' =>
+  model.sections.find((x) => x.id === section)?.side ?? 'supply';

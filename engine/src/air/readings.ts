@@ -1,0 +1,35 @@
+import type { Conditions, ExpectedReading } from '../plan/lines.ts';
+import type { PlanView } from '../plan/trade.ts';
+import { sideOf } from './model.ts';
+import type { AirResult } from './result.ts';
+
+/** Static pressure first, flows second: a gauge acquits where a bag cannot. */
+export function readings(result: AirResult, conditions: Conditions, view: PlanView): readonly ExpectedReading[] {
+  const point = view.agreement[conditions.mode];
+  if (!point || !view.agreement.converged || !result.model.ok) return [];
+  const model = result.model.value;
+  const supplies = model.terminals.filter((t) => sideOf(model, t.section) === 'supply');
+  return [
+    {
+      id: 'air/static',
+      trade: 'air',
+      what: 'Pressure across the air handler, return port to supply port',
+      how: 'A water gauge or a cheap digital one (3 to 5 %), unit at full speed, clean filter, all doors and registers open.',
+      kind: 'pressure',
+      expected: point.staticPressure,
+      good: { min: point.staticPressure * 0.8, max: point.staticPressure * 1.2 },
+    },
+    ...supplies.map((t): ExpectedReading => {
+      const flow = point.registers[t.id]?.flow ?? 0;
+      return {
+        id: `air/flow:${t.id}`,
+        trade: 'air',
+        what: `Flow from “${t.name}”`,
+        how: 'A bag of known volume over the face, timed three times or more. One bag scatters by 20 to 30 %: it convicts, it hardly ever acquits.',
+        kind: 'flow',
+        expected: flow,
+        good: { min: flow * 0.8, max: flow * 1.2 },
+      };
+    }),
+  ];
+}

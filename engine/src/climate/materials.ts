@@ -1,0 +1,4 @@
+import type { MaterialLine } from '../plan/lines.ts';
+
+/** Weather is not bought. */
+export const materials = (): readonly MaterialLine[] => [];

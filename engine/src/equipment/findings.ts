@@ -1,0 +1,145 @@
+import { type ResolvedProject, inOrder } from '@kneewall/project';
+import type { Draft } from '../plan/judge.ts';
+import { attempt, required } from '../plan/outcome.ts';
+import { scenario } from '../plan/scenario.ts';
+import type { Drafts, PlanView } from '../plan/trade.ts';
+import { type Working, recordWorking } from '../plan/working.ts';
+import { electricalFindings } from './electrical.ts';
+import type { Candidate, EquipmentResult } from './result.ts';
+
+export type Found = { readonly draft: Draft; readonly working: Working };
+/** What every finding about one candidate shares. */
+export type About = {
+  readonly candidate: Candidate;
+  readonly project: ResolvedProject;
+  readonly holdPoint: Draft['holdPoint'];
+  readonly item?: string;
+};
+
+/** What each candidate has to answer for: the chosen one at the order, the others at the decision. */
+export function findings(result: EquipmentResult, view: PlanView): Drafts {
+  const found = Object.values(result.candidates).flatMap((candidate) => {
+    const item = inOrder(view.project.items).find(([, i]) => i.of === `candidates.${candidate.id}`)?.[0];
+    const isChosen = result.chosen.ok && result.chosen.value === candidate.id;
+    const about: About = { candidate, project: view.project, holdPoint: isChosen ? 'order' : 'decide', ...(item ? { item } : {}) };
+    return [holdsNight(about, view), cycles(about), lowestOutdoor(about, view), coolingCovers(about, view), ...electricalFindings(about)];
+  });
+  return { drafts: found.map((f) => f.draft), workings: Object.fromEntries(found.map((f) => [f.draft.working, f.working])) };
+}
+
+/** The part of a draft that is the same for all findings about a candidate. */
+export const draftOf = (about: About, word: string) => ({
+  id: `${word}:${about.candidate.id}`,
+  subject: about.candidate.id,
+  holdPoint: about.holdPoint,
+  working: `equipment/${word}:${about.candidate.id}`,
+  ...(about.item ? { item: about.item } : {}),
+});
+
+function holdsNight(about: About, view: PlanView): Found {
+  const { candidate } = about;
+  const { recorder, steps } = recordWorking();
+  const { heatingSpare, heatingCapacity } = candidate;
+  const load = view.trades.loads?.heating;
+  if (heatingSpare.ok && heatingCapacity.ok && load?.ok) {
+    const inputs = { Q_unit: heatingCapacity.value.likely, Q_house: load.value.likely };
+    recorder.step('Q_unit', 'table', {}, inputs.Q_unit, 'W', 'equipment.sheet');
+    recorder.step('Q_house', 'table', {}, inputs.Q_house, 'W', 'equipment.covers');
+    recorder.step('Q_spare', 'Q_unit - Q_house', inputs, heatingSpare.value.likely, 'W', 'equipment.covers');
+  }
+  return {
+    draft: {
+      ...draftOf(about, 'holds-night'),
+      consequence: 'damage',
+      kind: 'power',
+      value: heatingSpare,
+      limit: { min: 0 },
+      source: 'equipment.covers',
+      facts: {
+        name: candidate.name,
+        ...(heatingCapacity.ok ? { capacity: heatingCapacity.value.likely } : {}),
+        ...(candidate.balancePoint.ok ? { balance: candidate.balancePoint.value } : {}),
+      },
+    },
+    working: steps,
+  };
+}
+
+function cycles(about: About): Found {
+  const { candidate } = about;
+  const { recorder, steps } = recordWorking();
+  const value = attempt(() => {
+    const hours = required(candidate.cyclingHours);
+    const all = required(candidate.heatingHours);
+    recorder.step('h_cycling', 'table', {}, hours, 'h', 'equipment.cycling');
+    recorder.step('h_heating', 'table', {}, all, 'h', 'equipment.cycling');
+    recorder.step('share', 'h_cycling / h_heating', { h_cycling: hours, h_heating: all }, hours / all, '', 'equipment.cycling');
+    return hours / all;
+  });
+  return {
+    draft: {
+      ...draftOf(about, 'stop-start'),
+      consequence: 'money',
+      kind: 'fraction',
+      value,
+      limit: { max: 0.33 },
+      source: 'equipment.cycling',
+      facts: { name: candidate.name, ...(candidate.cyclingHours.ok ? { hours: candidate.cyclingHours.value } : {}) },
+    },
+    working: steps,
+  };
+}
+
+function lowestOutdoor(about: About, view: PlanView): Found {
+  const { candidate, project } = about;
+  const input = project.candidates[candidate.id];
+  const { recorder, steps } = recordWorking();
+  const night = view.trades.climate?.night;
+  const value = attempt(() => {
+    const lowest = scenario().of(input?.outdoorLeast ?? { path: `candidates.${candidate.id}.outdoorLeast`, missing: true });
+    const outdoor = required(night ?? { ok: false, because: 'missing', paths: ['site.coldNight'] }).outdoor;
+    if (input && !('missing' in input.outdoorLeast)) recorder.given('t_least', input.outdoorLeast);
+    recorder.given('t_out', outdoor);
+    const likely = outdoor.likely - lowest;
+    recorder.step('above', 't_out - t_least', { t_out: outdoor.likely, t_least: lowest }, likely, 'K', 'equipment.sheet');
+    return { low: outdoor.low - lowest, likely, high: outdoor.high - lowest };
+  });
+  return {
+    draft: {
+      ...draftOf(about, 'lowest-outdoor'),
+      consequence: 'damage',
+      kind: 'temperature-difference',
+      value,
+      limit: { min: 0 },
+      marginWanted: 3,
+      source: 'equipment.sheet',
+      facts: { name: candidate.name },
+    },
+    working: steps,
+  };
+}
+
+function coolingCovers(about: About, view: PlanView): Found {
+  const { candidate } = about;
+  const { recorder, steps } = recordWorking();
+  const { coolingSensible, coolingSpare } = candidate;
+  const load = view.trades.loads?.cooling;
+  if (coolingSensible.ok && coolingSpare.ok && load?.ok) {
+    const inputs = { Q_unit: coolingSensible.value.likely, Q_house: load.value.sensible.likely };
+    recorder.step('Q_unit', 'table', {}, inputs.Q_unit, 'W', 'equipment.coil');
+    recorder.step('Q_house', 'table', {}, inputs.Q_house, 'W', 'equipment.covers');
+    recorder.step('Q_spare', 'Q_unit - Q_house', inputs, coolingSpare.value.likely, 'W', 'equipment.covers');
+  }
+  return {
+    draft: {
+      ...draftOf(about, 'cools-afternoon'),
+      consequence: 'comfort',
+      kind: 'power',
+      value: coolingSpare,
+      limit: { min: 0 },
+      source: 'equipment.covers',
+      facts: { name: candidate.name },
+    },
+    working: steps,
+  };
+}

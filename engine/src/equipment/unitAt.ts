@@ -1,0 +1,45 @@
+import { airDensity, standardPressure } from '../physics/air/index.ts';
+import { attempt, type Outcome } from '../plan/outcome.ts';
+import { coilOf, splitCooling } from './coil.ts';
+import { defrostLoss, readSheet } from './sheet.ts';
+import type { UnitModel, UnitSpeed } from './result.ts';
+
+/** Share of the lost air density by which a unit's capacity falls, and of capacity lost to frost at 35 °F. */
+export type Corrections = { readonly altitudeShare: number; readonly frostLoss: number };
+/** Sources: `equipment.altitude` (common practice), `equipment.defrost` (from memory). */
+export const usualCorrections: Corrections = { altitudeShare: 0.5, frostLoss: 0.1 };
+
+export type UnitAt = {
+  readonly mode: 'heating' | 'cooling';
+  readonly outdoor: number;
+  /** Air into the coil: °C, kg/kg. */
+  readonly entering: number;
+  readonly enteringHumidity: number;
+  /** m³/s actual at the blower. */
+  readonly flow: number;
+  /** Pa */
+  readonly pressure: number;
+  readonly speed: UnitSpeed;
+};
+
+/** What the unit gives, W, heat and cooling positive, with altitude and defrost counted. Outside its sheet: out of range. */
+export function unitAt(unit: UnitModel, at: UnitAt, corrections = usualCorrections): Outcome<{ sensible: number; latent: number; power: number }> {
+  return attempt(() => {
+    const sheet = readSheet(unit, at.mode, at.speed, at.outdoor);
+    const thin = altitudeFactor(at.pressure, corrections.altitudeShare);
+    if (at.mode === 'heating') {
+      const loss = sheet.row.defrostCounted ? 0 : defrostLoss(at.outdoor, corrections.frostLoss);
+      return { sensible: sheet.capacity * thin * (1 - loss), latent: 0, power: sheet.power * (1 - 0.15 * loss) };
+    }
+    const total = sheet.capacity * thin;
+    const coil = coilOf(sheet.row, at.pressure);
+    const massFlow = at.flow * airDensity(at.entering, at.pressure);
+    const split = coil
+      ? splitCooling(coil, total, { t: at.entering, w: at.enteringHumidity }, massFlow, at.pressure)
+      : { sensible: total * (sheet.row.sensibleShare ?? 0.75), latent: total * (1 - (sheet.row.sensibleShare ?? 0.75)) };
+    return { ...split, power: sheet.power };
+  });
+}
+
+/** Capacity against sea level: a share of the density that is missing. */
+export const altitudeFactor = (pressure: number, share: number): number => 1 - share * (1 - pressure / standardPressure(0));

@@ -1,0 +1,47 @@
+import { type Project, type Resolved, inOrder } from '@kneewall/project';
+import type { Scenario } from '../plan/scenario.ts';
+import type { BlowerModel, UnitModel, UnitRow } from './result.ts';
+
+export type CandidateInput = Resolved<NonNullable<Project['candidates']>>[string];
+
+/** The data sheet in plain numbers. Ends the enclosing attempt where a row lacks its temperature, capacity or power. */
+export function unitModel(id: string, input: CandidateInput, s: Scenario): UnitModel {
+  const rows = inOrder(input.rows).map(([, row]): UnitRow => {
+    const wetBulb = s.maybe(row.indoorWetBulb);
+    const airflow = s.maybe(row.airflow);
+    const sensibleShare = s.maybe(row.sensibleShare);
+    return {
+      mode: s.choice(row.mode),
+      speed: s.choice(row.speed),
+      outdoor: s.of(row.outdoor),
+      indoor: s.of(row.indoor),
+      capacity: s.of(row.capacity),
+      power: s.of(row.power),
+      defrostCounted: s.choice(row.defrostCounted) === 'yes',
+      ...(wetBulb === undefined ? {} : { indoorWetBulb: wetBulb }),
+      ...(airflow === undefined ? {} : { airflow }),
+      ...(sensibleShare === undefined ? {} : { sensibleShare }),
+    };
+  });
+  return { id, name: input.name ?? id, rows };
+}
+
+/** The blower tables in plain numbers, each in order of rising flow. */
+export function blowerModel(input: CandidateInput, s: Scenario): BlowerModel {
+  const staticMost = s.maybe(input.blower.staticMost);
+  const tables = inOrder(input.blower.speeds).map(([setting, speed]) => ({
+    setting,
+    points: inOrder(speed.points)
+      .map(([, p]) => {
+        const power = s.maybe(p.power);
+        return { flow: s.of(p.flow), pressure: s.of(p.pressure), ...(power === undefined ? {} : { power }) };
+      })
+      .sort((a, b) => a.flow - b.flow),
+  }));
+  return {
+    kind: s.choice(input.blower.kind),
+    tables,
+    filterIncluded: s.choice(input.blower.filterIncluded) === 'yes',
+    ...(staticMost === undefined ? {} : { staticMost }),
+  };
+}

@@ -1,0 +1,202 @@
+import type { ResolvedProject } from '@kneewall/project';
+import { humidityRatio } from '../physics/air/index.ts';
+import type { Scenario } from '../plan/scenario.ts';
+import type { WorkingRecorder } from '../plan/working.ts';
+import { atticTemperature } from './attic.ts';
+import type { Element, HouseElements } from './element.ts';
+import { type HourlyAttic, type Weather, atticAtHour, atticOf, envelopeOf, leakShares, leakageConductance } from './house.ts';
+import { elementsOfAnswers } from './quick.ts';
+import type { AtticModel, LoadPart, PartId } from './result.ts';
+import { elementsOfRooms } from './rooms.ts';
+import type { Plane, PlaneSun } from './sunlight.ts';
+
+/** J/kg to evaporate water at room temperature. */
+const heatOfVapour = 2.501e6;
+/** W sensible and latent of a person at rest. Source: `loads.people`. */
+const personSensible = 67;
+const personLatent = 59;
+/** An unheated room's share of the way from indoors to outdoors. Source: `loads.unheated`. */
+const unheatedShare = 0.5;
+
+export type Heat = { readonly room: string; readonly part: PartId; readonly subject: string; readonly heat: number };
+
+/** The steady sums of one scenario. */
+export type Balance = {
+  readonly built: HouseElements;
+  readonly attic: AtticModel | undefined;
+  readonly atticNight: number | undefined;
+  readonly atticDay: number | undefined;
+  readonly heating: readonly Heat[];
+  readonly cooling: readonly Heat[];
+  readonly latent: number;
+  readonly hour: number;
+  /** W/K of everything at the design night. */
+  readonly lossPerDegree: number;
+  readonly gains: number;
+};
+
+export type Given = {
+  readonly house: ResolvedProject['house'];
+  readonly site: ResolvedProject['site'];
+  readonly weather: Weather;
+  readonly planes: (plane: Plane) => PlaneSun;
+};
+
+/** Every path of heat at the cold night and at the hot day's worst hour. Parts add up to the house. */
+export function balance({ house, site, weather, planes }: Given, s: Scenario, rec?: WorkingRecorder): Balance {
+  const setting = { day: weather.day, planes };
+  const rooms = Object.keys(house.rooms).length > 0 && Object.keys(house.surfaces).length > 0;
+  const built = rooms ? elementsOfRooms(house, s, setting, rec) : elementsOfAnswers(house, s, setting, rec);
+  const volume = Object.values(built.volumes).reduce((a, b) => a + b, 0);
+  const envelope = envelopeOf(house, site, volume, s, rec);
+  const shares = leakShares(built);
+  const attic = built.atticFloor > 0 ? atticOf(house, built, s, { pressure: weather.pressure, planes }) : undefined;
+  const indoorNight = s.of(house.setpoints.heating);
+  const outdoorNight = s.of(weather.night.outdoor);
+  const airNight = leakageConductance(envelope, indoorNight - outdoorNight, s.of(weather.night.wind), weather.pressure, outdoorNight, rec);
+  const atticNight = attic && atticTemperature(atticAtHour(attic, 12), { mode: 'heating', outdoor: outdoorNight, indoor: indoorNight, ductHeat: 0 }, rec);
+  const night = { indoor: indoorNight, outdoor: outdoorNight, attic: atticNight ?? outdoorNight, ground: weather.groundMean };
+  const heating = [
+    ...built.elements.map((e) => ({ ...pathOf(e), heat: e.conductance * (night.indoor - otherSide(e, night)) })),
+    ...airShares(shares, airNight * (night.indoor - night.outdoor)),
+  ];
+  if (rec) recordNight(built, night, airNight, shares, heating, rec);
+  const hot = worstHour({ house, site, weather, planes }, built, envelope, shares, attic, s);
+  const total = heating.reduce((a, h) => a + h.heat, 0);
+  return {
+    built,
+    attic: hot.attic,
+    atticNight,
+    atticDay: hot.atticTemperature,
+    heating,
+    cooling: hot.cooling,
+    latent: hot.latent,
+    hour: hot.hour,
+    lossPerDegree: total / (night.indoor - night.outdoor),
+    gains: internalGains(house, s),
+  };
+}
+
+/** Takes down each path's heat as it was computed, and their sum in the order in which it was made. */
+function recordNight(
+  built: HouseElements,
+  t: Around,
+  air: number,
+  shares: Readonly<Record<string, number>>,
+  heating: readonly Heat[],
+  rec: WorkingRecorder,
+): void {
+  built.elements.forEach((e, i) => {
+    const inputs = { UA: e.conductance, t_in: t.indoor, t_other: otherSide(e, t) };
+    rec.step(`q${i + 1}`, 'UA * (t_in - t_other)', inputs, heating[i]?.heat ?? 0, 'W', 'loads.transmission');
+  });
+  Object.values(shares).forEach((share, k) => {
+    const i = built.elements.length + k;
+    const inputs = { G_air: air, t_in: t.indoor, t_out: t.outdoor, share };
+    rec.step(`q${i + 1}`, 'G_air * (t_in - t_out) * share', inputs, heating[i]?.heat ?? 0, 'W', 'loads.leakage');
+  });
+  const terms = Object.fromEntries(heating.map((h, i) => [`q${i + 1}`, h.heat]));
+  rec.step('Q', Object.keys(terms).join(' + '), terms, sumOf(heating), 'W', 'loads.transmission');
+}
+
+const pathOf = (e: Element) => ({ room: e.room, part: e.part, subject: e.subject });
+
+type Around = { readonly indoor: number; readonly outdoor: number; readonly attic: number; readonly ground: number };
+
+function otherSide(e: Element, t: Around): number {
+  if (e.side === 'attic') return t.attic;
+  if (e.side === 'ground') return t.ground;
+  return e.side === 'unheated' ? t.indoor + unheatedShare * (t.outdoor - t.indoor) : t.outdoor;
+}
+
+const airShares = (shares: Readonly<Record<string, number>>, heat: number): Heat[] =>
+  Object.entries(shares).map(([room, share]) => ({ room, part: 'air', subject: 'air', heat: heat * share }));
+
+const internalGains = (house: Given['house'], s: Scenario): number =>
+  s.of(house.people.count) * personSensible + s.of(house.people.appliances);
+
+type HotHour = {
+  readonly cooling: readonly Heat[];
+  readonly latent: number;
+  readonly hour: number;
+  readonly attic: AtticModel | undefined;
+  readonly atticTemperature: number | undefined;
+};
+
+/** The hour of the hot day in which the whole house takes most sensible heat. No storage is counted. */
+function worstHour(
+  { house, weather }: Given,
+  built: HouseElements,
+  envelope: ReturnType<typeof envelopeOf>,
+  shares: Readonly<Record<string, number>>,
+  attic: HourlyAttic | undefined,
+  s: Scenario,
+): HotHour {
+  const indoor = s.of(house.setpoints.cooling);
+  // A shifted afternoon moves every hour alike.
+  const shift = s.of(weather.day.outdoor) - weather.day.outdoor.likely;
+  const wind = s.of(weather.day.wind);
+  const at = weather.day.hours.map((h, i) => {
+    const outdoor = h.outdoor + shift;
+    const model = attic && atticAtHour(attic, i);
+    const t = model && atticTemperature(model, { mode: 'cooling', outdoor, indoor, ductHeat: 0 });
+    const around = { indoor, outdoor, attic: t ?? outdoor, ground: weather.groundMean };
+    const air = leakageConductance(envelope, outdoor - indoor, wind, weather.pressure, outdoor);
+    return { index: i, hour: h.hour, around, air, model, t, total: pathSum(built, around, i) + air * (outdoor - indoor) };
+  });
+  const worst = at.reduce((a, b) => (b.total > a.total ? b : a));
+  const wRoom = humidityRatio({ t: indoor, rh: s.of(house.setpoints.humidity) }, weather.pressure);
+  const wet = Math.max(0, (worst.air / 1006) * (weather.day.humidityRatio - wRoom) * heatOfVapour);
+  return {
+    cooling: hotHeats(built, worst.around, worst.index, worst.air * (worst.around.outdoor - indoor), shares, house, s),
+    latent: wet + s.of(house.people.count) * personLatent,
+    hour: worst.hour,
+    attic: worst.model,
+    atticTemperature: worst.t,
+  };
+}
+
+/** Heat through all paths and from the sun in one hour, W; people and appliances are the same in every hour. */
+function pathSum(built: HouseElements, around: Around, index: number): number {
+  let sum = 0;
+  for (const e of built.elements) sum += e.conductance * (otherSide(e, around) - around.indoor) + (e.sun[index] ?? 0);
+  return sum;
+}
+
+function hotHeats(
+  built: HouseElements,
+  around: Around,
+  index: number,
+  air: number,
+  shares: Readonly<Record<string, number>>,
+  house: Given['house'],
+  s: Scenario,
+): Heat[] {
+  const people = s.of(house.people.count) * personSensible;
+  const appliances = s.of(house.people.appliances);
+  const inside = Object.keys(built.volumes).flatMap((room) => {
+    const share = (built.volumes[room] ?? 0) / Object.values(built.volumes).reduce((a, b) => a + b, 0);
+    return [
+      { room, part: 'people' as const, subject: 'people', heat: people * share },
+      { room, part: 'appliances' as const, subject: 'appliances', heat: appliances * share },
+    ];
+  });
+  const paths = built.elements.flatMap((e) => {
+    const through = { ...pathOf(e), heat: e.conductance * (otherSide(e, around) - around.indoor) };
+    const sun = e.sun[index] ?? 0;
+    return sun > 0 ? [through, { ...pathOf(e), part: 'sun' as const, heat: sun }] : [through];
+  });
+  return [...paths, ...airShares(shares, air), ...inside];
+}
+
+/** Sums by part, largest first. */
+export function byPart(heats: readonly Heat[]): LoadPart[] {
+  const sums = new Map<PartId, number>();
+  for (const h of heats) sums.set(h.part, (sums.get(h.part) ?? 0) + h.heat);
+  return [...sums].map(([part, heat]) => ({ part, heat })).sort((a, b) => b.heat - a.heat || (a.part < b.part ? -1 : 1));
+}
+
+export const inRoom = (heats: readonly Heat[], room: string): LoadPart[] =>
+  heats.filter((h) => h.room === room).map(({ part, subject, heat }) => ({ part, subject, heat })).sort((a, b) => b.heat - a.heat);
+
+export const sumOf = (heats: readonly { readonly heat: number }[]): number => heats.reduce((a, h) => a + h.heat, 0);

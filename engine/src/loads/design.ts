@@ -1,0 +1,92 @@
+import type { TemperatureBin } from '../climate/result.ts';
+import { attempt, required, type Outcome } from '../plan/outcome.ts';
+import { type Scenario, type Spread, scenario, spread } from '../plan/scenario.ts';
+import type { TradeInput } from '../plan/trade.ts';
+import { recordWorking } from '../plan/working.ts';
+import { type Balance, type Given, balance, byPart, inRoom, sumOf } from './balance.ts';
+import type { LoadsResult, RoomLoad } from './result.ts';
+import { sunOnPlanes } from './sunlight.ts';
+
+/** Heat lost at the cold night and gained at the hot hour, room by room, with what each unknown is worth. Pure. */
+export function design({ project: { house, site }, upstream: { climate } }: TradeInput<'climate'>): LoadsResult {
+  const basis = Object.keys(house.rooms).length > 0 && Object.keys(house.surfaces).length > 0 ? 'rooms' : 'quick';
+  const given = attempt((): Given => {
+    const day = required(climate.day);
+    const months = required(climate.months);
+    const groundMean = months.reduce((a, m) => a + m.mean, 0) / 12;
+    const weather = { night: required(climate.night), day, pressure: required(climate.pressure), groundMean };
+    return { house, site, weather, planes: sunOnPlanes(day, scenario().of(site.groundReflectance)) };
+  });
+  const { recorder, steps } = recordWorking();
+  const likely = attempt(() => balance(required(given), scenario(), recorder));
+  const spreads = attempt(() => spread((s) => outputs(required(given), climate.bins, s)));
+  const pick = (key: string): Outcome<Spread> => attempt(() => found(required(spreads), key));
+  return {
+    basis,
+    heating: pick('heating'),
+    cooling: attempt(() => ({ sensible: required(pick('cooling')), latent: required(pick('latent')), hour: required(likely).hour })),
+    rooms: basis === 'rooms' ? roomLoads(house, likely, pick) : {},
+    heatingParts: likely.ok ? byPart(likely.value.heating) : [],
+    coolingParts: likely.ok ? byPart(likely.value.cooling) : [],
+    lossPerDegree: pick('loss'),
+    balanceTemperature: attempt(() => balancePoint(required(likely), scenario().of(house.setpoints.heating))),
+    attic: attempt(() => required(likely).attic ?? noAttic()),
+    atticNight: pick('atticNight'),
+    atticDay: pick('atticDay'),
+    winter: attempt(() => ({ burned: required(pick('burned')), computed: required(pick('computed')) })),
+    workings: { 'loads/heating': steps },
+    wanted: [],
+  };
+}
+
+const noAttic = () => required<never>({ ok: false, because: 'missing', paths: ['house.attic'] });
+
+/** An output that this house has no place for (no attic, no fuel) is missing, not zero. */
+function found(spreads: Readonly<Record<string, Spread>>, key: string): Spread {
+  return spreads[key] ?? noAttic();
+}
+
+function outputs(given: Given, bins: Outcome<readonly TemperatureBin[]>, s: Scenario): Record<string, number> {
+  const b = balance(given, s);
+  const lastWinter = attempt(() => winter(given.house, required(bins), b, s));
+  const rooms = Object.keys(b.built.volumes).flatMap((room) => [
+    [`heating:${room}`, sumOf(b.heating.filter((h) => h.room === room))],
+    [`cooling:${room}`, sumOf(b.cooling.filter((h) => h.room === room))],
+  ]);
+  return {
+    heating: sumOf(b.heating),
+    cooling: sumOf(b.cooling),
+    latent: b.latent,
+    loss: b.lossPerDegree,
+    ...(b.atticNight === undefined || b.atticDay === undefined ? {} : { atticNight: b.atticNight, atticDay: b.atticDay }),
+    ...(lastWinter.ok ? lastWinter.value : {}),
+    ...Object.fromEntries(rooms),
+  };
+}
+
+function roomLoads(house: Given['house'], likely: Outcome<Balance>, pick: (key: string) => Outcome<Spread>): Record<string, RoomLoad> {
+  const ids = likely.ok ? Object.keys(likely.value.built.volumes) : Object.keys(house.rooms);
+  return Object.fromEntries(
+    ids.map((room) => [
+      room,
+      {
+        room,
+        name: house.rooms[room]?.name ?? room,
+        heating: pick(`heating:${room}`),
+        cooling: pick(`cooling:${room}`),
+        heatingParts: likely.ok ? inRoom(likely.value.heating, room) : [],
+        coolingParts: likely.ok ? inRoom(likely.value.cooling, room) : [],
+      },
+    ]),
+  );
+}
+
+/** The outdoor temperature at which people, appliances and a little sun just hold the house. */
+const balancePoint = (b: Balance, indoor: number): number => indoor - b.gains / b.lossPerDegree;
+
+/** kWh that reached the rooms by the fuel burned, and that the house as entered would have taken at that warmth. */
+function winter(house: Given['house'], bins: readonly TemperatureBin[], b: Balance, s: Scenario) {
+  const base = balancePoint(b, s.of(house.fuel.indoor));
+  const computed = bins.reduce((a, bin) => a + bin.hours * Math.max(0, base - bin.centre), 0) * (b.lossPerDegree / 1000);
+  return { burned: s.of(house.fuel.energy) * s.of(house.fuel.efficiency), computed };
+}

@@ -1,0 +1,147 @@
+import { type Project, type Resolved, type ResolvedProject, inIdOrder } from '@kneewall/project';
+import type { DesignDay } from '../climate/result.ts';
+import { crawlU, slabU } from '../physics/conduction/index.ts';
+import { unresolved } from '../plan/outcome.ts';
+import type { Scenario } from '../plan/scenario.ts';
+import type { WorkingRecorder } from '../plan/working.ts';
+import { assemblyU } from './assembly.ts';
+import { glass, glassGiven, shadeShare } from './constructions.ts';
+import type { Element, HouseElements, OtherSide } from './element.ts';
+import type { PartId } from './result.ts';
+import { type Plane, type PlaneSun, windowSun } from './sunlight.ts';
+
+type House = ResolvedProject['house'];
+export type Surface = Resolved<NonNullable<Project['house']>['surfaces']>[string];
+type Opening = Resolved<NonNullable<Project['house']>['openings']>[string];
+
+/** What a house's elements are made with, beside the house. */
+export type Setting = {
+  readonly day: DesignDay;
+  readonly planes: (plane: Plane) => PlaneSun;
+};
+
+/** Outside film in the sun, W/(m²K). Source: `loads.sol-air` (ASHRAE, from memory). */
+const sunFilm = 22.7;
+
+/** The house room by room, as entered. Unheated rooms are left out. */
+export function elementsOfRooms(house: House, s: Scenario, setting: Setting, rec?: WorkingRecorder): HouseElements {
+  const rooms = inIdOrder(house.rooms).filter(([, r]) => s.choice(r.conditioned) === 'yes');
+  const heated = new Map(rooms);
+  const surfaces = inIdOrder(house.surfaces).filter(([, x]) => x.room !== undefined && heated.has(x.room));
+  const openings = inIdOrder(house.openings);
+  const floors = floorSetting(house, surfaces, s);
+  const elements = surfaces.flatMap(([id, surface]) => {
+    const within = openings.filter(([, o]) => o.surface === id);
+    const glassArea = within.reduce((a, [, o]) => a + s.of(o.width) * s.of(o.height), 0);
+    const opaque = opaqueElement(id, surface, house, glassArea, s, setting, floors, rec);
+    return [opaque, ...within.map(([oid, o]) => windowElement(oid, o, surface, s, setting, rec))];
+  });
+  return {
+    elements,
+    volumes: Object.fromEntries(rooms.map(([id, r]) => [id, s.of(r.floorArea) * s.of(r.height)])),
+    names: Object.fromEntries(rooms.map(([id, r]) => [id, r.name ?? id])),
+    atticFloor: surfaces.reduce((a, [, x]) => a + (s.choice(x.other) === 'attic' && s.choice(x.kind) === 'ceiling' ? s.of(x.area) : 0), 0),
+    floorArea: rooms.reduce((a, [, r]) => a + s.of(r.floorArea), 0),
+  };
+}
+
+type Floors = { readonly area: number; readonly perimeter: number };
+
+/** The footprint that meets the ground; its edge is that of a house a quarter longer than wide. */
+function floorSetting(house: House, surfaces: readonly (readonly [string, Surface])[], s: Scenario): Floors {
+  const area = surfaces.reduce((a, [, x]) => a + (['below', 'ground'].includes(s.choice(x.other)) ? s.of(x.area) : 0), 0);
+  return { area, perimeter: edgeOf(area > 0 ? area : (s.maybe(house.floorArea) ?? 0)) };
+}
+
+export const edgeOf = (area: number): number => 4.03 * Math.sqrt(area);
+
+function opaqueElement(
+  id: string,
+  surface: Surface,
+  house: House,
+  glassArea: number,
+  s: Scenario,
+  setting: Setting,
+  floors: Floors,
+  rec?: WorkingRecorder,
+): Element {
+  const area = s.of(surface.area);
+  if (glassArea > area + 1e-9) return unresolved('out-of-range', surface.area.path);
+  const net = area - glassArea;
+  const u = surfaceU(surface, house, s, floors, rec);
+  const conductance = u * net;
+  rec?.step(`UA ${surface.name ?? id}`, 'U * (A - A_windows)', { U: u, A: area, A_windows: glassArea }, conductance, 'W/K', 'loads.transmission');
+  const side = sideOf(surface, s);
+  const outdoors = side === 'outdoors' && s.choice(surface.other) === 'outdoors';
+  const sun = outdoors ? opaqueSun(surface, conductance, s, setting) : [];
+  return { room: surface.room ?? '', part: partOf(surface, s), subject: id, conductance, side, sun, leaks: outdoors ? net : 0 };
+}
+
+const sideOf = (surface: Surface, s: Scenario): OtherSide => {
+  const other = s.choice(surface.other);
+  return other === 'below' ? 'outdoors' : other;
+};
+
+function partOf(surface: Surface, s: Scenario): PartId {
+  const kind = s.choice(surface.kind);
+  const parts: Readonly<Record<typeof kind, PartId>> = { wall: 'walls', ceiling: 'ceiling', roof: 'roof', floor: 'floor', door: 'doors' };
+  return parts[kind];
+}
+
+/** U in place; a floor over a crawl space or on the ground by the published ground method. */
+function surfaceU(surface: Surface, house: House, s: Scenario, floors: Floors, rec?: WorkingRecorder): number {
+  const assembly = surface.assembly === undefined ? undefined : house.assemblies[surface.assembly];
+  if (!assembly) return unresolved('missing', assemblyPath(surface));
+  const kind = s.choice(surface.kind);
+  const other = s.choice(surface.other);
+  const direction = kind === 'floor' ? 'down' : kind === 'wall' || kind === 'door' ? 'horizontal' : 'up';
+  const u = assemblyU(assembly, { direction, sheltered: other !== 'outdoors' }, s, rec);
+  const ground = { ...floors, soil: soilConductivity, wall: 0.3 };
+  if (other === 'below' && kind === 'floor') return crawlU(ground, { floorU: u, wallU: 1.7, height: 0.5, vents: 0.0015, wind: 4, windShield: 0.05 });
+  // A slab's own films and concrete are in its U; what insulates it is the rest.
+  if (other === 'ground' && kind === 'floor') return slabU(ground, Math.max(0, 1 / u - 0.33));
+  return u;
+}
+
+/** W/(mK), sand or gravel. Source: `iso-13370.slab`. */
+const soilConductivity = 2;
+const assemblyPath = (surface: Surface): string => surface.area.path.replace(/area$/, 'assembly');
+
+function tiltOf(surface: Surface, s: Scenario): number {
+  const given = s.maybe(surface.tilt);
+  if (given !== undefined) return given;
+  const kind = s.choice(surface.kind);
+  return kind === 'wall' || kind === 'door' ? 90 : kind === 'floor' ? 180 : 30;
+}
+
+const planeOf = (surface: Surface, s: Scenario): Plane => ({ tilt: tiltOf(surface, s), azimuth: s.of(surface.azimuth) });
+
+/** Sun on the outside of a wall or roof comes in by sol-air: absorptance × sun / outside film, through the wall's U. */
+function opaqueSun(surface: Surface, conductance: number, s: Scenario, { planes }: Setting): number[] {
+  const { beam, diffuse } = planes(planeOf(surface, s));
+  const absorptance = s.of(surface.absorptance);
+  return beam.map((b, i) => (conductance * absorptance * (b + (diffuse[i] ?? 0))) / sunFilm);
+}
+
+function windowElement(id: string, o: Opening, surface: Surface, s: Scenario, setting: Setting, rec?: WorkingRecorder): Element {
+  const [width, height] = [s.of(o.width), s.of(o.height)];
+  if ('missing' in o.glazing) return unresolved('missing', o.glazing.path);
+  const glazing = s.choice(o.glazing);
+  const u = 'missing' in o.uValue ? s.of(glassGiven(o.glazing, 'u')) : s.of(o.uValue);
+  const conductance = u * width * height;
+  rec?.step(`UA ${o.name ?? id}`, 'U * w * h', { U: u, w: width, h: height }, conductance, 'W/K', 'loads.transmission');
+  const door = glazing === 'door';
+  const outdoors = s.choice(surface.other) === 'outdoors';
+  const glazed = {
+    width,
+    height,
+    panes: glass[glazing]?.panes ?? 2,
+    sunShare: 'missing' in o.sunShare ? s.of(glassGiven(o.glazing, 'sun')) : s.of(o.sunShare),
+    shade: shadeShare[s.choice(o.shade)] ?? 1,
+    overhang: s.of(o.overhang),
+    gap: s.of(o.overhangGap),
+  } as const;
+  const plane = outdoors ? planeOf(surface, s) : undefined;
+  const sun = plane && !door ? windowSun(glazed, plane, setting.planes(plane), setting.day) : [];
+  return { room: surface.room ?? '', part: door ? 'doors' : 'windows', subject: id, conductance, side: sideOf(surface, s), sun, leaks: outdoors ? width * height : 0 };
+}

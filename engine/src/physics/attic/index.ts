@@ -1,0 +1,2 @@
+export type { AtticConductances, AtticSurroundings } from './steady.ts';
+export { solAirRise, stackVentFlow, steadyAttic, windVentFlow } from './steady.ts';

@@ -1,0 +1,2 @@
+export type { Optics, Pane } from './panes.ts';
+export { angleModifier, commonPane, glassOptics, surfaceReflectance } from './panes.ts';
