@@ -20,5 +20,8 @@ export { wordFormulas } from './plan/working.ts';
 export type { Evaluated, EvaluateOptions } from './plan.ts';
 export { evaluate } from './plan.ts';
 export type { TradeResults } from './results.ts';
+export type { WeatherRead, WeatherFormat } from './climate/weather/read.ts';
+export { readWeather, sniffWeather } from './climate/weather/read.ts';
+export type { WeatherYear } from './climate/weather/weatherYear.ts';
 export { builtTrades } from './trades.ts';
 export { engineVersion } from './version.ts';

@@ -196,7 +196,7 @@ function insulation(model: AirModel): Found {
       consequence: 'money',
       kind: 'r-value',
       value: thinnest ? { ok: true, value: r } : missing('routes.ducts.sections'),
-      limit: { min: 1.4 },
+      limit: { min: 1.408 },
       source: 'air.insulation',
       working: 'air/insulation',
       facts: { name: thinnest?.name ?? '' },

@@ -54,6 +54,10 @@ export function judge(draft: Draft): Judged {
 
 export type Words = { readonly what: string; readonly why: string; readonly mend: string; readonly caution?: string };
 
+/** A spread's drivers stay with the trade's result; a finding carries the range alone. */
+const plainValue = (v: number | Range): number | Range =>
+  typeof v === 'number' ? v : { low: v.low, likely: v.likely, high: v.high };
+
 /** The finished finding: judged numbers and the words for them. */
 export function findingOf(trade: TradeId, judged: Judged, words: Words): Finding {
   const { id, value, kind, facts: _facts, marginWanted: _wanted, ...rest } = judged;
@@ -63,7 +67,7 @@ export function findingOf(trade: TradeId, judged: Judged, words: Words): Finding
     trade,
     kind,
     unit: unitOf(kind),
-    ...(value.ok ? { value: value.value } : {}),
+    ...(value.ok ? { value: plainValue(value.value) } : {}),
     ...words,
   };
 }

@@ -18,7 +18,15 @@ export type ProblemCode =
   | 'implausible'
   | 'dangling-reference'
   | 'unknown-field'
-  | 'conflict';
+  | 'conflict'
+  | 'unknown-format'
+  | 'missing-column'
+  | 'missing-hours'
+  | 'duplicate-hours'
+  | 'impossible-value'
+  | 'wrong-unit'
+  | 'time-slip'
+  | 'elevation-mismatch';
 
 /**
  * One thing wrong with what was given, as data. `refused`: nothing was taken. `ask`: it was kept and the person

@@ -82,13 +82,10 @@ const withUnit = (text: string, unit: string): string =>
 /** `low to high` with the unit once; a single number where both print alike. */
 export function formatRange(range: Range, kind: QuantityKind, system: System): string {
   const print = (n: number) => printQuantity(n, kind, system, { significant: 2 });
-  const low = print(range.low);
-  const high = print(range.high);
+  const [low, high] = [print(range.low), print(range.high)];
   if (low === high) return printQuantity(range.likely, kind, system);
-  const unit = /[^\d.\u202f-]+$/.exec(high)?.[0] ?? '';
-  return unit !== '' && low.endsWith(unit) && kind !== 'length'
-    ? `${low.slice(0, -unit.length)} to ${high}`
-    : `${low} to ${high}`;
+  const unit = kindOf(kind).units.find((x) => x.symbol !== '' && low.endsWith(x.symbol) && high.endsWith(x.symbol))?.symbol ?? '';
+  return unit === '' || kind === 'length' ? `${low} to ${high}` : `${low.slice(0, -unit.length).trimEnd()} to ${high}`;
 }
 
 /** The echo of what was understood, in both systems: `5' 3 1/2" · 1.613 m`. */

@@ -1,0 +1,48 @@
+import { applyEdit, checkProject, type Problem, type Project } from '@kneewall/project';
+import type { Act } from '../session/act.ts';
+import { baseHolds, recordHolds, type StoredProject } from './records.ts';
+
+export type Restored =
+  | { readonly ok: true; readonly project: Project; readonly acts: readonly Act[]; readonly damagedAt?: number }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+/**
+ * The project a store holds: its base with the acts after it done again, each checked against its checksum and the
+ * schema. What cannot be trusted is left out from there on, and `damagedAt` says so.
+ */
+export function restore(stored: StoredProject): Restored {
+  const parsed = baseHolds(stored.base) ? parse(stored.base.text) : undefined;
+  const opened = checkProject(parsed);
+  if (!opened.ok) return { ok: false, problems: opened.problems };
+  let project = opened.project;
+  const acts: Act[] = [];
+  for (const record of stored.records) {
+    const expected = (acts.at(-1)?.number ?? 0) + 1;
+    if (record.number !== expected || !recordHolds(record)) return { ok: true, project, acts, damagedAt: expected };
+    if (record.number > stored.base.acts) {
+      const next = redone(project, record);
+      if (!next) return { ok: true, project, acts, damagedAt: expected };
+      project = next;
+    }
+    acts.push({ number: record.number, kind: record.kind, edits: record.edits });
+  }
+  return { ok: true, project, acts, ...(acts.length < stored.base.acts ? { damagedAt: acts.length + 1 } : {}) };
+}
+
+function redone(project: Project, act: Act): Project | undefined {
+  let next = project;
+  for (const edit of act.edits) {
+    const applied = applyEdit(next, edit);
+    if (applied.problems.length > 0) return undefined;
+    next = applied.value;
+  }
+  return next;
+}
+
+function parse(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return undefined;
+  }
+}

@@ -1,0 +1,34 @@
+import react from '@vitejs/plugin-react';
+import { defineConfig } from 'vite';
+import { VitePWA } from 'vite-plugin-pwa';
+
+export default defineConfig({
+  build: { target: 'es2023', modulePreload: { polyfill: false }, assetsInlineLimit: 0 },
+  worker: { format: 'es' },
+  plugins: [
+    react(),
+    VitePWA({
+      // A new version waits until somebody taps for it: code is never swapped under a running page.
+      registerType: 'prompt',
+      injectRegister: null,
+      includeAssets: ['icon.svg', 'icon-192.png', 'icon-512.png'],
+      workbox: { globPatterns: ['**/*.{html,js,css,svg,png,json,webmanifest}'], clientsClaim: true, maximumFileSizeToCacheInBytes: 8_000_000 },
+      manifest: {
+        id: '/',
+        name: 'Kneewall',
+        short_name: 'Kneewall',
+        description: 'Plan, build and prove a ducted heat pump in a small house.',
+        display: 'standalone',
+        start_url: '/',
+        background_color: '#f6f2e8',
+        theme_color: '#23303a',
+        icons: [
+          { src: '/icon-192.png', sizes: '192x192', type: 'image/png' },
+          { src: '/icon-512.png', sizes: '512x512', type: 'image/png' },
+          { src: '/icon-512.png', sizes: '512x512', type: 'image/png', purpose: 'maskable' },
+          { src: '/icon.svg', sizes: 'any', type: 'image/svg+xml' },
+        ],
+      },
+    }),
+  ],
+});

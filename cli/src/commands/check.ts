@@ -1,0 +1,50 @@
+import { type Plan, type Results, evaluate } from '@kneewall/engine';
+import type { Problem, Project, System } from '@kneewall/project';
+import { Refused, exitCodes } from '../exit.ts';
+import { gatherResults } from '../hostResults.ts';
+import { readOptions } from '../options.ts';
+import { problemLines } from '../print/problems.ts';
+import { painter } from '../print/text.ts';
+import { planLines } from '../print/plan.ts';
+import { readProject } from '../projectFile.ts';
+
+/** `kneewall check FILE`: evaluates, runs short jobs unless told otherwise, and tells what stands against each hold point. */
+export async function check(args: readonly string[]): Promise<number> {
+  const { values, positionals } = readOptions(
+    args,
+    {
+      json: { type: 'boolean', default: false },
+      quick: { type: 'boolean', default: false },
+      long: { type: 'boolean', default: false },
+      all: { type: 'boolean', default: false },
+      units: { type: 'string' },
+    },
+    1,
+  );
+  const [file = ''] = positionals;
+  if (values.quick && values.long) throw new Refused('Either --quick or --long, not both.');
+  const { project, problems } = await readProject(file);
+  const units = unitsOf(values.units, project);
+  const results: Results = values.quick ? {} : await gatherResults(project, file);
+  const { plan } = evaluate(project, results, { units });
+  if (values.json) process.stdout.write(`${JSON.stringify({ schema: 1, ...plan })}\n`);
+  else tell(project, plan, problems, units, values.all);
+  return exitOf(plan);
+}
+
+function unitsOf(asked: string | undefined, project: Project): System {
+  if (asked !== undefined && asked !== 'us' && asked !== 'si') throw new Refused('--units is us or si.');
+  return asked ?? (project.site?.units === 'si' ? 'si' : 'us');
+}
+
+function tell(project: Project, plan: Plan, problems: readonly Problem[], units: System, all: boolean): void {
+  const paint = painter(process.stdout.isTTY === true && process.env.NO_COLOR === undefined);
+  const lines = planLines(project, plan, units, paint, all);
+  const odd = problems.length > 0 ? ['', paint('Worth a second look', 'bold'), ...problemLines(problems)] : [];
+  process.stdout.write(`${[...lines, ...odd].join('\n')}\n`);
+}
+
+function exitOf(plan: Plan): number {
+  if (plan.findings.some((f) => f.because === 'fault')) return exitCodes.fault;
+  return plan.findings.some((f) => f.status === 'fails') ? exitCodes.fails : exitCodes.nothingFails;
+}

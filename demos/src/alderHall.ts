@@ -1,0 +1,1 @@
+export const alderHall = (): unknown => ({ schema: 1 });
