@@ -1,4 +1,4 @@
-import { applyEdit, type Edit, type Problem, type Project, projectText, valueAt } from '@kneewall/project';
+import { applyEdit, canonicalJson, type Edit, type Problem, type Project, projectText, valueAt } from '@kneewall/project';
 import { baseOf, type Listed, recordOf } from '../store/records.ts';
 import { restore } from '../store/restore.ts';
 import { createSaver, type Saving } from '../store/saver.ts';
@@ -59,6 +59,7 @@ export function createSession({ store, clock, device = randomId() }: Given): Ses
   const listeners = new Set<() => void>();
   const followers = new Set<(event: SessionEvent) => void>();
   let seq = 0;
+  let outside: Barred | undefined = 'opening';
   const set = (next: Partial<SessionState>) => {
     state = { ...state, ...next };
     for (const l of listeners) l();
@@ -73,13 +74,23 @@ export function createSession({ store, clock, device = randomId() }: Given): Ses
     saving: saver.now(),
     onlyHere: 0,
   };
+  const withBar = ({ barred: _was, ...free }: SessionState): SessionState => {
+    const barred = free.damagedAt === undefined ? outside : 'damaged';
+    return barred ? { ...free, barred } : free;
+  };
   const tell = (event: SessionEvent) => {
     for (const f of followers) f(event);
   };
   const openWith = (project: Project, origin: Origin, acts: readonly Act[], damagedAt?: number) => {
-    const { lastAct: _last, damagedAt: _damaged, ...kept } = state;
-    state = { ...kept, generation: state.generation + 1, origin, project, history: historyOf(acts), onlyHere: acts.length };
-    if (damagedAt !== undefined) state = { ...state, damagedAt, barred: 'damaged' };
+    state = withBar({
+      generation: state.generation + 1,
+      origin,
+      project,
+      history: historyOf(acts),
+      saving: state.saving,
+      onlyHere: acts.length,
+      ...(damagedAt === undefined ? {} : { damagedAt }),
+    });
     seq = acts.reduce((n, a) => n + a.edits.length, 0);
     tell({ type: 'opened', project });
     set({});
@@ -129,7 +140,11 @@ export function createSession({ store, clock, device = randomId() }: Given): Ses
     },
     change: (changes) => {
       const from = state.origin.kind === 'demo' ? copyOf(state.project) : state.project;
-      return perform('do', changes.map(({ path, after }, i) => ({ device, seq: seq + i + 1, path, before: valueAt(from, path), after })));
+      const edits = changes
+        .map(({ path, after }) => ({ path, before: valueAt(from, path), after }))
+        .filter(({ before, after }) => canonicalJson(before) !== canonicalJson(after))
+        .map((edit, i) => ({ device, seq: seq + i + 1, ...edit }));
+      return edits.length === 0 ? [] : perform('do', edits);
     },
     undo: () => {
       const act = state.history.undo.at(-1);
@@ -140,9 +155,8 @@ export function createSession({ store, clock, device = randomId() }: Given): Ses
       if (act) perform('redo', takenBack(act, seq + 1));
     },
     bar: (barred) => {
-      if (state.damagedAt !== undefined) return;
-      const { barred: _was, ...free } = state;
-      state = barred ? { ...free, barred } : free;
+      outside = barred;
+      state = withBar(state);
       set({});
     },
     hurry: () => saver.hurry(),

@@ -1,0 +1,14 @@
+import type { Job, Plan, Results } from '@kneewall/engine';
+import type { Edit, Project, System } from '@kneewall/project';
+
+/** What the page tells the planning worker. It keeps the document itself, so that unchanged parts stay the same objects. */
+export type ToPlanner =
+  | { readonly type: 'open'; readonly revision: number; readonly project: Project; readonly units: System }
+  | { readonly type: 'edit'; readonly revision: number; readonly edits: readonly Edit[] }
+  | { readonly type: 'units'; readonly revision: number; readonly units: System }
+  | { readonly type: 'results'; readonly revision: number; readonly results: Results };
+
+/** What comes back: the plan of one revision, or that none could be made. */
+export type FromPlanner =
+  | { readonly type: 'plan'; readonly revision: number; readonly plan: Plan; readonly wanted: readonly Job[]; readonly ms: number }
+  | { readonly type: 'failed'; readonly revision: number };
