@@ -1,3 +1,5 @@
+export { apparatusDewPoint, bypassAt } from './equipment/coil.ts';
+export { defrostLoss } from './equipment/sheet.ts';
 export type { AgreedPoint, Agreement } from './coupling/agreement.ts';
 export type { Job, JobMessage } from './jobs/job.ts';
 export { makeJob } from './jobs/job.ts';

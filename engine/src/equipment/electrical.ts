@@ -1,7 +1,7 @@
 import { scenario } from '../plan/scenario.ts';
 import { attempt, unresolved } from '../plan/outcome.ts';
 import { recordWorking } from '../plan/working.ts';
-import { type About, type Found, draftOf } from './findings.ts';
+import { type About, type Found, draftOf } from './about.ts';
 import type { CandidateInput } from './unitModel.ts';
 
 const inputOf = ({ candidate, project }: About): CandidateInput =>

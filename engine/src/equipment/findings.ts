@@ -1,20 +1,11 @@
-import { type ResolvedProject, inOrder } from '@kneewall/project';
-import type { Draft } from '../plan/judge.ts';
+import { inOrder } from '@kneewall/project';
 import { attempt, required } from '../plan/outcome.ts';
 import { scenario } from '../plan/scenario.ts';
 import type { Drafts, PlanView } from '../plan/trade.ts';
-import { type Working, recordWorking } from '../plan/working.ts';
+import { recordWorking } from '../plan/working.ts';
+import { type About, type Found, draftOf } from './about.ts';
 import { electricalFindings } from './electrical.ts';
-import type { Candidate, EquipmentResult } from './result.ts';
-
-export type Found = { readonly draft: Draft; readonly working: Working };
-/** What every finding about one candidate shares. */
-export type About = {
-  readonly candidate: Candidate;
-  readonly project: ResolvedProject;
-  readonly holdPoint: Draft['holdPoint'];
-  readonly item?: string;
-};
+import type { EquipmentResult } from './result.ts';
 
 /** What each candidate has to answer for: the chosen one at the order, the others at the decision. */
 export function findings(result: EquipmentResult, view: PlanView): Drafts {
@@ -26,15 +17,6 @@ export function findings(result: EquipmentResult, view: PlanView): Drafts {
   });
   return { drafts: found.map((f) => f.draft), workings: Object.fromEntries(found.map((f) => [f.draft.working, f.working])) };
 }
-
-/** The part of a draft that is the same for all findings about a candidate. */
-export const draftOf = (about: About, word: string) => ({
-  id: `${word}:${about.candidate.id}`,
-  subject: about.candidate.id,
-  holdPoint: about.holdPoint,
-  working: `equipment/${word}:${about.candidate.id}`,
-  ...(about.item ? { item: about.item } : {}),
-});
 
 function holdsNight(about: About, view: PlanView): Found {
   const { candidate } = about;

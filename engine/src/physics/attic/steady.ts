@@ -29,9 +29,9 @@ export function steadyAttic(g: AtticConductances, at: AtticSurroundings, rec?: R
 export const solAirRise = (absorptance: number, irradiance: number, film: number, skyLoss: number): number =>
   (absorptance * irradiance) / film - skyLoss;
 
-/** Flow through two equal openings in series by stack, m³/s. Area of each m², height m, K, °C outdoors. Cd 0.6. */
+/** Flow through two equal openings in series by stack, m³/s. Area of each m², height m, K warmer inside, °C outdoors. Cd 0.6. */
 export const stackVentFlow = (area: number, height: number, difference: number, outdoor: number): number =>
-  ((0.6 * area) / Math.SQRT2) * Math.sqrt((2 * 9.80665 * height * difference) / (outdoor + 273.15));
+  ((0.6 * area) / Math.SQRT2) * Math.sqrt((2 * 9.80665 * height * difference) / (outdoor + difference + 273.15));
 
 /** The same by wind, with the difference of pressure coefficients between the two. */
 export const windVentFlow = (area: number, wind: number, coefficientDifference: number): number =>

@@ -1,0 +1,1 @@
+export { csvCell, materialsCsv } from './materialsCsv.ts';
