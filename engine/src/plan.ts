@@ -74,20 +74,18 @@ function designAll(project: Project, results: Results, memo: Memo): Partial<Reco
   for (const trade of trades) {
     const upstream = trade.after.map((id) => found[id]);
     const blind = upstream.find((u) => u?.fault !== undefined);
+    const seen = resultsSeen(trade, project, results);
+    const inputs = [...partsRead(project, trade.reads), ...upstream.map((u) => u?.result), ...Object.values(seen)];
     found[trade.id] = blind?.fault
       ? { fault: blind.fault }
-      : remembered(
-          memo,
-          trade.id,
-          [...partsRead(project, trade.reads), ...upstream.map((u) => u?.result), ...read(trade, results)],
-          () => designOne(trade, project, found, results),
-        );
+      : remembered(memo, trade.id, inputs, () => designOne(trade, project, found, seen));
   }
   return found;
 }
 
-/** The results a trade may look up: parsed blobs and jobs it once asked for. Other trades' results stay out of its sight. */
-const read = (trade: AnyTrade, results: Results): unknown[] => (trade.after.length === 0 ? [results] : []);
+/** The results a trade named, and no others. */
+const resultsSeen = (trade: AnyTrade, project: Project, results: Results): Results =>
+  Object.fromEntries((trade.looksUp?.(project) ?? []).map((key) => [key, results[key]]));
 
 function designOne(
   trade: AnyTrade,

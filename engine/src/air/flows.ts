@@ -42,11 +42,11 @@ function linksOf(model: AirModel, at: AirAt): NetworkLink[] {
   const terminals = model.terminals.map((t): NetworkLink => {
     const side = sideOf.get(t.section) ?? 'supply';
     const density = airDensity(temperature(side), model.pressure);
-    const coefficient = ((t.resistance * density) / 1.204) * (reference / density) ** 2;
+    const coefficient = ((t.resistance * density) / standardDensity) * (reference / density) ** 2;
     const [from, to] = side === 'supply' ? [end(t.section), 'room'] : ['room', end(t.section)];
     return { id: `terminal ${t.id}`, kind: 'power', from, to, coefficient, exponent: 2 };
   });
-  return [...ducts, ...terminals, ...unitLinks(model)];
+  return [...ducts, ...terminals, ...unitLinks(model, reference / standardDensity)];
 }
 
 /** Velocity belongs to the air in the duct, flow to the blower's: the area is scaled by their densities. */
@@ -70,7 +70,11 @@ function ductLink(x: DuctSection, temperature: number, pressure: number, referen
   };
 }
 
-function unitLinks(model: AirModel): NetworkLink[] {
+/** kg/m³ of the air that blower tables and sheets are stated for. */
+const standardDensity = 1.204;
+
+/** At one speed a blower's pressure falls with the density of its air (fan laws). */
+function unitLinks(model: AirModel, thinness: number): NetworkLink[] {
   const { filter, blower, added } = model;
   const design = blower.points.at(-1)?.flow ?? 0.3;
   // A filter counted in the table still needs a passage: a thousandth of a pascal at the design flow.
@@ -78,13 +82,13 @@ function unitLinks(model: AirModel): NetworkLink[] {
   const extra = Math.max(added, 1e-3) / design ** 2;
   return [
     { id: 'filter', kind: 'power', from: 'before filter', to: 'return', coefficient: clean, exponent: filter.exponent },
-    { id: 'blower', kind: 'fan', from: 'return', to: 'supply', points: lessAdded(blower.points, extra) },
+    { id: 'blower', kind: 'fan', from: 'return', to: 'supply', points: lessAdded(blower.points, thinness, extra) },
   ];
 }
 
 /** Anything added beyond the unit takes its pressure from the blower's curve. */
-const lessAdded = (points: AirModel['blower']['points'], extra: number) =>
-  points.map((p) => ({ flow: p.flow, pressure: p.pressure - extra * p.flow ** 2 }));
+const lessAdded = (points: AirModel['blower']['points'], thinness: number, extra: number) =>
+  points.map((p) => ({ flow: p.flow, pressure: p.pressure * thinness - extra * p.flow ** 2 }));
 
 type Solved = {
   readonly flows: ReadonlyMap<string, number>;

@@ -14,6 +14,7 @@ export const climate: Trade<'climate'> = {
   phase: 'before',
   reads: ['site'],
   after: [],
+  looksUp: (project) => (project.site?.weather?.blob === undefined ? [] : [`blob:${project.site.weather.blob}`]),
   design,
   findings,
   materials,

@@ -1,4 +1,4 @@
-import type { ResolvedProject } from '@kneewall/project';
+import type { Project, ResolvedProject } from '@kneewall/project';
 import type { Agreement } from '../coupling/agreement.ts';
 import type { Job } from '../jobs/job.ts';
 import type { TradeResults } from '../results.ts';
@@ -45,6 +45,8 @@ export type Trade<Id extends keyof TradeResults, Upstream extends keyof TradeRes
   /** Dotted document paths, each a group or map: `house`, `routes.ducts`. */
   readonly reads: readonly string[];
   readonly after: readonly Upstream[];
+  /** Keys of the results (jobs, parsed blobs) it wants to see; none where this is absent. */
+  readonly looksUp?: (project: Project) => readonly string[];
   design(input: TradeInput<Upstream>): TradeResults[Id];
   findings(result: TradeResults[Id], view: PlanView): Drafts;
   materials(result: TradeResults[Id]): readonly MaterialLine[];

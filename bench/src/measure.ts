@@ -1,0 +1,51 @@
+export type BenchRow = {
+  readonly name: string;
+  /** Milliseconds of ours and of the reference, the median of several runs in turn. */
+  readonly ours: number;
+  readonly reference: number;
+  readonly ratio: number;
+  readonly goal: string;
+  readonly holds: boolean;
+  readonly unit: 'ms';
+};
+
+const runs = 15;
+
+function time(run: () => void): number {
+  const start = performance.now();
+  run();
+  return performance.now() - start;
+}
+
+const median = (x: number[]): number => [...x].sort((a, b) => a - b)[x.length >> 1] ?? 0;
+
+/** Times two pieces of work in turn, so that whatever else the machine does falls on both. */
+export function side(ours: () => void, reference: () => void): { ours: number; reference: number } {
+  for (let i = 0; i < 5; i++) {
+    ours();
+    reference();
+  }
+  const a: number[] = [];
+  const b: number[] = [];
+  for (let i = 0; i < runs; i++) {
+    a.push(time(ours));
+    b.push(time(reference));
+  }
+  return { ours: median(a), reference: median(b) };
+}
+
+let sink = 0;
+/** The bare reference for absolute goals: a loop of so many multiply-adds on typed arrays. */
+export function multiplyAdds(count: number): void {
+  const x = new Float64Array(1024).fill(1.0000001);
+  let sum = 0;
+  for (let i = 0; i < count; i++) sum = sum * 0.9999999 + (x[i & 1023] ?? 0);
+  sink += sum;
+}
+export const kept = (): number => sink;
+
+/** A row whose goal is that ours takes at most `most` times the reference. */
+export function atMost(name: string, times: { ours: number; reference: number }, most: number, goal: string): BenchRow {
+  const ratio = times.ours / times.reference;
+  return { name, ...times, ratio, goal, holds: ratio <= most, unit: 'ms' };
+}
