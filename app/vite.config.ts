@@ -12,7 +12,11 @@ export default defineConfig({
       registerType: 'prompt',
       injectRegister: null,
       includeAssets: ['icon.svg', 'icon-192.png', 'icon-512.png'],
-      workbox: { globPatterns: ['**/*.{html,js,css,svg,png,json,webmanifest}'], clientsClaim: true, maximumFileSizeToCacheInBytes: 8_000_000 },
+      workbox: {
+        globPatterns: ['**/*.{html,js,css,svg,png,json,webmanifest}'],
+        clientsClaim: true,
+        maximumFileSizeToCacheInBytes: 8_000_000,
+      },
       manifest: {
         id: '/',
         name: 'Kneewall',

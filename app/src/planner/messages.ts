@@ -10,5 +10,11 @@ export type ToPlanner =
 
 /** What comes back: the plan of one revision, or that none could be made. */
 export type FromPlanner =
-  | { readonly type: 'plan'; readonly revision: number; readonly plan: Plan; readonly wanted: readonly Job[]; readonly ms: number }
+  | {
+      readonly type: 'plan';
+      readonly revision: number;
+      readonly plan: Plan;
+      readonly wanted: readonly Job[];
+      readonly ms: number;
+    }
   | { readonly type: 'failed'; readonly revision: number };

@@ -1,5 +1,4 @@
-import type { Job, Plan } from '@kneewall/engine';
-import type { Results } from '@kneewall/engine';
+import type { Job, Plan, Results } from '@kneewall/engine';
 import type { System } from '@kneewall/project';
 import type { Session } from '../session/session.ts';
 import type { FromPlanner, ToPlanner } from './messages.ts';

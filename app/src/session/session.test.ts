@@ -92,7 +92,9 @@ describe('a session', () => {
   it('is at its start after any acts and as many undos, and again where it was after as many redos', () => {
     const act = fc.oneof(
       fc.string({ minLength: 1, maxLength: 8 }).map((after) => ({ path: ['about', 'name'], after })),
-      fc.double({ min: 1, max: 300, noNaN: true }).map((value) => ({ path: ['house', 'floorArea'], after: { value, known: 'measured' } })),
+      fc
+        .double({ min: 1, max: 300, noNaN: true })
+        .map((value) => ({ path: ['house', 'floorArea'], after: { value, known: 'measured' } })),
       fc.constant({ path: ['house', 'floorArea'], after: undefined }),
       fc.nat(5).map((n) => ({ path: ['house', 'rooms', `room-${n}`], after: { name: `Room ${n}` } })),
     );
@@ -106,7 +108,10 @@ describe('a session', () => {
         for (let n = 0; n < steps; n++) session.undo();
         const leaves = JSON.stringify(session.now().project).replaceAll(/"(about|house|rooms)":\{\}/g, '');
         for (let n = 0; n < steps; n++) session.redo();
-        return /^\{"schema":1,*("house":\{,*\})?,*\}$/.test(leaves) && JSON.stringify(sorted(JSON.parse(end))) === JSON.stringify(sorted(session.now().project));
+        return (
+          /^\{"schema":1,*("house":\{,*\})?,*\}$/.test(leaves) &&
+          JSON.stringify(sorted(JSON.parse(end))) === JSON.stringify(sorted(session.now().project))
+        );
       }),
       { seed: 11, numRuns: 60 },
     );
@@ -115,5 +120,9 @@ describe('a session', () => {
 
 const sorted = (v: unknown): unknown =>
   v !== null && typeof v === 'object' && !Array.isArray(v)
-    ? Object.fromEntries(Object.entries(v).sort(([a], [b]) => (a < b ? -1 : 1)).map(([k, x]) => [k, sorted(x)]))
+    ? Object.fromEntries(
+        Object.entries(v)
+          .sort(([a], [b]) => (a < b ? -1 : 1))
+          .map(([k, x]) => [k, sorted(x)]),
+      )
     : v;

@@ -1,4 +1,12 @@
-import { applyEdit, canonicalJson, type Edit, type Problem, type Project, projectText, valueAt } from '@kneewall/project';
+import {
+  applyEdit,
+  canonicalJson,
+  type Edit,
+  type Problem,
+  type Project,
+  projectText,
+  valueAt,
+} from '@kneewall/project';
 import { baseOf, type Listed, recordOf } from '../store/records.ts';
 import { restore } from '../store/restore.ts';
 import { createSaver, type Saving } from '../store/saver.ts';
@@ -113,7 +121,11 @@ export function createSession({ store, clock, device = randomId() }: Given): Ses
     const { id } = start.origin as { id: string };
     const fresh = state.origin.kind !== 'stored';
     const listed: Listed = { id, name: project.about?.name ?? 'Without a name', changed: clock() };
-    const base = fresh ? baseOf(id, projectText(start.project), 0) : act.number % actsPerBase === 0 ? baseOf(id, projectText(project), act.number) : undefined;
+    const base = fresh
+      ? baseOf(id, projectText(start.project), 0)
+      : act.number % actsPerBase === 0
+        ? baseOf(id, projectText(project), act.number)
+        : undefined;
     if (fresh && start.project !== state.project) tell({ type: 'opened', project: start.project });
     set({ origin: start.origin, project, history: followed(state.history, act), onlyHere: act.number, lastAct: act });
     tell({ type: 'acted', act });
@@ -164,7 +176,10 @@ export function createSession({ store, clock, device = randomId() }: Given): Ses
 }
 
 /** A demo stays as it is; what gets changed is a copy of it that says so in its name. */
-const copyOf = (project: Project): Project => ({ ...project, about: { ...project.about, name: `Copy of ${project.about?.name ?? 'the demo'}` } });
+const copyOf = (project: Project): Project => ({
+  ...project,
+  about: { ...project.about, name: `Copy of ${project.about?.name ?? 'the demo'}` },
+});
 
 const becomeStored = (state: SessionState): SessionState => ({
   ...state,

@@ -15,10 +15,20 @@ export type Entry = { readonly record: LogRecord; readonly listed: Listed; reado
 
 export type StoredProject = { readonly base: Base; readonly records: readonly LogRecord[] };
 
-export const baseOf = (id: string, text: string, acts: number): Base => ({ id, text, acts, sum: hashOf(`${acts}\n${text}`) });
+export const baseOf = (id: string, text: string, acts: number): Base => ({
+  id,
+  text,
+  acts,
+  sum: hashOf(`${acts}\n${text}`),
+});
 export const baseHolds = (base: Base): boolean => hashOf(`${base.acts}\n${base.text}`) === base.sum;
 
-const textOf = (project: string, { number, kind, edits }: Act): string => canonicalJson({ project, number, kind, edits });
+const textOf = (project: string, { number, kind, edits }: Act): string =>
+  canonicalJson({ project, number, kind, edits });
 
-export const recordOf = (project: string, act: Act): LogRecord => ({ ...act, project, sum: hashOf(textOf(project, act)) });
+export const recordOf = (project: string, act: Act): LogRecord => ({
+  ...act,
+  project,
+  sum: hashOf(textOf(project, act)),
+});
 export const recordHolds = (record: LogRecord): boolean => hashOf(textOf(record.project, record)) === record.sum;

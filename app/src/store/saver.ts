@@ -45,7 +45,12 @@ export function createSaver(store: Store, changed: () => void, pause = pauseFor)
         failures++;
         store.reopen();
         set({ ...saving, failing: true, full: (error as { name?: string } | null)?.name === 'QuotaExceededError' });
-        await Promise.race([pause(Math.min(longestPause, firstPause * 2 ** (failures - 1))), new Promise<void>((r) => { wake = r; })]);
+        await Promise.race([
+          pause(Math.min(longestPause, firstPause * 2 ** (failures - 1))),
+          new Promise<void>((r) => {
+            wake = r;
+          }),
+        ]);
       }
     }
     running = false;

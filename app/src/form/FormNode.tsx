@@ -1,0 +1,34 @@
+import type { SchemaNode } from '@kneewall/project';
+import { QuantityField } from '../quantity/QuantityField.tsx';
+import { ChoiceField } from './ChoiceField.tsx';
+import { FlagField } from './FlagField.tsx';
+import { GroupFields } from './GroupFields.tsx';
+import { KeptField } from './KeptField.tsx';
+import { MapEntries } from './MapEntries.tsx';
+import { ReferenceField } from './ReferenceField.tsx';
+import { TextField } from './TextField.tsx';
+
+type Props = { readonly node: SchemaNode; readonly path: readonly string[]; readonly depth: number };
+
+/** The form of one place in the schema: whatever the schema grows is drawn without a word here. */
+export function FormNode({ node, path, depth }: Props) {
+  switch (node.meta.node) {
+    case 'group':
+      return <GroupFields node={node} path={path} depth={depth} />;
+    case 'map':
+      return <MapEntries node={node} path={path} depth={depth} />;
+    case 'quantity':
+      return <QuantityField node={node} path={path} />;
+    case 'choice':
+      return <ChoiceField node={node} path={path} />;
+    case 'reference':
+      return <ReferenceField node={node} path={path} />;
+    case 'flag':
+      return <FlagField node={node} path={path} />;
+    case 'text':
+    case 'date':
+      return <TextField node={node} path={path} />;
+    default:
+      return <KeptField node={node} path={path} />;
+  }
+}

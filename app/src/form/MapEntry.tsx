@@ -1,0 +1,67 @@
+import type { SchemaNode } from '@kneewall/project';
+import { useEffect, useRef, useState } from 'react';
+import { Button } from '../look/Button.tsx';
+import { useRoute } from '../route/route.ts';
+import { useUnits } from '../services.ts';
+import { entryName } from './entryName.ts';
+import { FormNode } from './FormNode.tsx';
+import { useField } from './useField.ts';
+
+type Props = {
+  readonly node: SchemaNode;
+  readonly path: readonly string[];
+  readonly id: string;
+  readonly entry: Readonly<Record<string, unknown>>;
+  readonly depth: number;
+  readonly startOpen: boolean;
+};
+
+/** One entry of a list. Its fields are drawn only while it is open: some lists are long. */
+export function MapEntry({ node, path, id, entry, depth, startOpen }: Props) {
+  const units = useUnits();
+  const { change, barred } = useField(path);
+  const wanted = useRoute().field?.startsWith(`${path.join('.')}.`) === true;
+  const [open, setOpen] = useState(startOpen);
+  const summary = useRef<HTMLElement>(null);
+  useEffect(() => {
+    if (startOpen) summary.current?.focus();
+  }, [startOpen]);
+  const name = entryName(node, id, entry, units);
+  const shown = open || wanted;
+  return (
+    <details className="fold entry" open={shown} onToggle={(e) => setOpen(e.currentTarget.open)}>
+      <summary ref={summary}>
+        <span className="fold-title">{name}</span>
+      </summary>
+      {shown && (
+        <div className="entry-body">
+          <EntryFields node={node} path={path} depth={depth} />
+          <Button look="quiet" disabled={barred} onClick={() => change(undefined)}>
+            Remove {name}
+          </Button>
+        </div>
+      )}
+    </details>
+  );
+}
+
+function EntryFields({ node, path, depth }: Pick<Props, 'node' | 'path' | 'depth'>) {
+  const all = Object.entries(node.children);
+  const folds = (n: SchemaNode) => n.meta.node === 'group' || n.meta.node === 'map';
+  return (
+    <div className="fields">
+      <div className="fields-grid">
+        {all
+          .filter(([, n]) => !folds(n))
+          .map(([key, child]) => (
+            <FormNode key={key} node={child} path={[...path, key]} depth={depth + 1} />
+          ))}
+      </div>
+      {all
+        .filter(([, n]) => folds(n))
+        .map(([key, child]) => (
+          <FormNode key={key} node={child} path={[...path, key]} depth={depth + 1} />
+        ))}
+    </div>
+  );
+}

@@ -1,0 +1,22 @@
+import type { SchemaNode } from '@kneewall/project';
+import { type Entered, printQuantity, type System } from '@kneewall/project';
+
+type Entry = Readonly<Record<string, unknown>>;
+
+/** What an entry is called on the page: its name, else its first answers, else what such an entry is and its id. */
+export function entryName(node: SchemaNode, id: string, entry: Entry, units: System): string {
+  if (typeof entry.name === 'string' && entry.name.trim() !== '') return entry.name;
+  const said = Object.entries(node.children)
+    .flatMap(([key, child]) => answerText(child, entry[key], units))
+    .slice(0, 3);
+  return said.length > 0 ? said.join(', ') : `${node.meta.one ?? 'Entry'} ${id.replaceAll('-', ' ')}`;
+}
+
+function answerText({ meta }: SchemaNode, value: unknown, units: System): string[] {
+  if (value === undefined) return [];
+  if (meta.node === 'choice') return [meta.options?.[String(value)] ?? String(value)];
+  if (meta.node === 'text' || meta.node === 'date') return String(value).trim() === '' ? [] : [String(value)];
+  if (meta.node !== 'quantity' || !meta.kind) return [];
+  const { value: number } = value as Entered;
+  return [printQuantity(typeof number === 'number' ? number : number.likely, meta.kind, units)];
+}

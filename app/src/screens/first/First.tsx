@@ -1,0 +1,48 @@
+import { nodeAt } from '@kneewall/project';
+import { FormNode } from '../../form/FormNode.tsx';
+import { Sheet } from '../../look/Sheet.tsx';
+import { useSession } from '../../services.ts';
+import { AnswerSheet } from './AnswerSheet.tsx';
+import { type Bunch, bunches } from './questions.ts';
+import './First.css';
+
+/** A handful of questions, and at once what they already say. */
+export function First() {
+  const own = useSession((s) => s.project.power?.supply === 'own');
+  return (
+    <>
+      <header className="screen-head">
+        <h1>First answer</h1>
+        <p className="lead">
+          Answer what you know and leave the rest empty: “don’t know” is an answer too. What it says so far stands
+          beside.
+        </p>
+      </header>
+      <div className="first">
+        <div className="first-questions">
+          {bunches
+            .filter((b) => own || !b.own)
+            .map((bunch) => (
+              <Questions key={bunch.title} bunch={bunch} />
+            ))}
+        </div>
+        <AnswerSheet />
+      </div>
+    </>
+  );
+}
+
+function Questions({ bunch }: { bunch: Bunch }) {
+  return (
+    <Sheet title={bunch.title}>
+      <p className="field-help">{bunch.why}</p>
+      <div className="fields-grid">
+        {bunch.paths.map((path) => {
+          const keys = path.split('.');
+          const found = nodeAt(keys);
+          return found ? <FormNode key={path} node={found.node} path={keys} depth={1} /> : null;
+        })}
+      </div>
+    </Sheet>
+  );
+}

@@ -1,0 +1,42 @@
+import type { Driver } from '@kneewall/engine';
+
+/** How an unknown is settled, and about how long that takes. Common practice, no source. */
+export type Measurement = {
+  readonly path: string;
+  readonly how: string;
+  readonly minutes?: number;
+  readonly reach: number;
+};
+
+const ways: Readonly<Record<string, { readonly how: string; readonly minutes: number }>> = {
+  'house.draught': { how: 'Have a blower-door test made', minutes: 120 },
+  'house.airtightness': { how: 'Repeat the blower-door test', minutes: 120 },
+  'house.era#window': { how: 'Look at every window: one, two or three panes', minutes: 10 },
+  'house.era#wall': {
+    how: 'Circuit off, take an outlet cover off an outside wall, look what fills the wall',
+    minutes: 15,
+  },
+  'house.era#ceiling': { how: 'Look through the hatch and measure how deep the insulation lies', minutes: 15 },
+  'house.era#floor': { how: 'Look under the floor for what hangs between the joists', minutes: 15 },
+  'house.openings#area': { how: 'Measure the width and height of every window', minutes: 40 },
+  'house.openings#sun': { how: 'Read the labels of the windows and note what shades them', minutes: 20 },
+  'site.coldNight': { how: 'Ask two neighbours, or the nearest weather office, about ordinary winters', minutes: 20 },
+  'site.hotAfternoon': {
+    how: 'Ask two neighbours, or the nearest weather office, about ordinary summers',
+    minutes: 20,
+  },
+  'site.shelter': { how: 'Walk round the house and note what stands within ten heights of it', minutes: 10 },
+  'house.roof.pitch': { how: 'Hold a level and a tape to a rafter', minutes: 10 },
+};
+
+/** The unknowns that move a result most, each with what would settle it. */
+export const measurementsFor = (drivers: readonly Driver[], most = 3): Measurement[] =>
+  drivers
+    .map((d) => ({ path: d.path, reach: Math.max(Math.abs(d.atLow), Math.abs(d.atHigh)), way: ways[d.path] }))
+    .slice(0, most)
+    .map(({ path, reach, way }) => ({
+      path,
+      reach,
+      how: way?.how ?? 'Measure it',
+      ...(way ? { minutes: way.minutes } : {}),
+    }));

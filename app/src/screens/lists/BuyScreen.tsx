@@ -1,0 +1,51 @@
+import { Scroll } from '../../look/Scroll.tsx';
+import { Sheet } from '../../look/Sheet.tsx';
+import { Quantity } from '../../quantity/Quantity.tsx';
+import { usePlanner } from '../../services.ts';
+import { tradeTitle } from '../../words/words.ts';
+
+/** What must be bought, as far as the trades know. */
+export function BuyScreen() {
+  const plan = usePlanner((p) => p.plan);
+  const lines = plan?.materials ?? [];
+  const trades = [...new Set(lines.map((l) => l.trade))];
+  return (
+    <>
+      <header className="screen-head">
+        <h1>What to buy</h1>
+        <p className="lead">
+          Amounts as the plan needs them. Look at what stands against “Order” before anything is paid for.
+        </p>
+      </header>
+      {lines.length === 0 && <p>Nothing to buy follows from the plan yet.</p>}
+      {trades.map((trade) => (
+        <Sheet key={trade} title={tradeTitle[trade]}>
+          <Scroll label={`What to buy: ${tradeTitle[trade]}`}>
+            <table className="table">
+              <thead>
+                <tr>
+                  <th scope="col">What</th>
+                  <th scope="col">How much</th>
+                  <th scope="col">Sold by</th>
+                </tr>
+              </thead>
+              <tbody>
+                {lines
+                  .filter((l) => l.trade === trade)
+                  .map((l) => (
+                    <tr key={l.id}>
+                      <th scope="row">{l.what}</th>
+                      <td>
+                        <Quantity value={l.amount} kind={l.kind} />
+                      </td>
+                      <td>{l.soldBy !== undefined && <Quantity value={l.soldBy} kind={l.kind} />}</td>
+                    </tr>
+                  ))}
+              </tbody>
+            </table>
+          </Scroll>
+        </Sheet>
+      ))}
+    </>
+  );
+}

@@ -1,0 +1,55 @@
+import type { Task } from '@kneewall/engine';
+import { holdPointWords } from '@kneewall/engine';
+import { Sheet } from '../../look/Sheet.tsx';
+import { Quantity, QuantityRange } from '../../quantity/Quantity.tsx';
+import { usePlanner } from '../../services.ts';
+import { holdPoint } from '../../words/words.ts';
+import './Lists.css';
+
+/** What there is to do, by hold point; each task with its cautions first and where it may be left. */
+export function DoScreen() {
+  const tasks = usePlanner((p) => p.plan?.tasks) ?? [];
+  return (
+    <>
+      <header className="screen-head">
+        <h1>What to do</h1>
+        <p className="lead">Work may be left only at a safe stop. Times are for two handy people.</p>
+      </header>
+      {tasks.length === 0 && <p>No task follows from the plan yet.</p>}
+      {holdPointWords.map((point) => {
+        const here = tasks.filter((t) => t.holdPoint === point);
+        return here.length === 0 ? null : (
+          <Sheet key={point} title={`${holdPoint[point].title}: ${holdPoint[point].until}`}>
+            <ul className="tasks">
+              {here.map((task) => (
+                <li key={task.id}>
+                  <OneTask task={task} />
+                </li>
+              ))}
+            </ul>
+          </Sheet>
+        );
+      })}
+    </>
+  );
+}
+
+function OneTask({ task }: { task: Task }) {
+  return (
+    <article className="task">
+      {task.cautions.length > 0 && (
+        <ul className="caution">
+          {task.cautions.map((c) => (
+            <li key={c}>{c}</li>
+          ))}
+        </ul>
+      )}
+      <h3>{task.what}</h3>
+      <p>
+        <QuantityRange range={task.duration} kind="time" />, <Quantity value={task.people} kind="count" />{' '}
+        {task.people === 1 ? 'person' : 'people'}
+      </p>
+      <p className="field-help">Safe stops: {task.safeStops.join('; ')}</p>
+    </article>
+  );
+}

@@ -1,0 +1,30 @@
+import { dotted, type Problem } from '@kneewall/project';
+
+/** Problems as they are: where, what was found, what is allowed, what to do. */
+export function ProblemList({ problems }: { problems: readonly Problem[] }) {
+  return (
+    <ul className="problems">
+      {problems.slice(0, 50).map((p) => (
+        <li key={`${p.code} ${dotted(p.path)}`}>
+          <p>
+            <strong>{p.mend}</strong>
+          </p>
+          <p className="field-help">
+            {p.path.length > 0 && <>Place: {dotted(p.path)}. </>}
+            {p.found !== undefined && <>Found: {said(p.found)}. </>}
+            {p.allowed !== undefined && <>Allowed: {said(p.allowed)}.</>}
+          </p>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+/** A found or allowed value in words. */
+function said(value: unknown): string {
+  if (Array.isArray(value)) return value.join(', ');
+  if (value === null || typeof value !== 'object') return String(value);
+  return Object.entries(value)
+    .map(([key, v]) => `${key} ${String(v)}`)
+    .join(', ');
+}

@@ -1,0 +1,77 @@
+import type { TradeResults } from '@kneewall/engine';
+import { Sheet } from '../../look/Sheet.tsx';
+import { Quantity, QuantityRange } from '../../quantity/Quantity.tsx';
+import { RangeTape } from '../../quantity/RangeTape.tsx';
+import { OutcomeOr } from './OutcomeOr.tsx';
+import { PartsBars } from './PartsBars.tsx';
+import { RoomCard } from './RoomCard.tsx';
+
+type Loads = TradeResults['loads'];
+
+/** The whole house in sentences, then a card for each room. */
+export function LoadsResultSheets({ result }: { result: Loads }) {
+  const rooms = Object.values(result.rooms);
+  return (
+    <>
+      <Sheet title="The house">
+        <OutcomeOr outcome={result.heating} what="Heat on the coldest night">
+          {(heating) => (
+            <>
+              <p className="lead">
+                On the coldest normal night the house needs <Quantity value={heating.likely} kind="power" /> of heat.
+              </p>
+              <RangeTape range={heating} kind="power" />
+              <PartsBars parts={result.heatingParts} title="Where it goes" />
+            </>
+          )}
+        </OutcomeOr>
+        <OutcomeOr outcome={result.cooling} what="Cooling on the hottest afternoon">
+          {({ sensible, latent }) => (
+            <>
+              <p>
+                On the hottest normal afternoon it needs <Quantity value={sensible.likely} kind="power" /> of cooling (
+                <QuantityRange range={sensible} kind="power" />) and <Quantity value={latent.likely} kind="power" /> of
+                drying.
+              </p>
+              <PartsBars parts={result.coolingParts} title="Where it comes from" />
+            </>
+          )}
+        </OutcomeOr>
+        <Aside result={result} />
+      </Sheet>
+      {rooms.length > 0 && (
+        <ul className="room-cards" aria-label="Rooms">
+          {rooms.map((room) => (
+            <li key={room.room}>
+              <RoomCard room={room} />
+            </li>
+          ))}
+        </ul>
+      )}
+    </>
+  );
+}
+
+function Aside({ result }: { result: Loads }) {
+  return (
+    <ul className="asides">
+      {result.balanceTemperature.ok && (
+        <li>
+          Above <Quantity value={result.balanceTemperature.value} kind="temperature" /> outdoors no heat is needed.
+        </li>
+      )}
+      {result.atticNight.ok && result.atticDay.ok && (
+        <li>
+          The attic stands at <QuantityRange range={result.atticNight.value} kind="temperature" /> on that night and at{' '}
+          <QuantityRange range={result.atticDay.value} kind="temperature" /> on that afternoon.
+        </li>
+      )}
+      {result.winter.ok && (
+        <li>
+          Last winter the fuel brought <QuantityRange range={result.winter.value.burned} kind="energy" /> indoors; the
+          house as entered would have taken <QuantityRange range={result.winter.value.computed} kind="energy" />.
+        </li>
+      )}
+    </ul>
+  );
+}

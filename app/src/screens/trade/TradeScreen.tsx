@@ -1,0 +1,87 @@
+import { worstFirst } from '@kneewall/engine';
+import type { TradeId } from '@kneewall/project';
+import { nodeAt } from '@kneewall/project';
+import { FindingLine } from '../../findings/FindingLine.tsx';
+import { FormNode } from '../../form/FormNode.tsx';
+import { Sheet } from '../../look/Sheet.tsx';
+import { usePlanner } from '../../services.ts';
+import { tradeParts, tradeTitle } from '../../words/words.ts';
+import { MovedSheet } from '../home/MovedSheet.tsx';
+import { AirResultSheets } from './AirResultSheets.tsx';
+import { ClimateResultSheets } from './ClimateResultSheets.tsx';
+import { EquipmentResultSheets } from './EquipmentResultSheets.tsx';
+import { LoadsResultSheets } from './LoadsResultSheets.tsx';
+import './Trade.css';
+
+/** One trade: what it says, what stands against it, and what it is worked out from. */
+export function TradeScreen({ trade }: { trade: TradeId }) {
+  return (
+    <>
+      <header className="screen-head">
+        <h1>{tradeTitle[trade]}</h1>
+      </header>
+      <MovedSheet />
+      <Result trade={trade} />
+      <Findings trade={trade} />
+      {tradeParts[trade].map((path) => (
+        <Part key={path.join('.')} path={path} />
+      ))}
+    </>
+  );
+}
+
+function Result({ trade }: { trade: TradeId }) {
+  const trades = usePlanner((p) => p.plan?.trades);
+  const agreement = usePlanner((p) => p.plan?.agreement);
+  if (trade === 'climate' && trades?.climate) return <ClimateResultSheets result={trades.climate} />;
+  if (trade === 'loads' && trades?.loads) return <LoadsResultSheets result={trades.loads} />;
+  if (trade === 'equipment' && trades?.equipment) return <EquipmentResultSheets result={trades.equipment} />;
+  if (trade === 'air' && trades?.air && agreement) return <AirResultSheets result={trades.air} agreement={agreement} />;
+  return null;
+}
+
+function Findings({ trade }: { trade: TradeId }) {
+  const findings = usePlanner((p) => p.plan?.findings);
+  const own = (findings ?? []).filter((f) => f.trade === trade).toSorted(worstFirst);
+  const against = own.filter((f) => f.status !== 'ok');
+  const holds = own.filter((f) => f.status === 'ok');
+  if (own.length === 0) return null;
+  return (
+    <Sheet title="Findings" className="flush">
+      <ul>
+        {against.map((f) => (
+          <li key={f.id}>
+            <FindingLine finding={f} trade={false} />
+          </li>
+        ))}
+      </ul>
+      {holds.length > 0 && (
+        <details className="fold hold-fold">
+          <summary>
+            <span className="fold-title">
+              {holds.length} {holds.length === 1 ? 'holds' : 'hold'}
+            </span>
+          </summary>
+          <ul>
+            {holds.map((f) => (
+              <li key={f.id}>
+                <FindingLine finding={f} trade={false} />
+              </li>
+            ))}
+          </ul>
+        </details>
+      )}
+    </Sheet>
+  );
+}
+
+function Part({ path }: { path: readonly string[] }) {
+  const node = nodeAt(path)?.node;
+  if (!node) return null;
+  return (
+    <Sheet title={`What you know: ${node.meta.label.toLowerCase()}`}>
+      {node.meta.help && <p className="field-help">{node.meta.help}</p>}
+      <FormNode node={node} path={path} depth={0} />
+    </Sheet>
+  );
+}

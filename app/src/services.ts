@@ -1,0 +1,87 @@
+import { demos } from '@kneewall/demos';
+import { emptyProject, openProject, type Problem, type System } from '@kneewall/project';
+import { createContext, useContext, useSyncExternalStore } from 'react';
+import { createView, type View, type ViewState } from './look/view.ts';
+import { createPlanner, type Planner, type PlannerState, type PlanPort } from './planner/planner.ts';
+import { createSession, type Session, type SessionState } from './session/session.ts';
+import { recalled, remember } from './store/openHere.ts';
+import type { Store } from './store/store.ts';
+
+/** Everything the screens stand on. */
+export type Services = {
+  readonly session: Session;
+  readonly planner: Planner;
+  readonly view: View;
+  readonly store: Store;
+};
+
+export function createServices(store: Store, port: PlanPort): Services {
+  const session = createSession({ store, clock: () => Date.now() });
+  const view = createView(session);
+  const planner = createPlanner(session, port, () => view.now().units);
+  let units: System = view.now().units;
+  view.subscribe(() => {
+    if (view.now().units === units) return;
+    units = view.now().units;
+    planner.setUnits(units);
+  });
+  session.follow(() => remember(session.now().origin));
+  return { session, planner, view, store };
+}
+
+/** Opens what this tab had open, else what was changed last on this device, else the first demo. Writes nothing. */
+export async function openFirst({ session, store }: Services): Promise<void> {
+  const here = recalled();
+  const listed = await store.list().catch(() => []);
+  const latest = listed.toSorted((a, b) => b.changed - a.changed)[0];
+  if (here?.kind === 'new') return session.open(emptyProject, { kind: 'new' });
+  if (here?.kind === 'demo' && (await openDemo(session, here.id))) return;
+  const id = here?.kind === 'stored' ? here.id : latest?.id;
+  if (id !== undefined) {
+    await session.openStored(id);
+    if (session.now().generation > 0) return;
+  }
+  await openDemo(session, demos[0]?.id ?? '');
+}
+
+export async function openDemo(session: Session, id: string): Promise<boolean> {
+  const demo = demos.find((d) => d.id === id);
+  if (!demo) return false;
+  const opened = openProject(JSON.stringify(await demo.load()));
+  if (opened.ok) session.open(opened.project, { kind: 'demo', id });
+  return opened.ok;
+}
+
+/** Opens the text of a file. What is refused comes back, and the open project is left as it was. */
+export function openText(session: Session, text: string, name: string): readonly Problem[] {
+  const opened = openProject(text);
+  if (!opened.ok) return opened.problems;
+  session.open(opened.project, { kind: 'file', name });
+  return [];
+}
+
+export const ServicesContext = createContext<Services | undefined>(undefined);
+
+export function useServices(): Services {
+  const services = useContext(ServicesContext);
+  if (!services) throw new Error('assert: a screen stands outside the app');
+  return services;
+}
+
+/** A part of the session; the screen is drawn again only when that part is another one. */
+export function useSession<T>(part: (state: SessionState) => T): T {
+  const { session } = useServices();
+  return useSyncExternalStore(session.subscribe, () => part(session.now()));
+}
+
+export function usePlanner<T>(part: (state: PlannerState) => T): T {
+  const { planner } = useServices();
+  return useSyncExternalStore(planner.subscribe, () => part(planner.now()));
+}
+
+export function useView<T>(part: (state: ViewState) => T): T {
+  const { view } = useServices();
+  return useSyncExternalStore(view.subscribe, () => part(view.now()));
+}
+
+export const useUnits = (): System => useView((v) => v.units);

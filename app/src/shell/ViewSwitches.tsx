@@ -1,0 +1,42 @@
+import { type Theme, themes } from '../look/view.ts';
+import { useServices, useView } from '../services.ts';
+import './ViewSwitches.css';
+
+const themeWord: Readonly<Record<Theme, string>> = { light: 'Light', dark: 'Dark', sunlight: 'Sunlight' };
+
+/** Whose units, and which of the three themes. */
+export function ViewSwitches() {
+  const { view } = useServices();
+  const units = useView((v) => v.units);
+  const theme = useView((v) => v.theme);
+  return (
+    <>
+      <Switch label="Units" value={units} options={{ us: 'ft °F', si: 'm °C' }} choose={(u) => view.setUnits(u)} />
+      <Switch
+        label="Theme"
+        value={theme}
+        options={Object.fromEntries(themes.map((t) => [t, themeWord[t]])) as Record<Theme, string>}
+        choose={(t) => view.setTheme(t)}
+      />
+    </>
+  );
+}
+
+type SwitchProps<K extends string> = {
+  label: string;
+  value: K;
+  options: Readonly<Record<K, string>>;
+  choose: (key: K) => void;
+};
+
+function Switch<K extends string>({ label, value, options, choose }: SwitchProps<K>) {
+  return (
+    <fieldset className="switch" aria-label={label}>
+      {(Object.keys(options) as K[]).map((key) => (
+        <button key={key} type="button" aria-pressed={key === value} onClick={() => choose(key)}>
+          {options[key]}
+        </button>
+      ))}
+    </fieldset>
+  );
+}

@@ -1,0 +1,23 @@
+import { nodeAt, type Project, valueAt } from '@kneewall/project';
+
+/** Which side of a guess is meant, where one answer stands for several. */
+const sides: Readonly<Record<string, string>> = {
+  window: 'what the windows are',
+  wall: 'what the walls are',
+  ceiling: 'what lies on the ceiling',
+  floor: 'what is under the floor',
+  area: 'their area',
+  sun: 'the sun they let in',
+};
+
+/** What the form calls a document path: the field's label, and which entry it belongs to. */
+export function pathLabel(path: string | readonly string[], project: Project): string {
+  const [dotted = '', side] = (typeof path === 'string' ? path : path.join('.')).split('#');
+  const keys = dotted.split('.');
+  const label = nodeAt(keys)?.node.meta.label ?? keys.at(-1) ?? dotted;
+  const entry = keys.findLastIndex((_, i) => nodeAt(keys.slice(0, i + 1))?.entry === true);
+  const guess = side ? `${label}: ${sides[side] ?? side}` : label;
+  if (entry < 0) return guess;
+  const name = (valueAt(project, keys.slice(0, entry + 1)) as { name?: string } | undefined)?.name;
+  return `${guess}, ${name ?? (keys[entry] ?? '').replaceAll('-', ' ')}`;
+}
