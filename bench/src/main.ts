@@ -4,7 +4,7 @@ import { type BenchRow, kept } from './measure.ts';
 import { moistAirBench } from './moistAir.ts';
 import { networkBench } from './network.ts';
 
-const benches: Readonly<Record<string, () => BenchRow[] | Promise<BenchRow[]>> = { 'moist-air': moistAirBench, network: networkBench, evaluate: evaluateBench };
+const benches: Readonly<Record<string, () => BenchRow[] | Promise<BenchRow[]>>> = { 'moist-air': moistAirBench, network: networkBench, evaluate: evaluateBench };
 
 /** `npm run bench -- [NAME] [--json]`: ratios of one run; exit 1 only when a result is wrong. */
 async function main(): Promise<void> {

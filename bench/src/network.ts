@@ -1,4 +1,4 @@
-import { type NetworkLink, compileNetwork, frictionFactor, solveNetwork } from '@kneewall/engine/physics';
+import { type NetworkLink, compileNetwork, solveNetwork } from '@kneewall/engine/physics';
 import { LinkProperty, NodeProperty, Project, Workspace } from 'epanet-js';
 import { type BenchRow, atMost, side } from './measure.ts';
 
@@ -16,7 +16,7 @@ const demandOf = (n: string): number => (n === 'n0' ? 0 : 0.004 + 0.0005 * (Numb
 
 function ours() {
   const links: NetworkLink[] = pipes.map((p) => ({ ...p, kind: 'duct', area: (Math.PI * p.diameter ** 2) / 4, density: 1, viscosity }));
-  return compileNetwork({ nodes: nodes.map((id) => (id === 'n0' ? { id, pressure: 1000 } : { id, outflow: demandOf(id) })), links }, frictionFactor);
+  return compileNetwork({ nodes: nodes.map((id) => (id === 'n0' ? { id, pressure: 1000 } : { id, outflow: demandOf(id) })), links });
 }
 
 /** The same network as the engine's own input text. */

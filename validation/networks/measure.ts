@@ -1,5 +1,5 @@
 // Source: looped networks solved by epanet-js 0.9.0 and by a dense Newton solve (computed). See README.md and the files.
-import { compileNetwork, frictionFactor, type NetworkSpec, solveNetwork } from '@kneewall/engine/physics';
+import { compileNetwork, type NetworkSpec, solveNetwork } from '@kneewall/engine/physics';
 import { type Row, type ValidationSource, row } from '../src/row.ts';
 import grid from './grid_air_15.json' with { type: 'json' };
 import air from './loop_air_12.json' with { type: 'json' };
@@ -30,7 +30,7 @@ export function specOf(file: NetworkFile): NetworkSpec {
 }
 
 function measureNetwork(file: NetworkFile): Row[] {
-  const net = compileNetwork(specOf(file), frictionFactor);
+  const net = compileNetwork(specOf(file));
   const solution = solveNetwork(net);
   const largest = Math.max(...solution.flows.map(Math.abs)) * 1000;
   const balance = row({ source: id, case: file.name, field: 'mass balance', unit: 'of the largest flow', expected: 0, tolerance: 1e-9, known: 'computed' }, solution.converged ? solution.imbalance : Number.NaN);

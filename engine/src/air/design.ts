@@ -26,11 +26,12 @@ export function design({ project, upstream }: Input): AirResult {
   });
   const build = (s: Scenario): AirModel => airModel(ducts, required(unit).blower, required(climate.pressure), s);
   const model = attempt(() => build(scenario()));
-  const flows = attempt(() => inTable(solveFlows(required(model), nominal), required(model)));
+  const solved = attempt(() => solveFlows(required(model), nominal));
+  const flows = attempt(() => inTable(withoutStart(required(solved)), required(model)));
   const rooms = Object.keys(loads.rooms);
   const spreads = attempt(() => {
     required(flows);
-    return spread((s) => outputs(build(s), rooms));
+    return spread((s) => outputs(build(s), rooms, required(solved).start));
   });
   const pick = (key: string): Outcome<Spread> => attempt(() => required(spreads)[key] ?? unresolved('missing', 'routes.ducts'));
   const designFlow = attempt(() => wantedFlow(required(unit), required(flows)));
@@ -48,6 +49,8 @@ export function design({ project, upstream }: Input): AirResult {
   };
 }
 
+const withoutStart = ({ start: _start, ...flows }: ReturnType<typeof solveFlows>): AirFlows => flows;
+
 /** A blower table is read between its ends; a flow beyond them is no answer. */
 export function inTable(flows: AirFlows, model: AirModel): AirFlows {
   const [first, last] = [model.blower.points[0]?.flow ?? 0, model.blower.points.at(-1)?.flow ?? 0];
@@ -57,8 +60,8 @@ export function inTable(flows: AirFlows, model: AirModel): AirFlows {
   return flows;
 }
 
-function outputs(model: AirModel, rooms: readonly string[]): Record<string, number> {
-  const flows = solveFlows(model, nominal);
+function outputs(model: AirModel, rooms: readonly string[], start: Float64Array): Record<string, number> {
+  const flows = solveFlows(model, nominal, start);
   const reach = (room: string) =>
     model.terminals.reduce((a, t) => a + (t.room === room && sideOf(model, t.section) === 'supply' ? (flows.terminals[t.id] ?? 0) : 0), 0);
   return {

@@ -1,30 +1,24 @@
 import { airDensity, airViscosity } from '../physics/air/index.ts';
-import { frictionFactor } from '../physics/flow/index.ts';
 import { type NetworkLink, type NetworkNode, compileNetwork, solveNetwork } from '../physics/network/index.ts';
 import type { AirFlows, AirModel, DuctSection } from './result.ts';
 
 export type AirAt = { readonly supplyTemperature: number; readonly returnTemperature: number };
 
-const leakSweeps = 30;
-const leakSettled = 1e-13;
-
 /**
  * What really flows: blower, filter, both trees and their registers solved together. Flows are m³/s of return air at
  * the blower; supply air, warmer or colder, moves faster for it. Leaks take their share of what each section carries.
+ * `start` are flows of a like system to begin from; the answer does not depend on them beyond the solver's tolerance.
  */
-export function solveFlows(model: AirModel, at: AirAt): AirFlows {
-  const nodes = nodesOf(model);
-  const links = linksOf(model, at);
-  let leaks = new Map<string, number>();
-  let solved = solveWith(nodes, links, leaks);
-  for (let i = 0; i < leakSweeps; i++) {
-    const next = leaksAt(model, solved.flows);
-    const moved = Math.max(0, ...[...next].map(([id, q]) => Math.abs(q - (leaks.get(id) ?? 0))));
-    leaks = next;
-    solved = solveWith(nodes, links, leaks, solved.start);
-    if (moved < leakSettled) break;
-  }
-  return describe(model, solved, leaks);
+export function solveFlows(model: AirModel, at: AirAt, start?: Float64Array): AirFlows & { readonly start: Float64Array } {
+  const net = compileNetwork({ nodes: nodesOf(model), links: linksOf(model, at) });
+  const solution = solveNetwork(net, start);
+  const solved: Solved = {
+    flows: new Map(net.linkIds.map((id, i) => [id, solution.flows[i] ?? 0])),
+    pressures: new Map(net.nodeIds.map((id, i) => [id, solution.pressures[i] ?? 0])),
+    converged: solution.converged,
+    residual: solution.imbalance,
+  };
+  return { ...describe(model, solved), start: solution.flows };
 }
 
 const end = (id: string): string => `end ${id}`;
@@ -59,6 +53,8 @@ function ductLink(x: DuctSection, temperature: number, pressure: number, referen
     kind: 'duct',
     from,
     to,
+    // Supply air leaks out before the far end, air leaks into a return beyond its far end.
+    ...(x.side === 'supply' ? { arrive: 1 - x.leakage } : { leave: 1 - x.leakage }),
     length: x.length,
     diameter: x.diameter,
     area: (x.area * density) / reference,
@@ -95,40 +91,13 @@ type Solved = {
   readonly pressures: ReadonlyMap<string, number>;
   readonly converged: boolean;
   readonly residual: number;
-  readonly start: Float64Array;
 };
 
-function solveWith(nodes: readonly NetworkNode[], links: readonly NetworkLink[], leaks: ReadonlyMap<string, number>, start?: Float64Array): Solved {
-  const leaking = nodes.map((n) => {
-    const q = leaks.get(n.id);
-    return q === undefined ? n : { ...n, outflow: q };
-  });
-  const net = compileNetwork({ nodes: leaking, links }, frictionFactor);
-  const solution = solveNetwork(net, start);
-  return {
-    flows: new Map(net.linkIds.map((id, i) => [id, solution.flows[i] ?? 0])),
-    pressures: new Map(net.nodeIds.map((id, i) => [id, solution.pressures[i] ?? 0])),
-    converged: solution.converged,
-    residual: solution.imbalance,
-    start: solution.flows,
-  };
-}
-
-/** Supply loses at its far end, return gains there: each its share of what flows through the section. */
-function leaksAt(model: AirModel, flows: ReadonlyMap<string, number>): Map<string, number> {
-  return new Map(
-    model.sections.map((x) => {
-      const q = (flows.get(`section ${x.id}`) ?? 0) * x.leakage;
-      return [end(x.id), x.side === 'supply' ? q : -q];
-    }),
-  );
-}
-
-function describe(model: AirModel, solved: Solved, leaks: ReadonlyMap<string, number>): AirFlows {
+function describe(model: AirModel, solved: Solved): AirFlows {
   const flow = (id: string): number => solved.flows.get(id) ?? 0;
   const pressure = (id: string): number => solved.pressures.get(id) ?? 0;
   const total = (side: DuctSection['side']) =>
-    model.sections.reduce((a, x) => a + (x.side === side ? Math.abs(leaks.get(end(x.id)) ?? 0) : 0), 0);
+    model.sections.reduce((a, x) => a + (x.side === side ? flow(`section ${x.id}`) * x.leakage : 0), 0);
   const nearOf = (x: DuctSection) => (x.from === undefined ? (x.side === 'supply' ? 'supply' : 'before filter') : end(x.from));
   return {
     converged: solved.converged,

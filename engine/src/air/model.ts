@@ -15,7 +15,7 @@ const filterExponent = 1.4;
 
 /** Ducts, registers, filter and blower in plain numbers. Ends the enclosing attempt where something is missing or makes no tree. */
 export function airModel(ducts: Ducts, blower: BlowerModel, pressure: number, s: Scenario): AirModel {
-  const sections = inOrder(ducts.sections).map(([id, x]) => sectionOf(id, x, s));
+  const sections = inOrder(ducts.sections).map(([id, x]) => s.part(`section ${id}`, (own) => sectionOf(id, x, own)));
   const byId = new Map(sections.map((x) => [x.id, x]));
   for (const section of sections) checkWay(section, byId);
   return {

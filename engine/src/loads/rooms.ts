@@ -29,12 +29,11 @@ export function elementsOfRooms(house: House, s: Scenario, setting: Setting, rec
   const heated = new Map(rooms);
   const surfaces = inIdOrder(house.surfaces).filter(([, x]) => x.room !== undefined && heated.has(x.room));
   const openings = inIdOrder(house.openings);
-  const floors = floorSetting(house, surfaces, s);
+  const floors = s.part('floors', (x) => floorSetting(house, surfaces, x));
   const elements = surfaces.flatMap(([id, surface]) => {
     const within = openings.filter(([, o]) => o.surface === id);
-    const glassArea = within.reduce((a, [, o]) => a + s.of(o.width) * s.of(o.height), 0);
-    const opaque = opaqueElement(id, surface, house, glassArea, s, setting, floors, rec);
-    return [opaque, ...within.map(([oid, o]) => windowElement(oid, o, surface, s, setting, rec))];
+    const opaque = s.part(`surface ${id}`, (x) => opaqueElement(id, surface, house, within, x, setting, floors, rec));
+    return [opaque, ...within.map(([oid, o]) => s.part(`opening ${oid}`, (x) => windowElement(oid, o, surface, x, setting, rec)))];
   });
   return {
     elements,
@@ -59,13 +58,14 @@ function opaqueElement(
   id: string,
   surface: Surface,
   house: House,
-  glassArea: number,
+  within: readonly (readonly [string, Opening])[],
   s: Scenario,
   setting: Setting,
   floors: Floors,
   rec?: WorkingRecorder,
 ): Element {
   const area = s.of(surface.area);
+  const glassArea = within.reduce((a, [, o]) => a + s.of(o.width) * s.of(o.height), 0);
   if (glassArea > area + 1e-9) return unresolved('out-of-range', surface.area.path);
   const net = area - glassArea;
   const u = surfaceU(surface, house, s, floors, rec);

@@ -12,22 +12,41 @@ export type Scenario = {
   maybe(given: Given | Missing): number | undefined;
   /** The answer to use. */
   choice<T extends string>(chosen: Chosen<T> | Missing): T;
+  /**
+   * A piece of the answer that reads only some inputs. Where the moved input is none of them the piece of the likely
+   * scenario is used again: the same value, without the work. `key` names the piece within one spread.
+   */
+  part<T>(key: string, build: (s: Scenario) => T): T;
 };
+
+/** Pieces of the likely scenario, each with the inputs it read. */
+type Parts = Map<string, { readonly value: unknown; readonly read: ReadonlySet<string> }>;
 
 export type End = 'low' | 'high';
 
 /** `moved` shifts one input to one of its ends; `seen` collects every number that is read. */
-export function scenario(moved?: { path: string; end: End }, seen?: Map<string, Given>): Scenario {
+export function scenario(moved?: { path: string; end: End }, seen?: Map<string, Given>, parts?: Parts): Scenario {
   const of = (given: Given | Missing): number => {
     if ('missing' in given) return unresolved('missing', given.path);
     seen?.set(given.path, given);
     return moved?.path === given.path ? given[moved.end] : given.likely;
   };
-  return {
+  const self: Scenario = {
     of,
     maybe: (given) => ('missing' in given ? undefined : of(given)),
     choice: (chosen) => ('missing' in chosen ? unresolved('missing', chosen.path) : chosen.choice),
+    part: (key, build) => {
+      if (!parts) return build(self);
+      const kept = parts.get(key);
+      if (moved && kept) return kept.read.has(moved.path) ? build(self) : (kept.value as ReturnType<typeof build>);
+      const mine = new Map<string, Given>();
+      const value = build(scenario(moved, mine, parts));
+      for (const [path, given] of mine) seen?.set(path, given);
+      parts.set(key, { value, read: new Set(mine.keys()) });
+      return value;
+    },
   };
+  return self;
 }
 
 /** How far one input alone moves an output: from its low end and its high end, signed, in the output's unit. */
@@ -43,11 +62,12 @@ export type Spread = Range & { readonly drivers: readonly Driver[] };
  */
 export function spread<K extends string>(model: (s: Scenario) => Readonly<Record<K, number>>): Record<K, Spread> {
   const seen = new Map<string, Given>();
-  const likely = model(scenario(undefined, seen));
+  const parts: Parts = new Map();
+  const likely = model(scenario(undefined, seen, parts));
   const moves = [...seen.values()]
     .filter((g) => g.low < g.high)
     .sort((a, b) => (a.path < b.path ? -1 : 1))
-    .map((g) => ({ path: g.path, low: moved(model, g, 'low', likely), high: moved(model, g, 'high', likely) }));
+    .map((g) => ({ path: g.path, low: moved(model, g, 'low', likely, parts), high: moved(model, g, 'high', likely, parts) }));
   const keys = Object.keys(likely) as K[];
   return Object.fromEntries(
     keys.map((key) => {
@@ -66,7 +86,8 @@ const moved = <K extends string>(
   given: Given,
   end: End,
   likely: Readonly<Record<K, number>>,
-): Readonly<Record<K, number>> => (given[end] === given.likely ? likely : model(scenario({ path: given.path, end })));
+  parts: Parts,
+): Readonly<Record<K, number>> => (given[end] === given.likely ? likely : model(scenario({ path: given.path, end }, undefined, parts)));
 
 function join(likely: number, drivers: readonly Driver[]): Spread {
   let up = 0;

@@ -1,4 +1,4 @@
-import { saturationPressure, saturationSlope } from './saturation.ts';
+import { lnSaturation, saturationPressure, saturationSlope } from './saturation.ts';
 
 /** Water to dry air, ratio of molar masses. Source: `moist-air.constants`. */
 export const molarRatio = 0.621945;
@@ -49,17 +49,20 @@ export const specificVolume = (t: number, w: number, pressure: number): number =
 export const relativeHumidity = (t: number, w: number, pressure: number): number =>
   pressureOfRatio(w, pressure) / saturationPressure(t);
 
-/** Dew or frost point, °C; -Infinity for perfectly dry air. Newton on ln p; settles below 1e-10 K within 12 steps. */
+const lnMagnus = Math.log(610.5);
+
+/** Dew or frost point, °C; -Infinity for perfectly dry air. Newton on ln p: a last step below 1e-5 K leaves 1e-10 K. */
 export function dewPoint(w: number, pressure: number): number {
   const vapour = pressureOfRatio(w, pressure);
   if (!(vapour > 0)) return Number.NEGATIVE_INFINITY;
   // Magnus over water or ice (ISO 13788 form) starts within half a degree.
-  const l = Math.log(vapour / 610.5);
+  const target = Math.log(vapour);
+  const l = target - lnMagnus;
   let t = l >= 0 ? (237.3 * l) / (17.269 - l) : (265.5 * l) / (21.875 - l);
   for (let i = 0; i < 12; i++) {
-    const step = Math.log(vapour / saturationPressure(t)) / saturationSlope(t);
+    const step = (target - lnSaturation(t)) / saturationSlope(t);
     t += step;
-    if (Math.abs(step) < 1e-10) break;
+    if (Math.abs(step) < 1e-5) break;
   }
   return t;
 }
@@ -67,29 +70,46 @@ export function dewPoint(w: number, pressure: number): number {
 /**
  * Wet bulb, °C. The wet-bulb relation rises steadily on each side of 0 °C and steps up at 0 °C from ice to water; a
  * state inside that step belongs to no bulb exactly and gets 0 °C. Newton with bisection as guard, at most 60 steps.
+ * `dew` is the dew point where it is known already: it tells which branch holds.
  */
-export function wetBulb(t: number, w: number, pressure: number): number {
-  const miss = (bulb: number): number => ratioOfWetBulb(t, bulb, pressure) - w;
-  if (t > 0 && miss(0) >= 0 && miss(-1e-9) <= 0) return 0;
-  const iced = t <= 0 || miss(0) > 0;
+export function wetBulb(t: number, w: number, pressure: number, dew = dewPoint(w, pressure)): number {
+  let iced = t <= 0;
+  // Between a frosty dew point and warm air either branch may hold; the bulb lies between the two.
+  if (!iced && dew < 0) {
+    iced = ratioOfWetBulb(t, 0, pressure) > w;
+    if (!iced && ratioOfWetBulb(t, -1e-9, pressure) <= w && ratioOfWetBulb(t, 0, pressure) >= w) return 0;
+    if (iced && ratioOfWetBulb(t, -1e-9, pressure) <= w) return 0;
+  }
   let low = iced ? -120 : 0;
   let high = iced ? Math.min(t, -1e-9) : t;
-  let bulb = Math.max(low, Math.min(high, (2 * t + dewPointFloor(w, pressure)) / 3));
+  let bulb = Math.max(low, Math.min(high, (2 * t + Math.max(dew, -80)) / 3));
   for (let i = 0; i < 60; i++) {
-    const f = miss(bulb);
-    if (f > 0) high = bulb;
+    const { miss, slope } = bulbMiss(t, bulb, pressure, w, iced);
+    if (miss > 0) high = bulb;
     else low = bulb;
-    const slope = (miss(bulb + 1e-4) - f) / 1e-4;
-    const next = bulb - f / slope;
-    const inside = next > low && next < high;
-    const moved = inside ? next : (low + high) / 2;
-    if (Math.abs(moved - bulb) < 1e-9) return moved;
+    const next = bulb - miss / slope;
+    const moved = next >= low && next <= high ? next : (low + high) / 2;
+    if (Math.abs(moved - bulb) < 1e-5) return moved;
     bulb = moved;
   }
   return bulb;
 }
 
-const dewPointFloor = (w: number, pressure: number): number => (w > 1e-7 ? dewPoint(w, pressure) : -80);
+/** How far the humidity of a bulb misses the state's, and how fast that grows with the bulb. */
+function bulbMiss(t: number, bulb: number, pressure: number, w: number, iced: boolean): { miss: number; slope: number } {
+  const vapour = saturationPressure(bulb);
+  const ws = ratioOfPressure(vapour, pressure);
+  const wsSlope = (ws * pressure * saturationSlope(bulb)) / (pressure - vapour);
+  const { heat, fall, liquid } = iced ? ice : water;
+  const top = (heat - fall * bulb) * ws - 1.006 * (t - bulb);
+  const bottom = heat + 1.86 * t - liquid * bulb;
+  const topSlope = (heat - fall * bulb) * wsSlope - fall * ws + 1.006;
+  return { miss: top / bottom - w, slope: (topSlope + (liquid * top) / bottom) / bottom };
+}
+
+/** Latent heat at 0 °C and its fall with the bulb, heat of the bulb's water or ice; kJ/kg and kJ/(kg K). */
+const water = { heat: 2501, fall: 2.326, liquid: 4.186 } as const;
+const ice = { heat: 2830, fall: 0.24, liquid: 2.1 } as const;
 
 /** A whole state. °C, kg/kg, Pa, kJ/kg, m³/kg. */
 export type MoistAir = {
@@ -108,13 +128,14 @@ export function moistAir(state: { readonly t: number } & SecondProperty, pressur
   const { t } = state;
   const w = humidityRatio(state, pressure);
   const vapourPressure = pressureOfRatio(w, pressure);
+  const dew = 'dewPoint' in state ? state.dewPoint : dewPoint(w, pressure);
   return {
     t,
     w,
     vapourPressure,
-    rh: vapourPressure / saturationPressure(t),
-    dewPoint: 'dewPoint' in state ? state.dewPoint : dewPoint(w, pressure),
-    wetBulb: 'wetBulb' in state ? state.wetBulb : wetBulb(t, w, pressure),
+    rh: 'rh' in state ? state.rh : vapourPressure / saturationPressure(t),
+    dewPoint: dew,
+    wetBulb: 'wetBulb' in state ? state.wetBulb : wetBulb(t, w, pressure, dew),
     enthalpy: enthalpy(t, w),
     volume: specificVolume(t, w, pressure),
   };

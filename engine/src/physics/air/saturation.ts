@@ -3,9 +3,12 @@
  * °C in, Pa out. Valid -100 to 200; beyond it extrapolates and stays finite. NaN gives NaN. Never throws.
  * Source: `moist-air.saturation` (Hyland & Wexler 1983 as in ASHRAE Fundamentals 2017 ch. 1, coefficients from memory).
  */
-export function saturationPressure(t: number): number {
+export const saturationPressure = (t: number): number => Math.exp(lnSaturation(t));
+
+/** Its logarithm, for searches. */
+export function lnSaturation(t: number): number {
   const tK = t + 273.15;
-  return t < 0.01 ? Math.exp(overIce(tK)) : Math.exp(overWater(tK));
+  return t < 0.01 ? overIce(tK) : overWater(tK);
 }
 
 /** d ln(p)/dT, 1/K: lets searches step by Newton. */

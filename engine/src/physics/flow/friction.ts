@@ -16,6 +16,19 @@ export function frictionFactor(reynolds: number, roughness: number): number {
   return (1 - share) * (64 / laminar) + share * colebrook(turbulent, roughness);
 }
 
+/**
+ * d ln f / d ln Re at a friction factor already known: -1 in laminar flow, towards 0 in rough turbulent flow. From
+ * Colebrook's own equation, so that Newton on flows has exact slopes.
+ */
+export function frictionGrowth(f: number, reynolds: number, roughness: number): number {
+  if (reynolds <= laminar) return -1;
+  if (reynolds < turbulent) return ((colebrook(turbulent, roughness) - 64 / laminar) * reynolds) / ((turbulent - laminar) * f);
+  const x = 1 / Math.sqrt(f);
+  const inner = roughness / 3.7 + (2.51 * x) / reynolds;
+  const b = (2 * 2.51) / (reynolds * inner * Math.LN10);
+  return (-2 * b) / (1 + b);
+}
+
 function colebrook(reynolds: number, roughness: number): number {
   const a = roughness / 3.7;
   const b = 2.51 / reynolds;

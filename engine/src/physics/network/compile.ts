@@ -1,9 +1,6 @@
 import { compileFan, type FanCurve } from './fanCurve.ts';
 import type { NetworkLink, NetworkSpec } from './spec.ts';
 
-/** A friction law: factor from Reynolds number and relative roughness. */
-export type FrictionLaw = (reynolds: number, roughness: number) => number;
-
 export const DUCT = 0;
 export const POWER = 1;
 export const FAN = 2;
@@ -26,7 +23,8 @@ export type CompiledNetwork = {
   readonly c: Float64Array;
   readonly d: Float64Array;
   readonly fans: readonly (FanCurve | undefined)[];
-  readonly friction: FrictionLaw;
+  readonly leave: Float64Array;
+  readonly arrive: Float64Array;
   readonly nodeIds: readonly string[];
   readonly linkIds: readonly string[];
   readonly scratch: {
@@ -38,7 +36,8 @@ export type CompiledNetwork = {
   };
 };
 
-export function compileNetwork(spec: NetworkSpec, friction: FrictionLaw): CompiledNetwork {
+/** Lays a network out. A link that names a node which is not there is our own fault and throws. */
+export function compileNetwork(spec: NetworkSpec): CompiledNetwork {
   const n = spec.nodes.length;
   const m = spec.links.length;
   const index = new Map(spec.nodes.map((node, i) => [node.id, i]));
@@ -64,7 +63,8 @@ export function compileNetwork(spec: NetworkSpec, friction: FrictionLaw): Compil
     c: new Float64Array(m),
     d: new Float64Array(m),
     fans: spec.links.map((l) => (l.kind === 'fan' ? compileFan(l.points) : undefined)),
-    friction,
+    leave: Float64Array.from(spec.links, (l) => l.leave ?? 1),
+    arrive: Float64Array.from(spec.links, (l) => l.arrive ?? 1),
     nodeIds: spec.nodes.map((node) => node.id),
     linkIds: spec.links.map((l) => l.id),
     scratch: {

@@ -1,4 +1,4 @@
-export type { CompiledNetwork, FrictionLaw } from './compile.ts';
+export type { CompiledNetwork } from './compile.ts';
 export { compileNetwork } from './compile.ts';
 export type { FanCurve } from './fanCurve.ts';
 export { compileFan, fanPressure, fanSlope, operatingPoints } from './fanCurve.ts';

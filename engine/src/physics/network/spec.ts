@@ -1,7 +1,14 @@
 /** A place where flows meet. With `pressure` it is held, else its flows sum to `outflow` (m³/s leaving the network). */
 export type NetworkNode = { readonly id: string; readonly pressure?: number; readonly outflow?: number };
 
-type Ends = { readonly id: string; readonly from: string; readonly to: string };
+type Ends = {
+  readonly id: string;
+  readonly from: string;
+  readonly to: string;
+  /** Share of the link's flow that its `from` gives and that reaches its `to`; the rest leaks in or out. 1 unless told. */
+  readonly leave?: number;
+  readonly arrive?: number;
+};
 
 /** A passage between two nodes; flow counts positive from `from` to `to`. Lengths m, flows m³/s, pressures Pa. */
 export type NetworkLink =
