@@ -5,7 +5,11 @@ import { fileURLToPath } from 'node:url';
 export const root = fileURLToPath(new URL('../', import.meta.url));
 
 /** Every file of the project, tracked or about to be. */
-export const projectFiles: readonly string[] = execFileSync('git', ['ls-files', '--cached', '--others', '--exclude-standard'], { cwd: root, encoding: 'utf8' })
+export const projectFiles: readonly string[] = execFileSync(
+  'git',
+  ['ls-files', '--cached', '--others', '--exclude-standard'],
+  { cwd: root, encoding: 'utf8' },
+)
   .split('\n')
   .filter((f) => f !== '');
 

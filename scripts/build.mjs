@@ -1,4 +1,4 @@
-import { setUp, must, tool } from './setup.mjs';
+import { must, setUp, tool } from './setup.mjs';
 
 /** Builds the app and the command line tool. */
 setUp();

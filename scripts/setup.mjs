@@ -31,7 +31,9 @@ export function setUp() {
     console.error(`Kneewall needs Node 20.19 or newer; this is ${process.versions.node}.`);
     process.exit(2);
   }
-  const hash = createHash('sha256').update(readFileSync(join(root, 'package-lock.json'))).digest('hex');
+  const hash = createHash('sha256')
+    .update(readFileSync(join(root, 'package-lock.json')))
+    .digest('hex');
   if (existsSync(mark) && readFileSync(mark, 'utf8') === hash) return;
   console.error('Setting up: installing what Kneewall is built with (once, a minute or two).');
   // Output goes to stderr so that a command with --json keeps its stdout clean.

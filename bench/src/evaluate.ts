@@ -1,7 +1,7 @@
 import { alderHall } from '@kneewall/demos';
-import { type Plan, coldMemo, evaluate } from '@kneewall/engine';
-import { type Project, applyEdit, valueAt } from '@kneewall/project';
-import { type BenchRow, atMost, multiplyAdds, side } from './measure.ts';
+import { coldMemo, evaluate, type Plan } from '@kneewall/engine';
+import { applyEdit, type Project, valueAt } from '@kneewall/project';
+import { atMost, type BenchRow, multiplyAdds, side } from './measure.ts';
 
 /** Multiply-adds that a core of this class does in about a millisecond; goals in milliseconds are counted in them. */
 const perMillisecond = 700_000;

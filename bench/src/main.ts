@@ -4,16 +4,27 @@ import { type BenchRow, kept } from './measure.ts';
 import { moistAirBench } from './moistAir.ts';
 import { networkBench } from './network.ts';
 
-const benches: Readonly<Record<string, () => BenchRow[] | Promise<BenchRow[]>>> = { 'moist-air': moistAirBench, network: networkBench, evaluate: evaluateBench };
+const benches: Readonly<Record<string, () => BenchRow[] | Promise<BenchRow[]>>> = {
+  'moist-air': moistAirBench,
+  network: networkBench,
+  evaluate: evaluateBench,
+};
 
 /** `npm run bench -- [NAME] [--json]`: ratios of one run; exit 1 only when a result is wrong. */
 async function main(): Promise<void> {
-  const { values, positionals } = parseArgs({ allowPositionals: true, options: { json: { type: 'boolean', default: false } } });
+  const { values, positionals } = parseArgs({
+    allowPositionals: true,
+    options: { json: { type: 'boolean', default: false } },
+  });
   const [name] = positionals;
   const rows: BenchRow[] = [];
   for (const [n, run] of Object.entries(benches)) if (name === undefined || n === name) rows.push(...(await run()));
   if (values.json) process.stdout.write(`${JSON.stringify(rows)}\n`);
-  else for (const r of rows) console.log(`${r.holds ? 'holds' : 'short'}  ${r.name.padEnd(46)} ${r.ours.toFixed(2).padStart(8)} ms  ratio ${r.ratio.toFixed(3).padStart(7)}  (${r.goal})`);
+  else
+    for (const r of rows)
+      console.log(
+        `${r.holds ? 'holds' : 'short'}  ${r.name.padEnd(46)} ${r.ours.toFixed(2).padStart(8)} ms  ratio ${r.ratio.toFixed(3).padStart(7)}  (${r.goal})`,
+      );
   if (rows.length === 0 || !Number.isFinite(kept())) process.exitCode = 1;
 }
 

@@ -1,8 +1,8 @@
 import { moistAir } from '@kneewall/engine/physics';
 import psychrolib from 'psychrolib';
-import { type BenchRow, atMost, side } from './measure.ts';
+import { atMost, type BenchRow, side } from './measure.ts';
 
-const states = Array.from({ length: 200 }, (_, i) => ({ t: -20 + (i * 7) % 60, rh: 0.2 + ((i * 13) % 70) / 100 }));
+const states = Array.from({ length: 200 }, (_, i) => ({ t: -20 + ((i * 7) % 60), rh: 0.2 + ((i * 13) % 70) / 100 }));
 
 /** Question: is a whole state from dry bulb and relative humidity at least ten times faster than the general library's? */
 export function moistAirBench(): BenchRow[] {

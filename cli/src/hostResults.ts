@@ -8,7 +8,9 @@ export async function gatherResults(project: Project, file: string): Promise<Res
   if (weather?.blob === undefined) return {};
   const bytes = await readBlob(file, weather.blob);
   if (!bytes) {
-    process.stderr.write(`The weather file ${weather.name ?? weather.blob.slice(0, 12)} is not beside the project; what depends on it stays unknown.\n`);
+    process.stderr.write(
+      `The weather file ${weather.name ?? weather.blob.slice(0, 12)} is not beside the project; what depends on it stays unknown.\n`,
+    );
     return {};
   }
   const read = readWeather(new TextDecoder().decode(bytes), weather, project.site);

@@ -2,7 +2,7 @@ import { check } from './commands/check.ts';
 import { importFile } from './commands/importFile.ts';
 import { newProject } from './commands/newProject.ts';
 import { serve } from './commands/serve.ts';
-import { Refused, exitCodes } from './exit.ts';
+import { exitCodes, Refused } from './exit.ts';
 import { problemLines } from './print/problems.ts';
 
 const usage = `Kneewall plans, builds and proves a ducted heat pump in a small house.
@@ -45,7 +45,9 @@ try {
     process.stderr.write(`Kneewall stopped on a fault of its own: ${name}\nNothing was changed.\n`);
     process.exitCode = exitCodes.fault;
   } else {
-    process.stderr.write(`${thrown.message}\n${problemLines(thrown.problems).join('\n')}${thrown.problems.length ? '\n' : ''}`);
+    process.stderr.write(
+      `${thrown.message}\n${problemLines(thrown.problems).join('\n')}${thrown.problems.length ? '\n' : ''}`,
+    );
     process.exitCode = exitCodes.refused;
   }
 }

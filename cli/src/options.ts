@@ -2,14 +2,22 @@ import { type ParseArgsConfig, parseArgs } from 'node:util';
 import { Refused } from './exit.ts';
 
 /** Node's own argument reader, with its complaints in our words. */
-export function readOptions<T extends NonNullable<ParseArgsConfig['options']>>(args: readonly string[], options: T, files: number) {
+export function readOptions<T extends NonNullable<ParseArgsConfig['options']>>(
+  args: readonly string[],
+  options: T,
+  files: number,
+) {
   try {
     const read = parseArgs({ args: [...args], options, allowPositionals: true, strict: true });
     if (read.positionals.length !== files)
-      throw new Refused(`Expected ${files} ${files === 1 ? 'name' : 'names'}, found ${read.positionals.length}. See "kneewall help".`);
+      throw new Refused(
+        `Expected ${files} ${files === 1 ? 'name' : 'names'}, found ${read.positionals.length}. See "kneewall help".`,
+      );
     return read;
   } catch (thrown) {
     if (thrown instanceof Refused) throw thrown;
-    throw new Refused(`${thrown instanceof Error ? thrown.message.split('. ')[0] : 'Unknown option'}. See "kneewall help".`);
+    throw new Refused(
+      `${thrown instanceof Error ? thrown.message.split('. ')[0] : 'Unknown option'}. See "kneewall help".`,
+    );
   }
 }

@@ -1,6 +1,6 @@
 import { readFile, rename, stat, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
-import { type Problem, type Project, hashOfBytes, openProject, projectText } from '@kneewall/project';
+import { hashOfBytes, openProject, type Problem, type Project, projectText } from '@kneewall/project';
 import { Refused } from './exit.ts';
 
 const bytesMost = 64 * 1024 * 1024;

@@ -3,7 +3,10 @@ import type { Project } from '@kneewall/project';
 type Entry = Record<string, unknown>;
 const measured = (value: number) => ({ value, known: 'measured' as const });
 const nameplate = (value: number) => ({ value, known: 'nameplate' as const });
-const guessed = (low: number, likely: number, high: number) => ({ value: { low, likely, high }, known: 'estimated' as const });
+const guessed = (low: number, likely: number, high: number) => ({
+  value: { low, likely, high },
+  known: 'estimated' as const,
+});
 const inches = (n: number) => measured(n * 0.0254);
 const ordered = (entries: readonly (readonly [string, Entry])[]): Record<string, Entry> =>
   Object.fromEntries(entries.map(([id, entry], i) => [id, { order: String(i).padStart(3, '0'), ...entry }]));
@@ -18,14 +21,27 @@ export function alderHall(): Project {
   return {
     schema: 1,
     about: { name: 'Alder Hall', note: 'A community hall, invented for benchmarks.', invented: true },
-    site: { latitude: measured(47.3), longitude: measured(-70.2), elevation: measured(210), coldNight: guessed(-24, -22, -20), hotAfternoon: guessed(29, 31, 33) },
+    site: {
+      latitude: measured(47.3),
+      longitude: measured(-70.2),
+      elevation: measured(210),
+      coldNight: guessed(-24, -22, -20),
+      hotAfternoon: guessed(29, 31, 33),
+    },
     house: {
       era: '1966-1980',
       storeys: measured(1),
-      rooms: ordered(rooms.map((id, i) => [id, { name: `Room ${i + 1}`, floorArea: measured(areaOf(i)), height: measured(2.7) }])),
+      rooms: ordered(
+        rooms.map((id, i) => [id, { name: `Room ${i + 1}`, floorArea: measured(areaOf(i)), height: measured(2.7) }]),
+      ),
       assemblies: { wall: { common: 'wall-r11' }, ceiling: { common: 'ceiling-r30' }, floor: { common: 'floor-r11' } },
       surfaces: ordered(rooms.flatMap((room, i) => surfacesOf(room, i, areaOf(i)))),
-      openings: ordered(rooms.map((room, i) => [`${room}-window`, { surface: `${room}-outer`, glazing: 'double', width: measured(1.2 + 0.1 * (i % 4)), height: measured(1.3) }])),
+      openings: ordered(
+        rooms.map((room, i) => [
+          `${room}-window`,
+          { surface: `${room}-outer`, glazing: 'double', width: measured(1.2 + 0.1 * (i % 4)), height: measured(1.3) },
+        ]),
+      ),
     },
     candidates: { hall: { name: 'The 48: 48,000 Btu/h', chosen: true, ...sheet() } },
     routes: { ducts: { filter: { width: inches(24), height: inches(30) }, ...ducts(rooms) } },
@@ -45,7 +61,14 @@ function surfacesOf(room: string, i: number, area: number): [string, Entry][] {
 function sheet(): Entry {
   const row = (mode: string, speed: string, outdoor: number, capacity: number, power: number): [string, Entry] => [
     `${mode}-${speed}-${outdoor + 100}`,
-    { mode, speed, outdoor: nameplate(outdoor), capacity: nameplate(capacity), power: nameplate(power), airflow: nameplate(0.68) },
+    {
+      mode,
+      speed,
+      outdoor: nameplate(outdoor),
+      capacity: nameplate(capacity),
+      power: nameplate(power),
+      airflow: nameplate(0.68),
+    },
   ];
   return {
     rows: ordered([
@@ -59,7 +82,19 @@ function sheet(): Entry {
     ]),
     blower: {
       staticMost: nameplate(200),
-      speeds: { high: { points: ordered([[0.9, 20], [0.82, 60], [0.74, 100], [0.62, 150], [0.45, 200]].map(([q = 0, p = 0]) => [`p${p}`, { flow: nameplate(q), pressure: nameplate(p) }])) } },
+      speeds: {
+        high: {
+          points: ordered(
+            [
+              [0.9, 20],
+              [0.82, 60],
+              [0.74, 100],
+              [0.62, 150],
+              [0.45, 200],
+            ].map(([q = 0, p = 0]) => [`p${p}`, { flow: nameplate(q), pressure: nameplate(p) }]),
+          ),
+        },
+      },
     },
     electrics: { voltage: nameplate(240), powerMost: nameplate(6400) },
     outdoorLeast: nameplate(-27),
@@ -69,19 +104,62 @@ function sheet(): Entry {
 function ducts(rooms: readonly string[]): Entry {
   const trunk = (id: string, from: string | undefined, width: number): [string, Entry] => [
     id,
-    { name: `Trunk ${id}`, kind: 'rectangular', width: inches(width), height: inches(12), length: measured(4), insulation: nameplate(1.41), ...(from === undefined ? {} : { from }) },
+    {
+      name: `Trunk ${id}`,
+      kind: 'rectangular',
+      width: inches(width),
+      height: inches(12),
+      length: measured(4),
+      insulation: nameplate(1.41),
+      ...(from === undefined ? {} : { from }),
+    },
   ];
   const branch = (room: string, i: number): [string, Entry] => [
     `to-${room}`,
-    { name: `To ${room}`, kind: 'flexible', from: `trunk-${Math.floor(i / 4) + 1}`, diameter: inches(8), length: measured(4 + (i % 4)), insulation: nameplate(1.41), fittings: ordered([['collar', { kind: 'collar' }], ['bend', { kind: 'bend-flexible', count: measured(2) }], ['boot', { kind: 'boot-elbow' }]]) },
+    {
+      name: `To ${room}`,
+      kind: 'flexible',
+      from: `trunk-${Math.floor(i / 4) + 1}`,
+      diameter: inches(8),
+      length: measured(4 + (i % 4)),
+      insulation: nameplate(1.41),
+      fittings: ordered([
+        ['collar', { kind: 'collar' }],
+        ['bend', { kind: 'bend-flexible', count: measured(2) }],
+        ['boot', { kind: 'boot-elbow' }],
+      ]),
+    },
   ];
   const back = (i: number): [string, Entry] => [
     `return-${i}`,
-    { name: `Return ${i}`, side: 'return', kind: 'round', diameter: inches(14), length: measured(5), insulation: nameplate(1.41), fittings: ordered([['entry', { kind: 'entry' }], ['elbow', { kind: 'elbow-round' }]]) },
+    {
+      name: `Return ${i}`,
+      side: 'return',
+      kind: 'round',
+      diameter: inches(14),
+      length: measured(5),
+      insulation: nameplate(1.41),
+      fittings: ordered([
+        ['entry', { kind: 'entry' }],
+        ['elbow', { kind: 'elbow-round' }],
+      ]),
+    },
   ];
-  const face = (section: string, room: string, width: number, height: number): Entry => ({ section, room, width: inches(width), height: inches(height) });
+  const face = (section: string, room: string, width: number, height: number): Entry => ({
+    section,
+    room,
+    width: inches(width),
+    height: inches(height),
+  });
   return {
-    sections: ordered([trunk('trunk-1', undefined, 24), trunk('trunk-2', 'trunk-1', 20), trunk('trunk-3', 'trunk-2', 14), ...rooms.map(branch), back(1), back(2)]),
+    sections: ordered([
+      trunk('trunk-1', undefined, 24),
+      trunk('trunk-2', 'trunk-1', 20),
+      trunk('trunk-3', 'trunk-2', 14),
+      ...rooms.map(branch),
+      back(1),
+      back(2),
+    ]),
     terminals: ordered([
       ...rooms.map((room): [string, Entry] => [`register-${room}`, face(`to-${room}`, room, 12, 8)]),
       ...[1, 2].map((i): [string, Entry] => [`grille-${i}`, face(`return-${i}`, rooms[0] ?? 'room-01', 24, 20)]),

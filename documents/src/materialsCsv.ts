@@ -1,5 +1,5 @@
 import type { Plan } from '@kneewall/engine';
-import { type System, printQuantity } from '@kneewall/project';
+import { printQuantity, type System } from '@kneewall/project';
 
 /** Characters with which a spreadsheet would start a formula, with their full-width twins. */
 const formulaStart = /^\s*[=+\-@\t\r＝＋－＠]/;
@@ -12,6 +12,8 @@ export function csvCell(text: string): string {
 
 /** What to buy so far, one line each: what, how much in words, and the number in the kind's own unit. */
 export function materialsCsv(plan: Plan, units: System): string {
-  const rows = plan.materials.map((m) => [csvCell(m.what), csvCell(printQuantity(m.amount, m.kind, units)), String(m.amount), csvCell(m.trade)].join(','));
+  const rows = plan.materials.map((m) =>
+    [csvCell(m.what), csvCell(printQuantity(m.amount, m.kind, units)), String(m.amount), csvCell(m.trade)].join(','),
+  );
   return `${['What,How much,Amount,Trade', ...rows].join('\r\n')}\r\n`;
 }

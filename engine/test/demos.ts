@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { type Project, openProject } from '@kneewall/project';
+import { openProject, type Project } from '@kneewall/project';
 
 /** A demo as its file stands. */
 export function demo(name: 'tern-ledge' | 'juniper-flat'): Project {

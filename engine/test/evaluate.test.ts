@@ -1,4 +1,4 @@
-import { type Edit, type Project, applyEdit, canonicalJson, valueAt } from '@kneewall/project';
+import { applyEdit, canonicalJson, type Edit, type Project, valueAt } from '@kneewall/project';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { coldMemo, evaluate, makeJob } from '../src/index.ts';
@@ -20,7 +20,8 @@ describe('evaluating after an edit', () => {
     evaluate(project, {}, { memo });
     memo.computed.clear();
     evaluate(edited(project, ['work', 'prices', 'flex-8', 'price'], measured(70)), {}, { memo });
-    for (const trade of ['climate', 'loads', 'equipment', 'air', 'agreement']) expect(memo.computed.get(trade) ?? 0, trade).toBe(0);
+    for (const trade of ['climate', 'loads', 'equipment', 'air', 'agreement'])
+      expect(memo.computed.get(trade) ?? 0, trade).toBe(0);
   });
 
   it('redoes the air for a duct, and nothing before it', () => {
@@ -38,10 +39,14 @@ describe('evaluating after an edit', () => {
     const change = fc.oneof(
       fc.constantFrom(0.1016, 0.127, 0.1524, 0.2032).map((d) => [duct, measured(d)] as const),
       fc.double({ min: -25, max: -5, noNaN: true }).map((t) => [['site', 'coldNight'], measured(t)] as const),
-      fc.double({ min: 0.5, max: 3, noNaN: true }).map((w) => [['house', 'openings', 'sitting-south-window', 'width'], measured(w)] as const),
+      fc
+        .double({ min: 0.5, max: 3, noNaN: true })
+        .map((w) => [['house', 'openings', 'sitting-south-window', 'width'], measured(w)] as const),
       fc.constantFrom('tight', 'fair', 'leaky').map((d) => [['house', 'draught'], d] as const),
       fc.constant([['candidates', 'unit-18', 'rows'], undefined] as const),
-      fc.double({ min: 18, max: 23, noNaN: true }).map((t) => [['house', 'setpoints', 'heating'], measured(t)] as const),
+      fc
+        .double({ min: 18, max: 23, noNaN: true })
+        .map((t) => [['house', 'setpoints', 'heating'], measured(t)] as const),
       fc.constantFrom(40, 60).map((p) => [['work', 'prices', 'board', 'price'], measured(p)] as const),
     );
     fc.assert(
@@ -63,7 +68,11 @@ describe('evaluating after an edit', () => {
 describe('what a change does', () => {
   it('a wider return never lets less air through', () => {
     const project = demo('tern-ledge');
-    const at = (inches: number) => evaluate(edited(project, ['routes', 'ducts', 'sections', 'return-hall', 'diameter'], measured(inches * 0.0254)), {}).plan.trades.air;
+    const at = (inches: number) =>
+      evaluate(
+        edited(project, ['routes', 'ducts', 'sections', 'return-hall', 'diameter'], measured(inches * 0.0254)),
+        {},
+      ).plan.trades.air;
     const flows = [9, 10, 12, 14, 16].map((d) => at(d)?.flows);
     const flow = flows.map((f) => (f?.ok ? f.value.flow : Number.NaN));
     expect(flow).toEqual([...flow].sort((a, b) => a - b));

@@ -1,7 +1,15 @@
 import { existsSync, readdirSync } from 'node:fs';
-import { type Project, canonicalJson, emptyProject, schemaPaths } from '@kneewall/project';
+import { canonicalJson, emptyProject, type Project, schemaPaths } from '@kneewall/project';
 import { describe, expect, it } from 'vitest';
-import { type Finding, type Plan, consequenceWords, evaluate, holdPointWords, statusWords, wordFormulas } from '../src/index.ts';
+import {
+  consequenceWords,
+  evaluate,
+  type Finding,
+  holdPointWords,
+  type Plan,
+  statusWords,
+  wordFormulas,
+} from '../src/index.ts';
 import { evaluateFormula } from '../src/physics/index.ts';
 import { trades } from '../src/trades.ts';
 import { demo, demoNames, frozen, numbersIn } from './demos.ts';
@@ -49,10 +57,14 @@ function checkWorkings(plan: Plan): void {
   for (const [name, steps] of Object.entries(plan.workings))
     for (const step of steps) {
       const at = `${name}, ${step.symbol}`;
-      expect(step.source === 'project' || plan.sources[step.source] !== undefined, `${at}: source ${step.source}`).toBe(true);
+      expect(step.source === 'project' || plan.sources[step.source] !== undefined, `${at}: source ${step.source}`).toBe(
+        true,
+      );
       if (wordFormulas.includes(step.formula)) continue;
       const shown = evaluateFormula(step.formula, step.inputs);
-      expect(Math.abs(shown - step.value), `${at}: ${step.formula}`).toBeLessThanOrEqual(1e-12 * Math.max(1, Math.abs(step.value)));
+      expect(Math.abs(shown - step.value), `${at}: ${step.formula}`).toBeLessThanOrEqual(
+        1e-12 * Math.max(1, Math.abs(step.value)),
+      );
     }
 }
 
@@ -92,7 +104,10 @@ describe.each(demoNames)('the plan of %s', (name) => {
 
   it.each(schemaPaths())('stands up with every %s taken out', (path) => {
     const { plan } = evaluate(without(demo(name), path.split('.')), {});
-    expect(plan.findings.every((f) => f.because !== 'fault'), 'no fault').toBe(true);
+    expect(
+      plan.findings.every((f) => f.because !== 'fault'),
+      'no fault',
+    ).toBe(true);
     checkPlan(plan);
   });
 });

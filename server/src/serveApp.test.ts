@@ -44,18 +44,24 @@ describe('the app is served to this machine and to nobody else', () => {
     expect(page.csp).toContain("default-src 'self'");
   });
 
-  it.each(['evil.example', 'evil.example:80', '127.0.0.1.evil.example', '0.0.0.0'])('refuses the host name %j', async (host) => {
-    expect((await ask(served.port, '/', { host })).status).not.toBe(200);
-  });
+  it.each(['evil.example', 'evil.example:80', '127.0.0.1.evil.example', '0.0.0.0'])(
+    'refuses the host name %j',
+    async (host) => {
+      expect((await ask(served.port, '/', { host })).status).not.toBe(200);
+    },
+  );
 
   it.each(['POST', 'PUT', 'DELETE'])('refuses %s', async (method) => {
     expect((await ask(served.port, '/', { method })).status).toBe(405);
   });
 
-  it.each(['/../package.json', '/%2e%2e/package.json', '/..%2fpackage.json', '/missing.js'])('gives nothing for %s', async (path) => {
-    const answer = await ask(served.port, path);
-    expect(answer.status).toBeGreaterThanOrEqual(400);
-  });
+  it.each(['/../package.json', '/%2e%2e/package.json', '/..%2fpackage.json', '/missing.js'])(
+    'gives nothing for %s',
+    async (path) => {
+      const answer = await ask(served.port, path);
+      expect(answer.status).toBeGreaterThanOrEqual(400);
+    },
+  );
 
   it('says so when the port is taken', async () => {
     await expect(serveApp({ root, port: served.port })).rejects.toBeInstanceOf(PortBusy);

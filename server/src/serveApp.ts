@@ -30,7 +30,13 @@ const ownNames: ReadonlySet<string> = new Set(['127.0.0.1', 'localhost', '[::1]'
 export async function serveApp(options: { root: string; port: number; host?: string }): Promise<Served> {
   const app = Fastify({ logger: false, requestTimeout: 10_000, bodyLimit: 1024, connectionTimeout: 30_000 });
   guard(app);
-  await app.register(fastifyStatic, { root: options.root, index: 'index.html', cacheControl: true, maxAge: 0, etag: true });
+  await app.register(fastifyStatic, {
+    root: options.root,
+    index: 'index.html',
+    cacheControl: true,
+    maxAge: 0,
+    etag: true,
+  });
   try {
     await app.listen({ port: options.port, host: options.host ?? '127.0.0.1' });
   } catch (error) {
@@ -47,7 +53,8 @@ function guard(app: FastifyInstance): void {
   app.addHook('onRequest', async (request, reply) => {
     const name = (request.headers.host ?? '').replace(/:\d+$/, '').toLowerCase();
     if (!ownNames.has(name)) await reply.code(421).send('This address is not served here.');
-    else if (request.method !== 'GET' && request.method !== 'HEAD') await reply.code(405).send('Only reading is offered.');
+    else if (request.method !== 'GET' && request.method !== 'HEAD')
+      await reply.code(405).send('Only reading is offered.');
   });
   app.addHook('onSend', async (_request, reply) => {
     reply.headers(securityHeaders);

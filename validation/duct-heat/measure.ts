@@ -1,6 +1,6 @@
 // Source: exponential approach along a run, computed outside the project. See README.md.
 import { keptShare, outletTemperature } from '@kneewall/engine/physics';
-import { type ValidationSource, row } from '../src/row.ts';
+import { row, type ValidationSource } from '../src/row.ts';
 
 const id = 'duct-heat';
 const celsius = (f: number): number => ((f - 32) * 5) / 9;
@@ -20,6 +20,17 @@ export const source: ValidationSource = {
     runs.map(([cfm, d, l, r, inlet, around, expected]) => {
       const surface = Math.PI * d * 0.0254 * l * 0.3048;
       const kept = keptShare(surface, r * 0.17611018, cfm * 0.47194745e-3 * 1.204);
-      return row({ source: id, case: `${cfm} cfm, ${d} in, R-${r}, ${inlet} in ${around} °F`, field: 'outlet', unit: '°C', expected, tolerance: 0.02, known: 'computed' }, outletTemperature(celsius(inlet), celsius(around), kept));
+      return row(
+        {
+          source: id,
+          case: `${cfm} cfm, ${d} in, R-${r}, ${inlet} in ${around} °F`,
+          field: 'outlet',
+          unit: '°C',
+          expected,
+          tolerance: 0.02,
+          known: 'computed',
+        },
+        outletTemperature(celsius(inlet), celsius(around), kept),
+      );
     }),
 };

@@ -1,6 +1,6 @@
 // Sources: the affinity laws, and a closed form for a parabola fan on a parabola system (computed). See README.md.
 import { compileFan, compileNetwork, fanPressure, operatingPoints, solveNetwork } from '@kneewall/engine/physics';
-import { type Row, type ValidationSource, row } from '../src/row.ts';
+import { type Row, row, type ValidationSource } from '../src/row.ts';
 
 const id = 'fan-laws';
 /** p = 230 + 0.06 Q - 0.0008 Q², Pa and L/s; invented. Points so dense that the curve through them is the parabola. */
@@ -18,7 +18,20 @@ function operate(k: number, speed: number): number {
 
 const onSystem = (k: number, flow: number, speed = 1): Row[] => {
   const ours = operate(k, speed);
-  return [row({ source: id, case: `system ${k}, speed ${speed}`, field: 'flow', unit: 'L/s', expected: flow, tolerance: 2e-6 * flow, known: 'computed' }, ours)];
+  return [
+    row(
+      {
+        source: id,
+        case: `system ${k}, speed ${speed}`,
+        field: 'flow',
+        unit: 'L/s',
+        expected: flow,
+        tolerance: 2e-6 * flow,
+        known: 'computed',
+      },
+      ours,
+    ),
+  ];
 };
 
 /** The same operating point through the network solver. */
@@ -28,7 +41,18 @@ function inNetwork(): Row {
     { id: 'system', kind: 'power' as const, from: 'plenum', to: 'room', coefficient: 0.001 * 1e6, exponent: 2 },
   ];
   const solved = solveNetwork(compileNetwork({ nodes: [{ id: 'room', pressure: 0 }, { id: 'plenum' }], links }));
-  return row({ source: id, case: 'system 0.001, network', field: 'flow', unit: 'L/s', expected: 374.515176, tolerance: 2e-6 * 374.5, known: 'computed' }, (solved.flows[0] ?? 0) * 1000);
+  return row(
+    {
+      source: id,
+      case: 'system 0.001, network',
+      field: 'flow',
+      unit: 'L/s',
+      expected: 374.515176,
+      tolerance: 2e-6 * 374.5,
+      known: 'computed',
+    },
+    (solved.flows[0] ?? 0) * 1000,
+  );
 }
 
 export const source: ValidationSource = {
@@ -39,7 +63,18 @@ export const source: ValidationSource = {
     ...onSystem(0.001, 374.515176),
     ...onSystem(0.0016, 322.321857),
     ...onSystem(0.001, 299.612141, 0.8),
-    row({ source: id, case: 'system 0.001', field: 'pressure', unit: 'Pa', expected: 140.261617, tolerance: 1e-3, known: 'computed' }, fanPressure(compileFan(points(1)), 0.374515176)),
+    row(
+      {
+        source: id,
+        case: 'system 0.001',
+        field: 'pressure',
+        unit: 'Pa',
+        expected: 140.261617,
+        tolerance: 1e-3,
+        known: 'computed',
+      },
+      fanPressure(compileFan(points(1)), 0.374515176),
+    ),
     inNetwork(),
   ],
 };

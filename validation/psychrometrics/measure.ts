@@ -1,6 +1,13 @@
 // Sources: ASHRAE Fundamentals 2017 ch. 1 (looked up, as quoted in psychrolib's tests) and psychrolib 2.5 (computed). See README.md.
-import { type MoistAir, type SecondProperty, moistAir, saturationPressure, saturationRatio, standardPressure } from '@kneewall/engine/physics';
-import { type Row, type ValidationSource, row } from '../src/row.ts';
+import {
+  type MoistAir,
+  moistAir,
+  type SecondProperty,
+  saturationPressure,
+  saturationRatio,
+  standardPressure,
+} from '@kneewall/engine/physics';
+import { type Row, row, type ValidationSource } from '../src/row.ts';
 import truth from './truth.json' with { type: 'json' };
 
 const id = 'psychrometrics';
@@ -18,13 +25,46 @@ const tolerances: Readonly<Record<string, (expected: number) => number>> = {
 
 const table = (): Row[] => [
   ...truth.saturationPressure.map(([t = 0, p = 0, tolerance = 0]) =>
-    row({ source: id, case: `saturation ${t} °C`, field: 'pressure', unit: 'Pa', expected: p, tolerance, known: 'looked up' }, saturationPressure(t)),
+    row(
+      {
+        source: id,
+        case: `saturation ${t} °C`,
+        field: 'pressure',
+        unit: 'Pa',
+        expected: p,
+        tolerance,
+        known: 'looked up',
+      },
+      saturationPressure(t),
+    ),
   ),
   ...truth.saturationRatio.map(([t = 0, w = 0, share = 0]) =>
-    row({ source: id, case: `saturation ${t} °C`, field: 'humidity ratio', unit: 'kg/kg', expected: w, tolerance: share * w, known: 'looked up' }, saturationRatio(t, 101_325)),
+    row(
+      {
+        source: id,
+        case: `saturation ${t} °C`,
+        field: 'humidity ratio',
+        unit: 'kg/kg',
+        expected: w,
+        tolerance: share * w,
+        known: 'looked up',
+      },
+      saturationRatio(t, 101_325),
+    ),
   ),
   ...truth.atmosphere.map(([z = 0, p = 0]) =>
-    row({ source: id, case: `atmosphere ${z} m`, field: 'pressure', unit: 'Pa', expected: p, tolerance: 1, known: 'looked up' }, standardPressure(z)),
+    row(
+      {
+        source: id,
+        case: `atmosphere ${z} m`,
+        field: 'pressure',
+        unit: 'Pa',
+        expected: p,
+        tolerance: 1,
+        known: 'looked up',
+      },
+      standardPressure(z),
+    ),
   ),
 ];
 
@@ -33,8 +73,23 @@ const states = (): Row[] =>
     const ours = moistAir({ t: s.t, [s.second]: s.value } as { t: number } & SecondProperty, s.pressure);
     return Object.entries(tolerances).map(([field, tolerance]) => {
       const expected = s[field as keyof typeof s] as number;
-      return row({ source: id, case: `state ${n + 1}`, field, unit: '', expected, tolerance: tolerance(expected), known: 'computed' }, ours[field as keyof MoistAir]);
+      return row(
+        {
+          source: id,
+          case: `state ${n + 1}`,
+          field,
+          unit: '',
+          expected,
+          tolerance: tolerance(expected),
+          known: 'computed',
+        },
+        ours[field as keyof MoistAir],
+      );
     });
   });
 
-export const source: ValidationSource = { id, title: 'Moist air: handbook tables and the general library', measure: () => [...table(), ...states()] };
+export const source: ValidationSource = {
+  id,
+  title: 'Moist air: handbook tables and the general library',
+  measure: () => [...table(), ...states()],
+};

@@ -1,6 +1,6 @@
 import { moistAir } from '@kneewall/engine/physics';
-import { describe, expect, it } from 'vitest';
 import psychrolib from 'psychrolib';
+import { describe, expect, it } from 'vitest';
 import { checkSource } from '../src/checkSource.ts';
 import { source } from './measure.ts';
 

@@ -2,11 +2,18 @@
 import { evaluate } from '@kneewall/engine';
 import { solAirRise, stackVentFlow, steadyAttic, windVentFlow } from '@kneewall/engine/physics';
 import { checkProject } from '@kneewall/project';
-import { type Row, type ValidationSource, row } from '../src/row.ts';
+import { type Row, row, type ValidationSource } from '../src/row.ts';
 
 const id = 'residential-load';
 const is = (value: number) => ({ value, known: 'measured' as const });
-const surface = (kind: string, area: number, assembly: string) => ({ room: 'all', kind, other: 'outdoors', area: is(area), azimuth: is(0), assembly });
+const surface = (kind: string, area: number, assembly: string) => ({
+  room: 'all',
+  kind,
+  other: 'outdoors',
+  area: is(area),
+  azimuth: is(0),
+  assembly,
+});
 
 /** The house of the hand calculation, as far as it is checked here; invented. */
 const handHouse = {
@@ -31,7 +38,18 @@ function houseByHand(): Row[] {
   const heat = (part: string) => loads?.heatingParts.find((p) => p.part === part)?.heat ?? Number.NaN;
   const difference = 39;
   const say = (part: string, conductance: number) =>
-    row({ source: id, case: 'house by hand', field: part, unit: 'W', expected: conductance * difference, tolerance: 1e-4 * conductance * difference, known: 'computed' }, heat(part));
+    row(
+      {
+        source: id,
+        case: 'house by hand',
+        field: part,
+        unit: 'W',
+        expected: conductance * difference,
+        tolerance: 1e-4 * conductance * difference,
+        known: 'computed',
+      },
+      heat(part),
+    );
   const sum = (loads?.heatingParts ?? []).reduce((a, p) => a + p.heat, 0);
   const whole = loads?.heating.ok ? loads.heating.value.likely : Number.NaN;
   return [
@@ -39,7 +57,18 @@ function houseByHand(): Row[] {
     say('windows', 33.6),
     say('doors', 4),
     say('roof', 23.3358),
-    row({ source: id, case: 'house by hand', field: 'parts less whole', unit: 'W', expected: 0, tolerance: 1e-8, known: 'computed' }, sum - whole),
+    row(
+      {
+        source: id,
+        case: 'house by hand',
+        field: 'parts less whole',
+        unit: 'W',
+        expected: 0,
+        tolerance: 1e-8,
+        known: 'computed',
+      },
+      sum - whole,
+    ),
   ];
 }
 
@@ -54,13 +83,53 @@ const attics = [
 const attic = (): Row[] =>
   attics.map(([absorptance, vents, expected]) => {
     const roof = 33 + solAirRise(absorptance, 950, 22.7, 3.9);
-    const ours = steadyAttic({ ceiling: 95 * 0.24564, roof: 109.6966 * 2.5, vents }, { rooms: 24, roof, air: 33, ducts: 0 });
-    return row({ source: id, case: `attic, absorptance ${absorptance}, vents ${vents} W/K`, field: 'temperature', unit: '°C', expected, tolerance: 1e-3, known: 'computed' }, ours);
+    const ours = steadyAttic(
+      { ceiling: 95 * 0.24564, roof: 109.6966 * 2.5, vents },
+      { rooms: 24, roof, air: 33, ducts: 0 },
+    );
+    return row(
+      {
+        source: id,
+        case: `attic, absorptance ${absorptance}, vents ${vents} W/K`,
+        field: 'temperature',
+        unit: '°C',
+        expected,
+        tolerance: 1e-3,
+        known: 'computed',
+      },
+      ours,
+    );
   });
 
 const vents = (): Row[] => [
-  row({ source: id, case: 'vents 0.16 m² each, 1.5 m, 20 K', field: 'stack flow', unit: 'm³/s', expected: 0.0911766, tolerance: 1e-5, known: 'computed' }, stackVentFlow(0.16, 1.5, 20, 33)),
-  row({ source: id, case: 'vents 0.16 m² each, 3 m/s', field: 'wind flow', unit: 'm³/s', expected: 0.1931963, tolerance: 1e-6, known: 'computed' }, windVentFlow(0.16, 3, 0.9)),
+  row(
+    {
+      source: id,
+      case: 'vents 0.16 m² each, 1.5 m, 20 K',
+      field: 'stack flow',
+      unit: 'm³/s',
+      expected: 0.0911766,
+      tolerance: 1e-5,
+      known: 'computed',
+    },
+    stackVentFlow(0.16, 1.5, 20, 33),
+  ),
+  row(
+    {
+      source: id,
+      case: 'vents 0.16 m² each, 3 m/s',
+      field: 'wind flow',
+      unit: 'm³/s',
+      expected: 0.1931963,
+      tolerance: 1e-6,
+      known: 'computed',
+    },
+    windVentFlow(0.16, 3, 0.9),
+  ),
 ];
 
-export const source: ValidationSource = { id, title: 'A house and its attic by hand', measure: () => [...houseByHand(), ...attic(), ...vents()] };
+export const source: ValidationSource = {
+  id,
+  title: 'A house and its attic by hand',
+  measure: () => [...houseByHand(), ...attic(), ...vents()],
+};

@@ -1,22 +1,39 @@
 // Sources: pvlib at commit 6382338a (computed), Reda & Andreas 2008 (looked up). See README.md.
 import { readFileSync } from 'node:fs';
-import { airMass, clearSky, diffuseShare, groundOnPlane, incidenceCosine, refraction, skyOnPlane, sunPosition } from '@kneewall/engine/physics';
-import { type Row, type ValidationSource, row } from '../src/row.ts';
+import {
+  airMass,
+  clearSky,
+  diffuseShare,
+  groundOnPlane,
+  incidenceCosine,
+  refraction,
+  skyOnPlane,
+  sunPosition,
+} from '@kneewall/engine/physics';
+import { type Row, row, type ValidationSource } from '../src/row.ts';
 
 const id = 'solar';
 const rad = Math.PI / 180;
-const table = readFileSync(new URL('./solar_reference.csv', import.meta.url), 'utf8').trim().split('\n').map((l) => l.split(','));
+const table = readFileSync(new URL('./solar_reference.csv', import.meta.url), 'utf8')
+  .trim()
+  .split('\n')
+  .map((l) => l.split(','));
 const [head = [], ...records] = table;
 
 function measureRecord(record: readonly string[]): Row[] {
   const text = (name: string): string => record[head.indexOf(name)] ?? '';
   const number = (name: string): number => Number(text(name));
   const name = `${text('site')} ${text('time_utc')}`;
-  const at = { time: Date.parse(`${text('time_utc').replace(' ', 'T')}Z`) / 1000, latitude: number('lat_deg'), longitude: number('lon_deg_east') };
+  const at = {
+    time: Date.parse(`${text('time_utc').replace(' ', 'T')}Z`) / 1000,
+    latitude: number('lat_deg'),
+    longitude: number('lon_deg_east'),
+  };
   const sun = sunPosition(at);
   const apparent = sun.zenith - refraction(sun.zenith, number('pressure_Pa'), number('temp_C'));
   const turn = ((sun.azimuth - number('azimuth_deg_from_north') + 540) % 360) - 180;
-  const angle = (field: string, expected: number, ours: number) => row({ source: id, case: name, field, unit: '°', expected, tolerance: 0.01, known: 'computed' }, ours);
+  const angle = (field: string, expected: number, ours: number) =>
+    row({ source: id, case: name, field, unit: '°', expected, tolerance: 0.01, known: 'computed' }, ours);
   const positions = [
     angle('zenith', number('zenith_true_deg'), sun.zenith),
     angle('apparent zenith', number('zenith_apparent_deg'), apparent),
@@ -31,19 +48,52 @@ function measureLight(name: string, text: (n: string) => string, number: (n: str
   const outside = number('etr_normal_spencer_W_m2');
   const light = { beamNormal: number('dni_W_m2'), diffuse: number('dhi_W_m2') };
   const plane = { tilt: number('tilt_deg'), azimuth: number('surface_azimuth_deg') };
-  const say = (field: string, expected: number, ours: number) => row({ source: id, case: name, field, unit: 'W/m²', expected, tolerance: Math.max(0.05, 0.001 * Math.abs(expected)), known: 'computed' }, ours);
-  const sky = text('sky_source') === 'ineichen'
-    ? clearSky(sun.zenith, airMass(sun.zenith) * (number('pressure_Pa') / 101_325), number('linke_or_kt'), number('elev_m'), outside)
-    : split(number('ghi_W_m2'), number('linke_or_kt'), sun.zenith);
+  const say = (field: string, expected: number, ours: number) =>
+    row(
+      {
+        source: id,
+        case: name,
+        field,
+        unit: 'W/m²',
+        expected,
+        tolerance: Math.max(0.05, 0.001 * Math.abs(expected)),
+        known: 'computed',
+      },
+      ours,
+    );
+  const sky =
+    text('sky_source') === 'ineichen'
+      ? clearSky(
+          sun.zenith,
+          airMass(sun.zenith) * (number('pressure_Pa') / 101_325),
+          number('linke_or_kt'),
+          number('elev_m'),
+          outside,
+        )
+      : split(number('ghi_W_m2'), number('linke_or_kt'), sun.zenith);
   return [
     say('global', number('ghi_W_m2'), sky.global),
     say('direct normal', light.beamNormal, sky.beamNormal),
     say('diffuse', light.diffuse, sky.diffuse),
-    ...(text('poa_beam_W_m2') === '' ? [] : [
-      say('direct on the plane', number('poa_beam_W_m2'), light.beamNormal * Math.max(0, incidenceCosine(plane, sun))),
-      say('sky on the plane', number('poa_sky_perez1990_W_m2'), skyOnPlane(plane, sun, light, number('airmass_rel_ky89'), outside)),
-      say('ground on the plane', number('poa_ground_W_m2'), groundOnPlane(plane.tilt, number('ghi_W_m2'), number('albedo'))),
-    ]),
+    ...(text('poa_beam_W_m2') === ''
+      ? []
+      : [
+          say(
+            'direct on the plane',
+            number('poa_beam_W_m2'),
+            light.beamNormal * Math.max(0, incidenceCosine(plane, sun)),
+          ),
+          say(
+            'sky on the plane',
+            number('poa_sky_perez1990_W_m2'),
+            skyOnPlane(plane, sun, light, number('airmass_rel_ky89'), outside),
+          ),
+          say(
+            'ground on the plane',
+            number('poa_ground_W_m2'),
+            groundOnPlane(plane.tilt, number('ghi_W_m2'), number('albedo')),
+          ),
+        ]),
   ];
 }
 
@@ -54,8 +104,24 @@ function split(global: number, clearness: number, zenith: number) {
 
 /** 2003-10-17 12:30:30, UTC-7, 39.742476 N 105.1786 W, 820 mbar, 11 °C. */
 function workedExample(): Row[] {
-  const sun = sunPosition({ time: Date.UTC(2003, 9, 17, 19, 30, 30) / 1000, latitude: 39.742476, longitude: -105.1786 });
-  const say = (field: string, expected: number, ours: number, tolerance = 0.01) => row({ source: id, case: 'Reda and Andreas, worked example', field, unit: '°', expected, tolerance, known: 'looked up' }, ours);
+  const sun = sunPosition({
+    time: Date.UTC(2003, 9, 17, 19, 30, 30) / 1000,
+    latitude: 39.742476,
+    longitude: -105.1786,
+  });
+  const say = (field: string, expected: number, ours: number, tolerance = 0.01) =>
+    row(
+      {
+        source: id,
+        case: 'Reda and Andreas, worked example',
+        field,
+        unit: '°',
+        expected,
+        tolerance,
+        known: 'looked up',
+      },
+      ours,
+    );
   return [
     say('zenith', 50.11162, sun.zenith - refraction(sun.zenith, 82_000, 11)),
     say('azimuth', 194.34024, sun.azimuth),
@@ -64,4 +130,8 @@ function workedExample(): Row[] {
   ];
 }
 
-export const source: ValidationSource = { id, title: 'Sun and sky', measure: () => [...workedExample(), ...records.flatMap(measureRecord)] };
+export const source: ValidationSource = {
+  id,
+  title: 'Sun and sky',
+  measure: () => [...workedExample(), ...records.flatMap(measureRecord)],
+};

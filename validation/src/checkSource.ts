@@ -9,7 +9,10 @@ export function checkSource(source: ValidationSource, rows: number): void {
       expect(measured.length).toBe(rows);
     });
     it.each(measured.map((r) => [`${r.case} ${r.field} (${r.known})`, r] as const))('%s', (_name, r) => {
-      expect(r, `expected ${r.expected ?? `${r.low} to ${r.high}`} ${r.unit}, ours ${r.ours}, error ${r.error}`).toMatchObject({ ok: true });
+      expect(
+        r,
+        `expected ${r.expected ?? `${r.low} to ${r.high}`} ${r.unit}, ours ${r.ours}, error ${r.error}`,
+      ).toMatchObject({ ok: true });
     });
   });
 }

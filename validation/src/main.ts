@@ -1,12 +1,15 @@
 import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { parseArgs } from 'node:util';
-import { sources } from './sources.ts';
 import type { Row } from './row.ts';
+import { sources } from './sources.ts';
 
 /** `npm run validate -- [SOURCE] [--case FILE] [--json]`: prints every check; exit 1 when one is not ok or none ran. */
 function main(): number {
-  const { values, positionals } = parseArgs({ allowPositionals: true, options: { case: { type: 'string' }, json: { type: 'boolean', default: false } } });
+  const { values, positionals } = parseArgs({
+    allowPositionals: true,
+    options: { case: { type: 'string' }, json: { type: 'boolean', default: false } },
+  });
   const [name] = positionals;
   const chosen = sources.filter((s) => name === undefined || s.id === name);
   const rows = values.case === undefined ? chosen.flatMap((s) => s.measure()) : rowsOfCase(name, values.case);
@@ -25,8 +28,13 @@ function print(rows: readonly Row[]): void {
     const mine = rows.filter((r) => r.source === source);
     const worst = Math.max(...mine.map((r) => Math.abs(r.error) / (r.tolerance || 1)));
     const bad = mine.filter((r) => !r.ok);
-    console.log(`${bad.length === 0 ? 'ok  ' : 'FAIL'} ${source.padEnd(26)} ${String(mine.length).padStart(4)} rows, largest error ${(worst * 100).toFixed(1).padStart(6)} % of its tolerance`);
-    for (const r of bad) console.log(`     ${r.case} ${r.field}: expected ${r.expected ?? `${r.low} to ${r.high}`} ${r.unit}, ours ${r.ours}, error ${r.error}, tolerance ${r.tolerance} (${r.known})`);
+    console.log(
+      `${bad.length === 0 ? 'ok  ' : 'FAIL'} ${source.padEnd(26)} ${String(mine.length).padStart(4)} rows, largest error ${(worst * 100).toFixed(1).padStart(6)} % of its tolerance`,
+    );
+    for (const r of bad)
+      console.log(
+        `     ${r.case} ${r.field}: expected ${r.expected ?? `${r.low} to ${r.high}`} ${r.unit}, ours ${r.ours}, error ${r.error}, tolerance ${r.tolerance} (${r.known})`,
+      );
   }
   console.log(`${rows.length} rows, ${rows.filter((r) => !r.ok).length} not ok`);
 }

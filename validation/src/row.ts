@@ -23,11 +23,19 @@ export type Truth = Omit<Row, 'ours' | 'error' | 'ok'>;
 
 /** Holds our value against the truth. Anything that is not a number is not ok. */
 export function row(truth: Truth, ours: number): Row {
-  const error = truth.expected !== undefined ? ours - truth.expected : outside(ours, truth.low ?? -Infinity, truth.high ?? Infinity);
+  const error =
+    truth.expected !== undefined
+      ? ours - truth.expected
+      : outside(ours, truth.low ?? -Infinity, truth.high ?? Infinity);
   return { ...truth, ours, error, ok: Math.abs(error) <= truth.tolerance };
 }
 
 const outside = (x: number, low: number, high: number): number => (x < low ? x - low : x > high ? x - high : 0);
 
 /** A folder of checks against one published source. */
-export type ValidationSource = { readonly id: string; readonly title: string; readonly measure: () => Row[]; readonly measureCase?: (file: unknown) => Row[] };
+export type ValidationSource = {
+  readonly id: string;
+  readonly title: string;
+  readonly measure: () => Row[];
+  readonly measureCase?: (file: unknown) => Row[];
+};

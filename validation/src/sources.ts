@@ -5,12 +5,26 @@ import { source as fanLaws } from '../fan-laws/measure.ts';
 import { source as flexibleDuct } from '../flexible-duct/measure.ts';
 import { source as glazing } from '../glazing/measure.ts';
 import { source as infiltration } from '../infiltration/measure.ts';
-import { source as iso13370 } from '../iso-13370/measure.ts';
 import { source as iso6946 } from '../iso-6946/measure.ts';
+import { source as iso13370 } from '../iso-13370/measure.ts';
 import { source as networks } from '../networks/measure.ts';
 import { source as psychrometrics } from '../psychrometrics/measure.ts';
-import type { ValidationSource } from './row.ts';
 import { source as residentialLoad } from '../residential-load/measure.ts';
 import { source as solar } from '../solar/measure.ts';
+import type { ValidationSource } from './row.ts';
 
-export const sources: readonly ValidationSource[] = [psychrometrics, solar, iso6946, iso13370, glazing, infiltration, ductFriction, flexibleDuct, fanLaws, networks, ductHeat, residentialLoad, coil];
+export const sources: readonly ValidationSource[] = [
+  psychrometrics,
+  solar,
+  iso6946,
+  iso13370,
+  glazing,
+  infiltration,
+  ductFriction,
+  flexibleDuct,
+  fanLaws,
+  networks,
+  ductHeat,
+  residentialLoad,
+  coil,
+];

@@ -1,11 +1,11 @@
-import { type Plan, type Results, evaluate } from '@kneewall/engine';
+import { evaluate, type Plan, type Results } from '@kneewall/engine';
 import type { Problem, Project, System } from '@kneewall/project';
-import { Refused, exitCodes } from '../exit.ts';
+import { exitCodes, Refused } from '../exit.ts';
 import { gatherResults } from '../hostResults.ts';
 import { readOptions } from '../options.ts';
+import { planLines } from '../print/plan.ts';
 import { problemLines } from '../print/problems.ts';
 import { painter } from '../print/text.ts';
-import { planLines } from '../print/plan.ts';
 import { readProject } from '../projectFile.ts';
 
 /** `kneewall check FILE`: evaluates, runs short jobs unless told otherwise, and tells what stands against each hold point. */

@@ -1,7 +1,7 @@
 import { existsSync } from 'node:fs';
 import { demos } from '@kneewall/demos';
 import { emptyProject } from '@kneewall/project';
-import { Refused, exitCodes } from '../exit.ts';
+import { exitCodes, Refused } from '../exit.ts';
 import { readOptions } from '../options.ts';
 import { writeProject, writeWhole } from '../projectFile.ts';
 

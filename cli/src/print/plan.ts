@@ -1,9 +1,11 @@
-import { type Finding, type HoldPoint, type Plan, type Status, printerFor } from '@kneewall/engine';
+import { type Finding, type HoldPoint, type Plan, printerFor, type Status } from '@kneewall/engine';
 import type { Project, System } from '@kneewall/project';
 import { type Paint, wrap } from './text.ts';
 
 const width = 78;
-const marks: Readonly<Record<Status, { readonly mark: string; readonly word: string; readonly colour: 'red' | 'yellow' | 'blue' | 'green' }>> = {
+const marks: Readonly<
+  Record<Status, { readonly mark: string; readonly word: string; readonly colour: 'red' | 'yellow' | 'blue' | 'green' }>
+> = {
   fails: { mark: 'x', word: 'fails', colour: 'red' },
   tight: { mark: '!', word: 'tight', colour: 'yellow' },
   unknown: { mark: '?', word: 'unknown', colour: 'blue' },
@@ -39,8 +41,12 @@ function summary(plan: Plan, units: System): string[] {
   const print = printerFor(units);
   const { loads, equipment } = plan.trades;
   const lines: string[] = [];
-  if (loads?.heating.ok) lines.push(`On the coldest normal night the house loses ${print.range(loads.heating.value, 'power')}, likely ${print.quantity(loads.heating.value.likely, 'power')}.`);
-  if (loads?.cooling.ok) lines.push(`On the hottest normal afternoon it takes in ${print.range(loads.cooling.value.sensible, 'power')}.`);
+  if (loads?.heating.ok)
+    lines.push(
+      `On the coldest normal night the house loses ${print.range(loads.heating.value, 'power')}, likely ${print.quantity(loads.heating.value.likely, 'power')}.`,
+    );
+  if (loads?.cooling.ok)
+    lines.push(`On the hottest normal afternoon it takes in ${print.range(loads.cooling.value.sensible, 'power')}.`);
   if (loads?.heating.ok && loads.heating.value.drivers.length > 0) {
     const worth = loads.heating.value.drivers.slice(0, 3).map((d) => {
       const reach = Math.max(Math.abs(d.atLow), Math.abs(d.atHigh));
@@ -50,7 +56,11 @@ function summary(plan: Plan, units: System): string[] {
   }
   const first = equipment?.ranking.find((r) => r.holds === true);
   if (equipment && equipment.ranking.length > 1)
-    lines.push(first ? `Of the candidates “${equipment.candidates[first.id]?.name}” comes first.` : 'None of the candidates holds that night alone.');
+    lines.push(
+      first
+        ? `Of the candidates “${equipment.candidates[first.id]?.name}” comes first.`
+        : 'None of the candidates holds that night alone.',
+    );
   return lines.flatMap((l) => wrap(l, width));
 }
 
@@ -72,13 +82,20 @@ function holdPointLines(holdPoint: HoldPoint, plan: Plan, paint: Paint, all: boo
 function findingLines(f: Finding, paint: Paint): string[] {
   const { mark, word, colour } = marks[f.status];
   const [head = '', ...more] = wrap(`${word}: ${f.what}`, width - 4, '', '');
-  const lines = [`  ${paint(mark, colour)} ${paint(word, colour)}${head.slice(word.length)}`, ...more.map((l) => `    ${l}`)];
-  if (f.caution !== undefined && f.status !== 'ok') lines.push(...wrap(`Caution: ${f.caution}`, width, '      ', '      '));
+  const lines = [
+    `  ${paint(mark, colour)} ${paint(word, colour)}${head.slice(word.length)}`,
+    ...more.map((l) => `    ${l}`),
+  ];
+  if (f.caution !== undefined && f.status !== 'ok')
+    lines.push(...wrap(`Caution: ${f.caution}`, width, '      ', '      '));
   if (f.status !== 'ok') lines.push(...wrap(`Mend: ${f.mend}`, width, '      ', '      '));
   return lines;
 }
 
 function counts(plan: Plan): string[] {
   const n = (status: Status) => plan.findings.filter((f) => f.status === status).length;
-  return wrap(`${n('fails')} fail, ${n('tight')} tight, ${n('unknown')} unknown, ${n('ok')} fine. Unknown is not fine. Local code, the maker’s instructions and licensed practice stand above all of this.`, width);
+  return wrap(
+    `${n('fails')} fail, ${n('tight')} tight, ${n('unknown')} unknown, ${n('ok')} fine. Unknown is not fine. Local code, the maker’s instructions and licensed practice stand above all of this.`,
+    width,
+  );
 }

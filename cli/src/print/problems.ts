@@ -1,4 +1,4 @@
-import { type Problem, dotted } from '@kneewall/project';
+import { dotted, type Problem } from '@kneewall/project';
 import { wrap } from './text.ts';
 
 /** Each problem with its place, what was found, and what to do; at most twenty. */

@@ -1,5 +1,5 @@
 import type { AgreedPoint } from '../coupling/agreement.ts';
-import { attempt, required, type Outcome } from '../plan/outcome.ts';
+import { attempt, type Outcome, required } from '../plan/outcome.ts';
 import type { PlanView } from '../plan/trade.ts';
 import { recordWorking } from '../plan/working.ts';
 import type { Found } from './findings.ts';
@@ -21,7 +21,14 @@ function atticTakes(point: Outcome<AgreedPoint>, view: PlanView): Found {
     const lost = (p.sensible - p.delivered) / p.sensible;
     recorder.step('Q_unit', 'solved', { residual: view.agreement.residual }, p.sensible, 'W', 'air.duct-heat');
     recorder.step('Q_rooms', 'solved', { residual: view.agreement.residual }, p.delivered, 'W', 'air.duct-heat');
-    recorder.step('share', '(Q_unit - Q_rooms) / Q_unit', { Q_unit: p.sensible, Q_rooms: p.delivered }, lost, '', 'air.attic-takes');
+    recorder.step(
+      'share',
+      '(Q_unit - Q_rooms) / Q_unit',
+      { Q_unit: p.sensible, Q_rooms: p.delivered },
+      lost,
+      '',
+      'air.attic-takes',
+    );
     return lost;
   });
   return {
@@ -48,7 +55,14 @@ function roomsHeld(point: Outcome<AgreedPoint>, view: PlanView): Found {
     const load = required(view.trades.loads?.heating ?? { ok: false, because: 'missing', paths: ['house'] });
     recorder.step('Q_rooms', 'solved', { residual: view.agreement.residual }, delivered, 'W', 'air.duct-heat');
     recorder.step('Q_house', 'table', {}, load.likely, 'W', 'air.holds-rooms');
-    recorder.step('spare', 'Q_rooms - Q_house', { Q_rooms: delivered, Q_house: load.likely }, delivered - load.likely, 'W', 'air.holds-rooms');
+    recorder.step(
+      'spare',
+      'Q_rooms - Q_house',
+      { Q_rooms: delivered, Q_house: load.likely },
+      delivered - load.likely,
+      'W',
+      'air.holds-rooms',
+    );
     return { low: delivered - load.high, likely: delivered - load.likely, high: delivered - load.low };
   });
   return {

@@ -1,12 +1,12 @@
+import type { Candidate } from '../equipment/result.ts';
+import { attempt, type Outcome, required, unresolved } from '../plan/outcome.ts';
 import type { Scenario, Spread } from '../plan/scenario.ts';
 import { scenario, spread } from '../plan/scenario.ts';
-import { attempt, required, unresolved, type Outcome } from '../plan/outcome.ts';
 import type { TradeInput } from '../plan/trade.ts';
-import { type Working, recordWorking } from '../plan/working.ts';
-import type { Candidate } from '../equipment/result.ts';
+import { recordWorking, type Working } from '../plan/working.ts';
+import { solveFlows } from './flows.ts';
 import { ladderOf } from './ladder.ts';
 import { airModel, sideOf } from './model.ts';
-import { solveFlows } from './flows.ts';
 import type { AirFlows, AirModel, AirResult, RoomAir } from './result.ts';
 
 type Input = TradeInput<'climate' | 'loads' | 'equipment'>;
@@ -33,13 +33,16 @@ export function design({ project, upstream }: Input): AirResult {
     required(flows);
     return spread((s) => outputs(build(s), rooms, required(solved).start));
   });
-  const pick = (key: string): Outcome<Spread> => attempt(() => required(spreads)[key] ?? unresolved('missing', 'routes.ducts'));
+  const pick = (key: string): Outcome<Spread> =>
+    attempt(() => required(spreads)[key] ?? unresolved('missing', 'routes.ducts'));
   const designFlow = attempt(() => wantedFlow(required(unit), required(flows)));
   const workings: Record<string, Working> = {};
   return {
     model,
     flows,
-    rooms: Object.fromEntries(rooms.map((room) => [room, roomAir(room, upstream, designFlow, pick(`room:${room}`), workings)])),
+    rooms: Object.fromEntries(
+      rooms.map((room) => [room, roomAir(room, upstream, designFlow, pick(`room:${room}`), workings)]),
+    ),
     flow: pick('flow'),
     staticPressure: pick('static'),
     filterVelocity: pick('filterVelocity'),
@@ -56,14 +59,18 @@ export function inTable(flows: AirFlows, model: AirModel): AirFlows {
   const [first, last] = [model.blower.points[0]?.flow ?? 0, model.blower.points.at(-1)?.flow ?? 0];
   if (!flows.converged) return unresolved('not-converged', 'routes.ducts');
   const slack = 1e-9;
-  if (flows.flow < first - slack || flows.flow > last + slack) return unresolved('out-of-range', 'candidates.*.blower.speeds');
+  if (flows.flow < first - slack || flows.flow > last + slack)
+    return unresolved('out-of-range', 'candidates.*.blower.speeds');
   return flows;
 }
 
 function outputs(model: AirModel, rooms: readonly string[], start: Float64Array): Record<string, number> {
   const flows = solveFlows(model, nominal, start);
   const reach = (room: string) =>
-    model.terminals.reduce((a, t) => a + (t.room === room && sideOf(model, t.section) === 'supply' ? (flows.terminals[t.id] ?? 0) : 0), 0);
+    model.terminals.reduce(
+      (a, t) => a + (t.room === room && sideOf(model, t.section) === 'supply' ? (flows.terminals[t.id] ?? 0) : 0),
+      0,
+    );
   return {
     flow: flows.flow,
     static: flows.staticPressure,
@@ -100,9 +107,21 @@ function roomAir(
     const q = required(designFlow);
     const flow = q * Math.max(heating, cooling);
     recorder.step('Q_unit', 'table', {}, q, 'm³/s', 'air.room-share');
-    recorder.step('Q_room', 'Q_unit * max(s_heating, s_cooling)', { Q_unit: q, s_heating: heating, s_cooling: cooling }, flow, 'm³/s', 'air.room-share');
+    recorder.step(
+      'Q_room',
+      'Q_unit * max(s_heating, s_cooling)',
+      { Q_unit: q, s_heating: heating, s_cooling: cooling },
+      flow,
+      'm³/s',
+      'air.room-share',
+    );
     return flow;
   });
   workings[`air/wanted:${room}`] = steps;
-  return { room, wanted, governs: shares.ok && shares.value.cooling > shares.value.heating ? 'cooling' : 'heating', reaches };
+  return {
+    room,
+    wanted,
+    governs: shares.ok && shares.value.cooling > shares.value.heating ? 'cooling' : 'heating',
+    reaches,
+  };
 }

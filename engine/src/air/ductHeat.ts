@@ -13,7 +13,9 @@ export type DuctSurroundings = {
 };
 
 export type DuctHeat = {
-  readonly registers: Readonly<Record<string, { readonly flow: number; readonly temperature: number; readonly heat: number }>>;
+  readonly registers: Readonly<
+    Record<string, { readonly flow: number; readonly temperature: number; readonly heat: number }>
+  >;
   /** Return air as it reaches the unit, °C. */
   readonly entering: number;
   /** W to the rooms against room air, cooling negative. */
@@ -32,7 +34,8 @@ export type DuctHeat = {
 export function ductHeat(model: AirModel, flows: AirFlows, at: DuctSurroundings): DuctHeat {
   const density = airDensity(at.returnTemperature, model.pressure);
   const capacity = (q: number): number => q * density * heatOfAir;
-  const around = (x: DuctSection): number => (x.place === 'attic' ? at.attic : x.place === 'below' ? at.below : at.indoor);
+  const around = (x: DuctSection): number =>
+    x.place === 'attic' ? at.attic : x.place === 'below' ? at.below : at.indoor;
   const ends = new Map<string, number>();
   let toAttic = 0;
   for (const x of nearestFirst(model.sections, 'supply')) {

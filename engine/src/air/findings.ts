@@ -1,11 +1,11 @@
 import { inOrder } from '@kneewall/project';
 import type { Draft } from '../plan/judge.ts';
-import { type Outcome, attempt, required } from '../plan/outcome.ts';
+import { attempt, type Outcome, required } from '../plan/outcome.ts';
 import type { Drafts, PlanView } from '../plan/trade.ts';
-import { type Working, recordWorking } from '../plan/working.ts';
+import { recordWorking, type Working } from '../plan/working.ts';
 import { agreedFindings } from './agreedFindings.ts';
-import { sideOf } from './model.ts';
 import { type Change, smallestChange } from './mend.ts';
+import { sideOf } from './model.ts';
 import type { AirFlows, AirModel, AirResult, DuctSection } from './result.ts';
 import { roomFindings } from './roomFindings.ts';
 import { velocityFindings } from './velocityFindings.ts';
@@ -22,7 +22,10 @@ export function findings(result: AirResult, view: PlanView): Drafts {
     staticPressure(result, view, bought),
     ...(model.ok && result.flows.ok ? known(result, model.value, result.flows.value, view, bought) : []),
   ];
-  return { drafts: found.map((f) => f.draft), workings: Object.fromEntries(found.map((f) => [f.draft.working, f.working])) };
+  return {
+    drafts: found.map((f) => f.draft),
+    workings: Object.fromEntries(found.map((f) => [f.draft.working, f.working])),
+  };
 }
 
 const known = (result: AirResult, model: AirModel, flows: AirFlows, view: PlanView, bought: Bought): Found[] => [
@@ -52,7 +55,15 @@ export const freeSections = (model: AirModel, bought: Bought): string[] =>
 
 /** Words need the change's names and numbers. */
 export const changeFacts = (change: Change | undefined): Record<string, number | string> =>
-  change ? { section: change.section.name, from: change.section.diameter, to: change.diameter, then: change.flows.staticPressure, thenFlow: change.flows.flow } : {};
+  change
+    ? {
+        section: change.section.name,
+        from: change.section.diameter,
+        to: change.diameter,
+        pressureThen: change.flows.staticPressure,
+        flowThen: change.flows.flow,
+      }
+    : {};
 
 function staticPressure(result: AirResult, view: PlanView, bought: Bought): Found {
   const { recorder, steps } = recordWorking();
@@ -64,7 +75,10 @@ function staticPressure(result: AirResult, view: PlanView, bought: Bought): Foun
     recorder.step('dp', 'solved', { residual: f.residual }, value.value.likely, 'Pa', 'air.flows');
   }
   const over = model.ok && flows.ok && most !== undefined && flows.value.staticPressure > most;
-  const change = over && model.ok ? smallestChange(model.value, freeSections(model.value, bought), (f) => f.staticPressure <= most) : undefined;
+  const change =
+    over && model.ok
+      ? smallestChange(model.value, freeSections(model.value, bought), (f) => f.staticPressure <= most)
+      : undefined;
   return {
     draft: {
       id: 'static-pressure',
@@ -128,7 +142,14 @@ function returnPath(model: AirModel, flows: AirFlows): Found {
   recorder.step('dp_return', 'table', {}, back, 'Pa', 'air.flows');
   recorder.step('dp_filter', 'table', {}, flows.filterPressure, 'Pa', 'air.flows');
   recorder.step('dp_total', 'solved', { residual: flows.residual }, flows.staticPressure, 'Pa', 'air.flows');
-  recorder.step('share', '(dp_return + dp_filter) / dp_total', { dp_return: back, dp_filter: flows.filterPressure, dp_total: flows.staticPressure }, share, '', 'air.return-share');
+  recorder.step(
+    'share',
+    '(dp_return + dp_filter) / dp_total',
+    { dp_return: back, dp_filter: flows.filterPressure, dp_total: flows.staticPressure },
+    share,
+    '',
+    'air.return-share',
+  );
   return {
     draft: {
       id: 'return-path',
@@ -151,7 +172,9 @@ function longestReturn(model: AirModel, flows: AirFlows): number {
     x ? (flows.drops[x.id] ?? 0) + alongTo(model.sections.find((y) => y.id === x.from)) : 0;
   const ways = model.terminals
     .filter((t) => sideOf(model, t.section) === 'return')
-    .map((t) => t.resistance * (flows.terminals[t.id] ?? 0) ** 2 + alongTo(model.sections.find((x) => x.id === t.section)));
+    .map(
+      (t) => t.resistance * (flows.terminals[t.id] ?? 0) ** 2 + alongTo(model.sections.find((x) => x.id === t.section)),
+    );
   return Math.max(0, ...ways);
 }
 

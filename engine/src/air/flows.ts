@@ -1,5 +1,5 @@
 import { airDensity, airViscosity } from '../physics/air/index.ts';
-import { type NetworkLink, type NetworkNode, compileNetwork, solveNetwork } from '../physics/network/index.ts';
+import { compileNetwork, type NetworkLink, type NetworkNode, solveNetwork } from '../physics/network/index.ts';
 import type { AirFlows, AirModel, DuctSection } from './result.ts';
 
 export type AirAt = { readonly supplyTemperature: number; readonly returnTemperature: number };
@@ -9,7 +9,11 @@ export type AirAt = { readonly supplyTemperature: number; readonly returnTempera
  * the blower; supply air, warmer or colder, moves faster for it. Leaks take their share of what each section carries.
  * `start` are flows of a like system to begin from; the answer does not depend on them beyond the solver's tolerance.
  */
-export function solveFlows(model: AirModel, at: AirAt, start?: Float64Array): AirFlows & { readonly start: Float64Array } {
+export function solveFlows(
+  model: AirModel,
+  at: AirAt,
+  start?: Float64Array,
+): AirFlows & { readonly start: Float64Array } {
   const net = compileNetwork({ nodes: nodesOf(model), links: linksOf(model, at) });
   const solution = solveNetwork(net, start);
   const solved: Solved = {
@@ -24,7 +28,12 @@ export function solveFlows(model: AirModel, at: AirAt, start?: Float64Array): Ai
 const end = (id: string): string => `end ${id}`;
 
 function nodesOf(model: AirModel): NetworkNode[] {
-  const fixed: NetworkNode[] = [{ id: 'room', pressure: 0 }, { id: 'supply' }, { id: 'return' }, { id: 'before filter' }];
+  const fixed: NetworkNode[] = [
+    { id: 'room', pressure: 0 },
+    { id: 'supply' },
+    { id: 'return' },
+    { id: 'before filter' },
+  ];
   return [...fixed, ...model.sections.map((x) => ({ id: end(x.id) }))];
 }
 
@@ -74,7 +83,10 @@ function unitLinks(model: AirModel, thinness: number): NetworkLink[] {
   const { filter, blower, added } = model;
   const design = blower.points.at(-1)?.flow ?? 0.3;
   // A filter counted in the table still needs a passage: a thousandth of a pascal at the design flow.
-  const clean = Math.max(filter.pressure / (filter.velocity * filter.area) ** filter.exponent, 1e-3 / design ** filter.exponent);
+  const clean = Math.max(
+    filter.pressure / (filter.velocity * filter.area) ** filter.exponent,
+    1e-3 / design ** filter.exponent,
+  );
   const extra = Math.max(added, 1e-3) / design ** 2;
   return [
     { id: 'filter', kind: 'power', from: 'before filter', to: 'return', coefficient: clean, exponent: filter.exponent },
@@ -98,12 +110,16 @@ function describe(model: AirModel, solved: Solved): AirFlows {
   const pressure = (id: string): number => solved.pressures.get(id) ?? 0;
   const total = (side: DuctSection['side']) =>
     model.sections.reduce((a, x) => a + (x.side === side ? flow(`section ${x.id}`) * x.leakage : 0), 0);
-  const nearOf = (x: DuctSection) => (x.from === undefined ? (x.side === 'supply' ? 'supply' : 'before filter') : end(x.from));
+  const nearOf = (x: DuctSection) =>
+    x.from === undefined ? (x.side === 'supply' ? 'supply' : 'before filter') : end(x.from);
   return {
     converged: solved.converged,
     residual: solved.residual,
     flow: flow('blower'),
-    staticPressure: pressure('supply') - pressure('return') + (Math.max(model.added, 1e-3) * flow('blower') ** 2) / (model.blower.points.at(-1)?.flow ?? 0.3) ** 2,
+    staticPressure:
+      pressure('supply') -
+      pressure('return') +
+      (Math.max(model.added, 1e-3) * flow('blower') ** 2) / (model.blower.points.at(-1)?.flow ?? 0.3) ** 2,
     filterPressure: pressure('before filter') - pressure('return'),
     sections: Object.fromEntries(model.sections.map((x) => [x.id, flow(`section ${x.id}`)])),
     terminals: Object.fromEntries(model.terminals.map((t) => [t.id, flow(`terminal ${t.id}`)])),

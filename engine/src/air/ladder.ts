@@ -15,7 +15,9 @@ export function ladderOf(model: AirModel, flows: AirFlows): Rung[] {
 
 /** From the unit outward: sections, then the register or grille, of the way with most pressure used. */
 function worstWay(model: AirModel, flows: AirFlows, side: 'supply' | 'return'): Rung[] {
-  const ways = model.terminals.filter((t) => sideOf(model, t.section) === side).map((t) => wayTo(model, flows, t, side));
+  const ways = model.terminals
+    .filter((t) => sideOf(model, t.section) === side)
+    .map((t) => wayTo(model, flows, t, side));
   const sum = (way: readonly Rung[]) => way.reduce((a, r) => a + r.drop, 0);
   return ways.reduce<Rung[]>((worst, way) => (sum(way) > sum(worst) ? way : worst), []);
 }

@@ -20,11 +20,23 @@ const duct = (x: DuctSection): MaterialLine => ({
   for: `routes.ducts.sections.${x.id}`,
 });
 
-const kindNames = { flexible: 'Insulated flexible duct', round: 'Round metal duct', rectangular: 'Rectangular metal duct', board: 'Duct board' } as const;
+const kindNames = {
+  flexible: 'Insulated flexible duct',
+  round: 'Round metal duct',
+  rectangular: 'Rectangular metal duct',
+  board: 'Duct board',
+} as const;
 
 function joints(model: AirModel): MaterialLine[] {
   const flexible = model.sections.filter((x) => x.kind === 'flexible');
-  const count = (id: string, what: string, amount: number): MaterialLine => ({ id: `air/${id}`, trade: 'air', what, kind: 'count', amount, soldBy: 1 });
+  const count = (id: string, what: string, amount: number): MaterialLine => ({
+    id: `air/${id}`,
+    trade: 'air',
+    what,
+    kind: 'count',
+    amount,
+    soldBy: 1,
+  });
   const hangers = flexible.reduce((a, x) => a + Math.ceil(x.length / hangerSpacing), 0);
   return [
     count('collars', 'Collars and inner-core straps, two a flexible run', 2 * flexible.length),
@@ -35,6 +47,24 @@ function joints(model: AirModel): MaterialLine[] {
 }
 
 const faces = (model: AirModel): MaterialLine[] => [
-  ...model.terminals.map((t): MaterialLine => ({ id: `air/face:${t.id}`, trade: 'air', what: t.name, kind: 'count', amount: 1, soldBy: 1, for: `routes.ducts.terminals.${t.id}` })),
-  { id: 'air/filter', trade: 'air', what: 'Filters: one to start, one spare', kind: 'count', amount: 2, soldBy: 1, for: 'routes.ducts.filter' },
+  ...model.terminals.map(
+    (t): MaterialLine => ({
+      id: `air/face:${t.id}`,
+      trade: 'air',
+      what: t.name,
+      kind: 'count',
+      amount: 1,
+      soldBy: 1,
+      for: `routes.ducts.terminals.${t.id}`,
+    }),
+  ),
+  {
+    id: 'air/filter',
+    trade: 'air',
+    what: 'Filters: one to start, one spare',
+    kind: 'count',
+    amount: 2,
+    soldBy: 1,
+    for: 'routes.ducts.filter',
+  },
 ];

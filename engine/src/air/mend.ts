@@ -15,7 +15,7 @@ export function resized(model: AirModel, id: string, diameter: number): AirModel
 
 function withDiameter(x: DuctSection, diameter: number): DuctSection {
   // compression × e^(-0.126 D) scales with the size; what remains of the factor is the compression itself.
-  const slack = x.kind === 'flexible' ? ((x.frictionFactor - 1) / (compressionFactor(1, x.diameter) - 1)) : 0;
+  const slack = x.kind === 'flexible' ? (x.frictionFactor - 1) / (compressionFactor(1, x.diameter) - 1) : 0;
   return {
     ...x,
     diameter,
@@ -29,7 +29,11 @@ function withDiameter(x: DuctSection, diameter: number): DuctSection {
  * Looks for the smallest single change of size that makes `good` hold, by solving the whole system again for each
  * stocked size of each section that may still be changed. Undefined where no single change is enough.
  */
-export function smallestChange(model: AirModel, free: readonly string[], good: (flows: AirFlows, changed: AirModel) => boolean): Change | undefined {
+export function smallestChange(
+  model: AirModel,
+  free: readonly string[],
+  good: (flows: AirFlows, changed: AirModel) => boolean,
+): Change | undefined {
   const round = model.sections.filter((x) => free.includes(x.id) && (x.kind === 'flexible' || x.kind === 'round'));
   for (let step = 1; step <= 3; step++) {
     const tries = round.flatMap((section) => {
@@ -39,7 +43,9 @@ export function smallestChange(model: AirModel, free: readonly string[], good: (
       const flows = solveFlows(changed, nominal);
       return flows.converged && good(flows, changed) ? [{ section, diameter: bigger, flows }] : [];
     });
-    const best = tries.sort((a, b) => a.flows.staticPressure - b.flows.staticPressure || (a.section.id < b.section.id ? -1 : 1))[0];
+    const best = tries.sort(
+      (a, b) => a.flows.staticPressure - b.flows.staticPressure || (a.section.id < b.section.id ? -1 : 1),
+    )[0];
     if (best) return best;
   }
   return undefined;

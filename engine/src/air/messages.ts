@@ -11,39 +11,61 @@ const done = 'Nothing to do.';
 function provenChange(j: Judged, print: Printer): string {
   if (j.facts?.section === undefined)
     return 'No single duct made larger brings it under. Enlarge the return and its filter first, shorten what is long, then look again.';
-  return `Make “${j.facts.section}” ${print.quantity(fact(j, 'to'), 'length')} instead of ${print.quantity(fact(j, 'from'), 'length')}: solved again, that takes it to ${print.quantity(fact(j, 'then'), 'pressure')} with ${print.quantity(fact(j, 'thenFlow'), 'flow')} moving.`;
+  return `Make “${j.facts.section}” ${print.quantity(fact(j, 'to'), 'length')} instead of ${print.quantity(fact(j, 'from'), 'length')}: solved again, that takes it to ${print.quantity(fact(j, 'pressureThen'), 'pressure')} with ${print.quantity(fact(j, 'flowThen'), 'flow')} moving.`;
 }
 
 const say: Readonly<Record<string, Say>> = {
   'static-pressure': (j, print) => ({
     what: `The ducts, filter and registers ask the blower for ${print.value(j)} of static pressure; the unit allows ${print.limit(j)}.`,
     why: 'Above it the air falls off, the coil ices or overheats, and the blower gets loud and short-lived.',
-    mend: j.status === 'ok' ? done : j.status === 'tight' ? 'Pull the flexible ducts as tight as they go and support them every 4 ft: slack is what makes this uncertain.' : provenChange(j, print),
+    mend:
+      j.status === 'ok'
+        ? done
+        : j.status === 'tight'
+          ? 'Pull the flexible ducts as tight as they go and support them every 4 ft: slack is what makes this uncertain.'
+          : provenChange(j, print),
   }),
   'total-flow': (j, print) => ({
     what: `${print.quantity(fact(j, 'flow'), 'flow')} will flow, ${print.value(j)} of what the unit’s figures are stated for.`,
     why: 'Less air means less heat than the sheet says, and supply air too hot or too cold.',
-    mend: j.status === 'ok' ? done : (j.margin ?? 0) < 0 && Number(j.value.ok && typeof j.value.value !== 'number' ? j.value.value.likely : 1) > 1 ? 'Choose the next lower blower setting.' : 'Free the air: a larger return, a larger filter, tighter flexible duct; or a higher blower setting if there is one.',
+    mend:
+      j.status === 'ok'
+        ? done
+        : (j.margin ?? 0) < 0 && Number(j.value.ok && typeof j.value.value !== 'number' ? j.value.value.likely : 1) > 1
+          ? 'Choose the next lower blower setting.'
+          : 'Free the air: a larger return, a larger filter, tighter flexible duct; or a higher blower setting if there is one.',
   }),
   'return-path': (j, print) => ({
     what: `The return and the filter use ${print.value(j)} of all the pressure: ${print.quantity(fact(j, 'used'), 'pressure')}, of which the filter ${print.quantity(fact(j, 'filter'), 'pressure')}.`,
     why: 'A thin return is the usual mistake of this job, and the dearest to mend once the ceiling is cut.',
-    mend: j.status === 'ok' ? done : 'Use a larger grille and filter, and a return one or two sizes larger or a second one, before you cut the ceiling.',
+    mend:
+      j.status === 'ok'
+        ? done
+        : 'Use a larger grille and filter, and a return one or two sizes larger or a second one, before you cut the ceiling.',
   }),
   'filter-velocity': (j, print) => ({
     what: `Air meets the filter at ${print.value(j)}; ${print.limit(j)} is the usual limit.`,
     why: 'Faster air is louder, loads the blower and pulls dust through.',
-    mend: j.status === 'ok' ? done : `Give the filter a face of at least ${print.quantity(fact(j, 'area'), 'area')}: a larger one, or two.`,
+    mend:
+      j.status === 'ok'
+        ? done
+        : `Give the filter a face of at least ${print.quantity(fact(j, 'area'), 'area')}: a larger one, or two.`,
   }),
   insulation: (j, print) => ({
     what: `The thinnest duct insulation outside the heated rooms is ${print.value(j)}, on “${name(j)}”; ${print.limit(j)} is asked for in an attic by many codes.`,
     why: 'It loses heat all winter and sweats on muggy nights.',
-    mend: j.status === 'ok' ? done : 'Wrap it once more, or bury it in the attic’s insulation where the local code allows; ask the building office for its figure.',
+    mend:
+      j.status === 'ok'
+        ? done
+        : 'Wrap it once more, or bury it in the attic’s insulation where the local code allows; ask the building office for its figure.',
   }),
   leakage: (j, print) => ({
     what: `With the sealing you described ${print.value(j)} of the air leaks away or in.`,
     why: 'Air lost to the attic is heat paid for and draughts pulled in elsewhere.',
-    mend: j.status === 'ok' ? done : 'Seal every collar, seam and the cabinet with mastic, then test before anything is covered.',
+    mend:
+      j.status === 'ok'
+        ? done
+        : 'Seal every collar, seam and the cabinet with mastic, then test before anything is covered.',
   }),
   'duct-speed': (j, print) => ({
     what: `Air moves at ${print.value(j)} in “${name(j)}”; above ${print.limit(j)} it is heard.`,
@@ -65,17 +87,26 @@ const say: Readonly<Record<string, Say>> = {
   'room-share': (j, print) => ({
     what: `“${name(j)}” gets ${print.quantity(fact(j, 'reaches'), 'flow')} of the ${print.quantity(fact(j, 'wanted'), 'flow')} that its ${String(j.facts?.governs)} load asks for: ${print.value(j)}.`,
     why: 'A room that gets too little air stays cold, whatever the unit can do.',
-    mend: j.status === 'ok' ? done : 'Give its duct the next size, shorten it or take out a bend; or throttle the rooms that get more than they need.',
+    mend:
+      j.status === 'ok'
+        ? done
+        : 'Give its duct the next size, shorten it or take out a bend; or throttle the rooms that get more than they need.',
   }),
   'bare-room': (j, print) => ({
     what: `“${name(j)}” has no register and loses ${print.value(j)} on the cold night.`,
     why: 'It is heated only through the open door.',
-    mend: j.status === 'ok' ? 'Fine for so small a load, with the door open.' : 'Add a register, or a transfer grille and keep the door open in the cold.',
+    mend:
+      j.status === 'ok'
+        ? 'Fine for so small a load, with the door open.'
+        : 'Add a register, or a transfer grille and keep the door open in the cold.',
   }),
   'duct-heat': (j, print) => ({
     what: `On the cold night the attic takes ${print.value(j)} of the heat: ${print.quantity(fact(j, 'lost'), 'power')} through the ducts’ walls and leaks, with the attic at ${print.quantity(fact(j, 'attic'), 'temperature')}.`,
     why: 'It is made with your electricity and never reaches a room.',
-    mend: j.status === 'ok' ? done : 'Shorten the runs, seal every joint, bury the ducts in insulation, or move the air handler indoors.',
+    mend:
+      j.status === 'ok'
+        ? done
+        : 'Shorten the runs, seal every joint, bury the ducts in insulation, or move the air handler indoors.',
   }),
   'rooms-held': (j, print) => ({
     what:
@@ -83,7 +114,10 @@ const say: Readonly<Record<string, Say>> = {
         ? `${print.quantity(fact(j, 'delivered'), 'power')} reaches the rooms on the cold night, ${print.quantity(Math.abs(j.margin ?? 0), 'power')} more than they lose.`
         : `${print.quantity(fact(j, 'delivered'), 'power')} reaches the rooms on the cold night, ${print.quantity(Math.abs(j.margin ?? 0), 'power')} less than they lose.`,
     why: 'This is what counts in the end: the unit at the flow the ducts let through, less what the attic takes.',
-    mend: j.status === 'ok' ? done : 'Seal and insulate the house, then the ducts; keep the stove ready for the coldest nights.',
+    mend:
+      j.status === 'ok'
+        ? done
+        : 'Seal and insulate the house, then the ducts; keep the stove ready for the coldest nights.',
   }),
 };
 

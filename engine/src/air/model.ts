@@ -1,6 +1,12 @@
-import { type Project, type Resolved, type ResolvedProject, inOrder } from '@kneewall/project';
+import { inOrder, type Project, type Resolved, type ResolvedProject } from '@kneewall/project';
 import type { BlowerModel, BlowerTable } from '../equipment/result.ts';
-import { compressionFactor, dischargeCoefficient, flexibleRoughness, hydraulicDiameter, lossCoefficients } from '../physics/flow/index.ts';
+import {
+  compressionFactor,
+  dischargeCoefficient,
+  flexibleRoughness,
+  hydraulicDiameter,
+  lossCoefficients,
+} from '../physics/flow/index.ts';
 import { unresolved } from '../plan/outcome.ts';
 import type { Scenario } from '../plan/scenario.ts';
 import type { AirModel, DuctSection, Terminal } from './result.ts';
@@ -35,7 +41,10 @@ function sectionOf(id: string, x: SectionInput, s: Scenario): DuctSection {
   const shape = shapeOf(id, x, s);
   const length = s.of(x.length);
   const compression = kind === 'flexible' ? s.of(x.compression) : 0;
-  const losses = inOrder(x.fittings).reduce((sum, [, f]) => sum + lossCoefficients[s.choice(f.kind)] * s.of(f.count), 0);
+  const losses = inOrder(x.fittings).reduce(
+    (sum, [, f]) => sum + lossCoefficients[s.choice(f.kind)] * s.of(f.count),
+    0,
+  );
   return {
     id,
     name: x.name ?? id,
@@ -84,7 +93,15 @@ function terminalsOf(ducts: Ducts, byId: ReadonlyMap<string, DuctSection>, s: Sc
     if (t.room === undefined) return unresolved('missing', `${path}.room`);
     const faceArea = s.of(t.width) * s.of(t.height);
     const freeArea = faceArea * s.of(t.freeShare);
-    return { id, name: t.name ?? id, section: t.section, room: t.room, faceArea, freeArea, resistance: resistanceOf(t, freeArea, s) };
+    return {
+      id,
+      name: t.name ?? id,
+      section: t.section,
+      room: t.room,
+      faceArea,
+      freeArea,
+      resistance: resistanceOf(t, freeArea, s),
+    };
   });
 }
 

@@ -26,23 +26,51 @@ function share(room: RoomAir, name: string): Found {
     const wanted = required(room.wanted);
     recorder.step('Q_reaches', 'solved', { residual: 0 }, reaches.likely, 'm³/s', 'air.flows');
     recorder.step('Q_wanted', 'table', {}, wanted, 'm³/s', 'air.room-share');
-    recorder.step('share', 'Q_reaches / Q_wanted', { Q_reaches: reaches.likely, Q_wanted: wanted }, reaches.likely / wanted, '', 'air.room-share');
+    recorder.step(
+      'share',
+      'Q_reaches / Q_wanted',
+      { Q_reaches: reaches.likely, Q_wanted: wanted },
+      reaches.likely / wanted,
+      '',
+      'air.room-share',
+    );
     return { low: reaches.low / wanted, likely: reaches.likely / wanted, high: reaches.high / wanted };
   });
-  const numbers = room.reaches.ok && room.wanted.ok ? { reaches: room.reaches.value.likely, wanted: room.wanted.value } : {};
-  return { draft: { ...draftOf('room-share', room), kind: 'fraction', value, limit: { min: 0.8 }, source: 'air.room-share', facts: { name, governs: room.governs, ...numbers } }, working: steps };
+  const numbers =
+    room.reaches.ok && room.wanted.ok ? { reaches: room.reaches.value.likely, wanted: room.wanted.value } : {};
+  return {
+    draft: {
+      ...draftOf('room-share', room),
+      kind: 'fraction',
+      value,
+      limit: { min: 0.8 },
+      source: 'air.room-share',
+      facts: { name, governs: room.governs, ...numbers },
+    },
+    working: steps,
+  };
 }
 
 function withoutRegister(room: RoomAir, name: string, load: number): Found {
   const { recorder, steps } = recordWorking();
   recorder.step('Q', 'table', {}, load, 'W', 'air.room-share');
   return {
-    draft: { ...draftOf('bare-room', room), kind: 'power', value: { ok: true, value: load }, limit: { max: smallRoom }, source: 'air.room-share', facts: { name } },
+    draft: {
+      ...draftOf('bare-room', room),
+      kind: 'power',
+      value: { ok: true, value: load },
+      limit: { max: smallRoom },
+      source: 'air.room-share',
+      facts: { name },
+    },
     working: steps,
   };
 }
 
-const draftOf = (word: string, room: RoomAir): Pick<Draft, 'id' | 'subject' | 'holdPoint' | 'consequence' | 'working'> => ({
+const draftOf = (
+  word: string,
+  room: RoomAir,
+): Pick<Draft, 'id' | 'subject' | 'holdPoint' | 'consequence' | 'working'> => ({
   id: `${word}:${room.room}`,
   subject: room.room,
   holdPoint: 'order',

@@ -1,2 +1,4 @@
 /** Round sizes that shops stock, m: 4 to 20 in. Source: `air.sizes` (common practice). */
-export const stockedRounds: readonly number[] = [4, 5, 6, 7, 8, 9, 10, 12, 14, 16, 18, 20].map((inches) => inches * 0.0254);
+export const stockedRounds: readonly number[] = [4, 5, 6, 7, 8, 9, 10, 12, 14, 16, 18, 20].map(
+  (inches) => inches * 0.0254,
+);

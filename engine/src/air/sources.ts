@@ -2,23 +2,65 @@ import type { Sources } from '../plan/source.ts';
 
 export const sources: Sources = {
   'air.static': { title: 'The unit’s data sheet: most external static pressure', standing: 'maker' },
-  'air.flows': { title: 'Blower, filter, ducts and registers solved together; flows balance to 1e-9', standing: 'definition' },
+  'air.flows': {
+    title: 'Blower, filter, ducts and registers solved together; flows balance to 1e-9',
+    standing: 'definition',
+  },
   'air.sheet-flow': { title: 'The unit’s data sheet: airflow its capacities are stated for', standing: 'maker' },
-  'air.room-share': { title: 'Common practice, no source: a room is held within a fifth of its share', standing: 'common practice' },
-  'air.return-share': { title: 'Common practice, no source: return and filter take no more than half of the pressure', standing: 'common practice' },
+  'air.room-share': {
+    title: 'Common practice, no source: a room is held within a fifth of its share',
+    standing: 'common practice',
+  },
+  'air.return-share': {
+    title: 'Common practice, no source: return and filter take no more than half of the pressure',
+    standing: 'common practice',
+  },
   'air.filter-velocity': { title: 'Residential duct practice: 300 fpm at a filter’s face', standing: 'from memory' },
-  'air.velocity': { title: 'Residential duct practice: supply 900 fpm in metal and 700 in flexible, return 700', standing: 'from memory' },
-  'air.face-velocity': { title: 'Residential duct practice: 500 fpm at a return grille, 700 at a register', standing: 'from memory' },
-  'air.insulation': { title: 'Energy code of many places: R-8 round ducts in an attic; the local code stands above', edition: 'IECC 2015 to 2021', standing: 'from memory' },
-  'air.leakage': { title: 'Common practice, no source: sealed ducts lose no more than 6 % of the air', standing: 'common practice' },
-  'air.duct-heat': { title: 'Heat along a run: exponential approach to the place it runs through', standing: 'definition' },
-  'air.attic-takes': { title: 'Common practice, no source: the attic should take no more than 15 %', standing: 'common practice' },
-  'air.holds-rooms': { title: 'What reaches the rooms against what they lose on the cold night', standing: 'definition' },
-  'air.roughness': { title: 'ASHRAE Handbook, Fundamentals, duct roughness table', edition: '2021', standing: 'handbook' },
-  'air.filter': { title: 'Common practice, no source: filter pressure grows with speed to the power 1.4', standing: 'common practice' },
+  'air.velocity': {
+    title: 'Residential duct practice: supply 900 fpm in metal and 700 in flexible, return 700',
+    standing: 'from memory',
+  },
+  'air.face-velocity': {
+    title: 'Residential duct practice: 500 fpm at a return grille, 700 at a register',
+    standing: 'from memory',
+  },
+  'air.insulation': {
+    title: 'Energy code of many places: R-8 round ducts in an attic; the local code stands above',
+    edition: 'IECC 2015 to 2021',
+    standing: 'from memory',
+  },
+  'air.leakage': {
+    title: 'Common practice, no source: sealed ducts lose no more than 6 % of the air',
+    standing: 'common practice',
+  },
+  'air.duct-heat': {
+    title: 'Heat along a run: exponential approach to the place it runs through',
+    standing: 'definition',
+  },
+  'air.attic-takes': {
+    title: 'Common practice, no source: the attic should take no more than 15 %',
+    standing: 'common practice',
+  },
+  'air.holds-rooms': {
+    title: 'What reaches the rooms against what they lose on the cold night',
+    standing: 'definition',
+  },
+  'air.roughness': {
+    title: 'ASHRAE Handbook, Fundamentals, duct roughness table',
+    edition: '2021',
+    standing: 'handbook',
+  },
+  'air.filter': {
+    title: 'Common practice, no source: filter pressure grows with speed to the power 1.4',
+    standing: 'common practice',
+  },
   'air.sizes': { title: 'Common practice, no source: round sizes that shops stock', standing: 'common practice' },
   'flow.colebrook': { title: 'Colebrook and White, friction factor', edition: '1939', standing: 'paper' },
   'flow.darcy': { title: 'Darcy and Weisbach, pressure lost along a duct', standing: 'definition' },
   'flow.fittings': { title: 'Published duct design tables, loss coefficients', standing: 'from memory' },
-  'flow.flexible-compression': { title: 'Abushakra, Walker and Sherman, compression of flexible duct', edition: '2004', standing: 'paper' },
+  'flow.flexible-compression': {
+    title: 'Abushakra, Walker and Sherman, compression of flexible duct',
+    edition: '2004',
+    standing: 'paper',
+  },
 };

@@ -12,7 +12,11 @@ const attic = [
 export function tasks({ model }: AirResult): readonly Task[] {
   if (!model.ok) return [];
   const runs = model.value.sections.length;
-  const each = (low: number, likely: number, high: number) => ({ low: runs * low * minute, likely: runs * likely * minute, high: runs * high * minute });
+  const each = (low: number, likely: number, high: number) => ({
+    low: runs * low * minute,
+    likely: runs * likely * minute,
+    high: runs * high * minute,
+  });
   return [
     {
       id: 'air/hang',

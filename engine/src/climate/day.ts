@@ -1,4 +1,13 @@
-import { airMass, clearSky, declinationOf, designDay, extraterrestrialNormal, meanDays, simplePosition, solarConstant } from '../physics/sun/index.ts';
+import {
+  airMass,
+  clearSky,
+  declinationOf,
+  designDay,
+  extraterrestrialNormal,
+  meanDays,
+  simplePosition,
+  solarConstant,
+} from '../physics/sun/index.ts';
 import type { DesignHour } from './result.ts';
 
 /** Linke turbidity of a clear summer day in the country. Source: `climate.turbidity` (common practice). */

@@ -1,6 +1,6 @@
 import type { Given, ResolvedProject } from '@kneewall/project';
 import { humidityRatio, standardPressure } from '../physics/air/index.ts';
-import { type Outcome, attempt, required, unresolved } from '../plan/outcome.ts';
+import { attempt, type Outcome, required, unresolved } from '../plan/outcome.ts';
 import { type Scenario, scenario } from '../plan/scenario.ts';
 import type { TradeInput } from '../plan/trade.ts';
 import { recordWorking } from '../plan/working.ts';
@@ -8,7 +8,7 @@ import { binsOfHours, binsOfMonths } from './bins.ts';
 import { hotDay } from './day.ts';
 import { guessed, monthsOf } from './months.ts';
 import type { ClimateBasis, ClimateMonth, ClimateResult, DesignDay, DesignNight, YearFacts } from './result.ts';
-import { type WeatherYear, isWeatherYear } from './weather/weatherYear.ts';
+import { isWeatherYear, type WeatherYear } from './weather/weatherYear.ts';
 import { factsOfYear, monthsOfYear } from './yearFacts.ts';
 
 type Site = ResolvedProject['site'];
@@ -35,9 +35,15 @@ export function design({ project: { site }, results }: TradeInput): ClimateResul
     elevation,
     pressure,
     night: attempt(() => nightOf(site, s, months, pressure, file)),
-    day: attempt(() => dayOf(site, s, required(months), required(latitude), required(elevation), required(pressure), file)),
+    day: attempt(() =>
+      dayOf(site, s, required(months), required(latitude), required(elevation), required(pressure), file),
+    ),
     months,
-    bins: attempt(() => (file === undefined ? binsOfMonths(required(months)) : binsOfHours(required(file).year.dryBulb, required(file).year.stepSeconds / 3600))),
+    bins: attempt(() =>
+      file === undefined
+        ? binsOfMonths(required(months))
+        : binsOfHours(required(file).year.dryBulb, required(file).year.stepSeconds / 3600),
+    ),
     facts: attempt(() => (file === undefined ? unresolved('missing', 'site.weather.blob') : required(file).facts)),
     workings: { 'climate/pressure': steps },
     wanted: [],
@@ -110,7 +116,10 @@ function dayOf(
     outdoor,
     dailyRange,
     wind: guessed('site.shelter', 'velocity', hottest.wind * 0.8, hottest.wind * 0.4, hottest.wind * 1.2),
-    humidityRatio: humidityRatio({ t: highest - dailyRange.likely / 2, rh: Math.min(0.95, hottest.relativeHumidity) }, pressure),
+    humidityRatio: humidityRatio(
+      { t: highest - dailyRange.likely / 2, rh: Math.min(0.95, hottest.relativeHumidity) },
+      pressure,
+    ),
     month: hottest.month,
     hours: hotDay({ highest, range: dailyRange.likely, latitude, elevation, pressure, month: hottest.month }),
   };

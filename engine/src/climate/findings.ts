@@ -20,7 +20,14 @@ export function findings(result: ClimateResult, view: PlanView): Drafts {
         const width = outdoor.high - outdoor.low;
         doubt.recorder.step('low', 'given', {}, outdoor.low, '°C', 'project');
         doubt.recorder.step('high', 'given', {}, outdoor.high, '°C', 'project');
-        doubt.recorder.step('doubt', 'high - low', { high: outdoor.high, low: outdoor.low }, width, 'K', 'climate.settled');
+        doubt.recorder.step(
+          'doubt',
+          'high - low',
+          { high: outdoor.high, low: outdoor.low },
+          width,
+          'K',
+          'climate.settled',
+        );
         return width;
       }),
       limit: { max: 4 },
@@ -42,7 +49,14 @@ export function findings(result: ClimateResult, view: PlanView): Drafts {
         const below = coldest - outdoor.likely;
         night.recorder.given('t_night', outdoor);
         night.recorder.step('t_month', 'table', {}, coldest, '°C', 'project');
-        night.recorder.step('below', 't_month - t_night', { t_month: coldest, t_night: outdoor.likely }, below, 'K', 'climate.cold-night');
+        night.recorder.step(
+          'below',
+          't_month - t_night',
+          { t_month: coldest, t_night: outdoor.likely },
+          below,
+          'K',
+          'climate.cold-night',
+        );
         return below;
       }),
       limit: { min: 5, max: 22 },

@@ -1,9 +1,10 @@
 import type { Judged, Words } from '../plan/judge.ts';
-import { unknownWords } from '../plan/unknownWords.ts';
 import type { Printer } from '../plan/printer.ts';
+import { unknownWords } from '../plan/unknownWords.ts';
 
 export function words(j: Judged, print: Printer): Words {
-  if (j.status === 'unknown') return unknownWords(j, print, 'What winter and summer ask of the house is not known yet.');
+  if (j.status === 'unknown')
+    return unknownWords(j, print, 'What winter and summer ask of the house is not known yet.');
   const value = print.value(j);
   if (j.id === 'cold-night-doubt')
     return {

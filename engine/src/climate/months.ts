@@ -1,13 +1,16 @@
-import { type Given, type ResolvedProject, inOrder } from '@kneewall/project';
-import { attempt, unresolved, type Outcome } from '../plan/outcome.ts';
-import type { Scenario } from '../plan/scenario.ts';
+import { type Given, inOrder, type ResolvedProject } from '@kneewall/project';
 import { extraterrestrialDay, meanDays, solarConstant } from '../physics/sun/index.ts';
+import { attempt, type Outcome, unresolved } from '../plan/outcome.ts';
+import type { Scenario } from '../plan/scenario.ts';
 import type { ClimateMonth } from './result.ts';
 
 type Site = ResolvedProject['site'];
 
 /** How far the coldest month's mean stands above a cold night, the hottest below a hot afternoon, K. Source: `climate.assumed`. */
-const assumedOffsets = { coast: { winter: 8, summer: 7, lag: 1.2 }, inland: { winter: 11, summer: 8.5, lag: 0.7 } } as const;
+const assumedOffsets = {
+  coast: { winter: 8, summer: 7, lag: 1.2 },
+  inland: { winter: 11, summer: 8.5, lag: 0.7 },
+} as const;
 const assumedRange = { coast: 6.5, inland: 12 } as const;
 const assumedHumidity = { coast: 0.8, inland: 0.62 } as const;
 const assumedWind = { coast: 5.5, inland: 3.5 } as const;

@@ -2,13 +2,36 @@ import type { Sources } from '../plan/source.ts';
 
 export const sources: Sources = {
   project: { title: 'Entered in the project', standing: 'project' },
-  'moist-air.atmosphere': { title: 'ASHRAE Handbook, Fundamentals, ch. 1, standard atmosphere', edition: '2017', place: 'table 1', standing: 'handbook' },
-  'climate.assumed': { title: 'Common practice, no source: months guessed from a cold night and a hot afternoon', standing: 'common practice' },
-  'climate.turbidity': { title: 'Common practice, no source: Linke turbidity 3.5 on a clear summer day', standing: 'common practice' },
-  'climate.scatter': { title: 'Spread of daily means within a month, read off typical-year files', standing: 'common practice' },
-  'climate.cold-night': { title: 'Common practice, no source: a cold night lies 5 to 22 K below the coldest month', standing: 'common practice' },
-  'climate.settled': { title: 'Common practice, no source: 4 K of doubt about the cold night moves a load by a tenth', standing: 'common practice' },
+  'moist-air.atmosphere': {
+    title: 'ASHRAE Handbook, Fundamentals, ch. 1, standard atmosphere',
+    edition: '2017',
+    place: 'table 1',
+    standing: 'handbook',
+  },
+  'climate.assumed': {
+    title: 'Common practice, no source: months guessed from a cold night and a hot afternoon',
+    standing: 'common practice',
+  },
+  'climate.turbidity': {
+    title: 'Common practice, no source: Linke turbidity 3.5 on a clear summer day',
+    standing: 'common practice',
+  },
+  'climate.scatter': {
+    title: 'Spread of daily means within a month, read off typical-year files',
+    standing: 'common practice',
+  },
+  'climate.cold-night': {
+    title: 'Common practice, no source: a cold night lies 5 to 22 K below the coldest month',
+    standing: 'common practice',
+  },
+  'climate.settled': {
+    title: 'Common practice, no source: 4 K of doubt about the cold night moves a load by a tenth',
+    standing: 'common practice',
+  },
   'sun.position': { title: 'Meeus, Astronomical Algorithms, ch. 25', standing: 'from memory' },
   'sun.clear-sky': { title: 'Ineichen and Perez, clear sky with Linke turbidity', edition: '2002', standing: 'paper' },
-  'sun.design-day': { title: 'ASHRAE Handbook, Fundamentals, ch. 14, daily temperature shape', standing: 'from memory' },
+  'sun.design-day': {
+    title: 'ASHRAE Handbook, Fundamentals, ch. 14, daily temperature shape',
+    standing: 'from memory',
+  },
 };

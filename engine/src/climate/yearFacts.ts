@@ -23,7 +23,14 @@ export function factsOfYear(year: WeatherYear): YearFacts {
   };
 }
 
-type Day = { readonly day: number; readonly mean: number; readonly range: number; readonly sun: number; readonly rh: number; readonly wind: number };
+type Day = {
+  readonly day: number;
+  readonly mean: number;
+  readonly range: number;
+  readonly sun: number;
+  readonly rh: number;
+  readonly wind: number;
+};
 
 function dailyRows(year: WeatherYear): Day[] {
   const perDay = Math.round(86_400 / year.stepSeconds);
@@ -72,6 +79,14 @@ export function monthsOfYear(year: WeatherYear): ClimateMonth[] {
     const avg = (f: (d: Day) => number) => here.reduce((a, d) => a + f(d), 0) / here.length;
     const above = here.reduce((a, d) => a + extraterrestrialDay(year.latitude, d.day, solarConstant), 0) / here.length;
     const sun = avg((d) => d.sun);
-    return { month: i + 1, mean: avg((d) => d.mean), dailyRange: avg((d) => d.range), relativeHumidity: avg((d) => d.rh), wind: avg((d) => d.wind), clearness: sun / above, sun };
+    return {
+      month: i + 1,
+      mean: avg((d) => d.mean),
+      dailyRange: avg((d) => d.range),
+      relativeHumidity: avg((d) => d.rh),
+      wind: avg((d) => d.wind),
+      clearness: sun / above,
+      sun,
+    };
   });
 }

@@ -8,8 +8,15 @@ const heatOfAir = 1015;
 export type Coil = { readonly dewPoint: number; readonly bypass: number; readonly massFlow: number };
 
 /** Apparatus dew point: where the line from entering to leaving air meets saturation. °C, kg/kg, Pa. Source: `equipment.coil`. */
-export function apparatusDewPoint(entering: { t: number; w: number }, leaving: { t: number; w: number }, pressure: number): number {
-  const at = (x: number) => ({ t: entering.t + x * (leaving.t - entering.t), w: entering.w + x * (leaving.w - entering.w) });
+export function apparatusDewPoint(
+  entering: { t: number; w: number },
+  leaving: { t: number; w: number },
+  pressure: number,
+): number {
+  const at = (x: number) => ({
+    t: entering.t + x * (leaving.t - entering.t),
+    w: entering.w + x * (leaving.w - entering.w),
+  });
   const over = (x: number) => at(x).w - saturationRatio(at(x).t, pressure);
   // Leaving air lies before saturation, so the crossing lies beyond 1; a line that never meets it ends at 3.
   let [low, high] = [1, 3];

@@ -3,17 +3,17 @@ import { inOrder } from '@kneewall/project';
 import type { ClimateResult } from '../climate/result.ts';
 import type { LoadsResult } from '../loads/result.ts';
 import { humidityRatio } from '../physics/air/index.ts';
-import { attempt, required, unresolved, type Outcome } from '../plan/outcome.ts';
+import { attempt, type Outcome, required, unresolved } from '../plan/outcome.ts';
 import { type Scenario, type Spread, scenario, spread } from '../plan/scenario.ts';
 import type { TradeInput } from '../plan/trade.ts';
-import { type Working, recordWorking } from '../plan/working.ts';
+import { recordWorking, type Working } from '../plan/working.ts';
+import { heatingOutput } from './heating.ts';
 import { rank } from './ranking.ts';
 import type { Candidate, EquipmentResult, UnitModel } from './result.ts';
-import { heatingOutput } from './heating.ts';
 import { balancePoint, cyclingHours, heatingHours } from './season.ts';
 import { readSheet } from './sheet.ts';
 import { unitAt } from './unitAt.ts';
-import { type CandidateInput, blowerModel, unitModel } from './unitModel.ts';
+import { blowerModel, type CandidateInput, unitModel } from './unitModel.ts';
 
 type Upstream = { readonly climate: ClimateResult; readonly loads: LoadsResult };
 
@@ -49,7 +49,9 @@ function candidateOf(
   const night = attempt(() => {
     required(model);
     heatingOutput(unit, required(upstream.climate.night).outdoor, required(upstream.climate.pressure), s, recorder);
-    return spread((x) => heatingOutput(unit, required(upstream.climate.night).outdoor, required(upstream.climate.pressure), x));
+    return spread((x) =>
+      heatingOutput(unit, required(upstream.climate.night).outdoor, required(upstream.climate.pressure), x),
+    );
   });
   workings[`equipment/heating-capacity:${id}`] = steps;
   const load = attempt(() => asGiven('loads.heating', required(upstream.loads.heating)));
@@ -72,7 +74,14 @@ function candidateOf(
 }
 
 /** An upstream spread as an input of this trade. */
-const asGiven = (path: string, x: Spread): Given => ({ path, kind: 'power', known: 'estimated', low: x.low, likely: x.likely, high: x.high });
+const asGiven = (path: string, x: Spread): Given => ({
+  path,
+  kind: 'power',
+  known: 'estimated',
+  low: x.low,
+  likely: x.likely,
+  high: x.high,
+});
 
 /** Capacity less load; the two vary apart. */
 function spareOf(capacity: Spread, load: Given): Spread {
@@ -80,21 +89,32 @@ function spareOf(capacity: Spread, load: Given): Spread {
   return spread((s: Scenario) => ({ spare: s.of(supply) - s.of(load) })).spare;
 }
 
-function coolingOutput(unit: UnitModel, project: ResolvedProject, { climate, loads }: Upstream): { sensible: Spread; spare: Spread } {
+function coolingOutput(
+  unit: UnitModel,
+  project: ResolvedProject,
+  { climate, loads }: Upstream,
+): { sensible: Spread; spare: Spread } {
   const load = required(loads.cooling);
   const day = required(climate.day);
   const pressure = required(climate.pressure);
   const { cooling, humidity } = project.house.setpoints;
   const outputs = spread((s) => {
     const indoor = s.of(cooling);
-    const hot = (day.hours.find((h) => h.hour === load.hour)?.outdoor ?? day.outdoor.likely) + s.of(day.outdoor) - day.outdoor.likely;
-    const coolest = Math.min(...unit.rows.filter((r) => r.mode === 'cooling' && r.speed === 'most').map((r) => r.outdoor));
+    const hot =
+      (day.hours.find((h) => h.hour === load.hour)?.outdoor ?? day.outdoor.likely) +
+      s.of(day.outdoor) -
+      day.outdoor.likely;
+    const coolest = Math.min(
+      ...unit.rows.filter((r) => r.mode === 'cooling' && r.speed === 'most').map((r) => r.outdoor),
+    );
     // Cooler than its coolest row a unit gives no less than at that row.
     const outdoor = Math.max(hot, coolest);
     const { row } = readSheet(unit, 'cooling', 'most', outdoor);
     const enteringHumidity = humidityRatio({ t: indoor, rh: s.of(humidity) }, pressure);
     const flow = row.airflow ?? unresolved('missing', `candidates.${unit.id}.rows`);
-    const out = required(unitAt(unit, { mode: 'cooling', outdoor, entering: indoor, enteringHumidity, flow, pressure, speed: 'most' }));
+    const out = required(
+      unitAt(unit, { mode: 'cooling', outdoor, entering: indoor, enteringHumidity, flow, pressure, speed: 'most' }),
+    );
     return { sensible: out.sensible, spare: out.sensible - s.of(asGiven('loads.cooling', load.sensible)) };
   });
   return outputs;
@@ -105,4 +125,3 @@ function drawn(input: CandidateInput, s: Scenario): Range {
   const without = s.of(input.electrics.powerMost);
   return { low: without, likely: without, high: without + s.of(input.electrics.strips) };
 }
-

@@ -1,7 +1,7 @@
-import { scenario } from '../plan/scenario.ts';
 import { attempt, unresolved } from '../plan/outcome.ts';
+import { scenario } from '../plan/scenario.ts';
 import { recordWorking } from '../plan/working.ts';
-import { type About, type Found, draftOf } from './about.ts';
+import { type About, draftOf, type Found } from './about.ts';
 import type { CandidateInput } from './unitModel.ts';
 
 const inputOf = ({ candidate, project }: About): CandidateInput =>
@@ -100,7 +100,11 @@ function inverter(about: About): Found {
     recorder.given('P_unit', powerMost);
     recorder.given('P_other', power.otherLoad);
     recorder.step('P', 'P_unit + P_other', { P_unit: unit, P_other: other }, unit + other, 'W', 'equipment.inverter');
-    return { low: powerMost.low + power.otherLoad.low, likely: unit + other, high: powerMost.high + power.otherLoad.high };
+    return {
+      low: powerMost.low + power.otherLoad.low,
+      likely: unit + other,
+      high: powerMost.high + power.otherLoad.high,
+    };
   });
   return {
     draft: {
@@ -129,7 +133,14 @@ function strips(about: About): Found[] {
     s.of(power.inverter.continuous);
     const [unit, other] = [s.of(input.electrics.powerMost), s.of(power.otherLoad)];
     recorder.step('P_strips', 'table', {}, watts, 'W', 'equipment.inverter');
-    recorder.step('P', 'P_unit + P_other + P_strips', { P_unit: unit, P_other: other, P_strips: watts }, unit + other + watts, 'W', 'equipment.inverter');
+    recorder.step(
+      'P',
+      'P_unit + P_other + P_strips',
+      { P_unit: unit, P_other: other, P_strips: watts },
+      unit + other + watts,
+      'W',
+      'equipment.inverter',
+    );
     return unit + other + watts;
   });
   return [
@@ -155,7 +166,11 @@ function standingDraw(about: About): Found {
   const value = attempt(() => {
     const { standby, crankcase, panHeater } = inputOf(about).electrics;
     const parts = { P_standby: s.of(standby), P_crankcase: s.of(crankcase), P_pan: s.of(panHeater) };
-    for (const [symbol, given] of [['P_standby', standby], ['P_crankcase', crankcase], ['P_pan', panHeater]] as const)
+    for (const [symbol, given] of [
+      ['P_standby', standby],
+      ['P_crankcase', crankcase],
+      ['P_pan', panHeater],
+    ] as const)
       if (!('missing' in given)) recorder.given(symbol, given);
     const day = ((parts.P_standby + parts.P_crankcase + parts.P_pan) * 24) / 1000;
     recorder.step('E', '(P_standby + P_crankcase + P_pan) * 24 / 1000', parts, day, 'kWh', 'equipment.standing');

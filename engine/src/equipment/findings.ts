@@ -3,7 +3,7 @@ import { attempt, required } from '../plan/outcome.ts';
 import { scenario } from '../plan/scenario.ts';
 import type { Drafts, PlanView } from '../plan/trade.ts';
 import { recordWorking } from '../plan/working.ts';
-import { type About, type Found, draftOf } from './about.ts';
+import { type About, draftOf, type Found } from './about.ts';
 import { electricalFindings } from './electrical.ts';
 import type { EquipmentResult } from './result.ts';
 
@@ -12,10 +12,24 @@ export function findings(result: EquipmentResult, view: PlanView): Drafts {
   const found = Object.values(result.candidates).flatMap((candidate) => {
     const item = inOrder(view.project.items).find(([, i]) => i.of === `candidates.${candidate.id}`)?.[0];
     const isChosen = result.chosen.ok && result.chosen.value === candidate.id;
-    const about: About = { candidate, project: view.project, holdPoint: isChosen ? 'order' : 'decide', ...(item ? { item } : {}) };
-    return [holdsNight(about, view), cycles(about), lowestOutdoor(about, view), coolingCovers(about, view), ...electricalFindings(about)];
+    const about: About = {
+      candidate,
+      project: view.project,
+      holdPoint: isChosen ? 'order' : 'decide',
+      ...(item ? { item } : {}),
+    };
+    return [
+      holdsNight(about, view),
+      cycles(about),
+      lowestOutdoor(about, view),
+      coolingCovers(about, view),
+      ...electricalFindings(about),
+    ];
   });
-  return { drafts: found.map((f) => f.draft), workings: Object.fromEntries(found.map((f) => [f.draft.working, f.working])) };
+  return {
+    drafts: found.map((f) => f.draft),
+    workings: Object.fromEntries(found.map((f) => [f.draft.working, f.working])),
+  };
 }
 
 function holdsNight(about: About, view: PlanView): Found {
@@ -55,7 +69,14 @@ function cycles(about: About): Found {
     const all = required(candidate.heatingHours);
     recorder.step('h_cycling', 'table', {}, hours, 'h', 'equipment.cycling');
     recorder.step('h_heating', 'table', {}, all, 'h', 'equipment.cycling');
-    recorder.step('share', 'h_cycling / h_heating', { h_cycling: hours, h_heating: all }, hours / all, '', 'equipment.cycling');
+    recorder.step(
+      'share',
+      'h_cycling / h_heating',
+      { h_cycling: hours, h_heating: all },
+      hours / all,
+      '',
+      'equipment.cycling',
+    );
     return hours / all;
   });
   return {
@@ -78,12 +99,21 @@ function lowestOutdoor(about: About, view: PlanView): Found {
   const { recorder, steps } = recordWorking();
   const night = view.trades.climate?.night;
   const value = attempt(() => {
-    const lowest = scenario().of(input?.outdoorLeast ?? { path: `candidates.${candidate.id}.outdoorLeast`, missing: true });
+    const lowest = scenario().of(
+      input?.outdoorLeast ?? { path: `candidates.${candidate.id}.outdoorLeast`, missing: true },
+    );
     const outdoor = required(night ?? { ok: false, because: 'missing', paths: ['site.coldNight'] }).outdoor;
     if (input && !('missing' in input.outdoorLeast)) recorder.given('t_least', input.outdoorLeast);
     recorder.given('t_out', outdoor);
     const likely = outdoor.likely - lowest;
-    recorder.step('above', 't_out - t_least', { t_out: outdoor.likely, t_least: lowest }, likely, 'K', 'equipment.sheet');
+    recorder.step(
+      'above',
+      't_out - t_least',
+      { t_out: outdoor.likely, t_least: lowest },
+      likely,
+      'K',
+      'equipment.sheet',
+    );
     return { low: outdoor.low - lowest, likely, high: outdoor.high - lowest };
   });
   return {

@@ -1,17 +1,37 @@
 import type { Given } from '@kneewall/project';
 import type { Scenario } from '../plan/scenario.ts';
 import type { WorkingRecorder } from '../plan/working.ts';
-import { altitudeFactor } from './unitAt.ts';
-import { defrostLoss, readSheet } from './sheet.ts';
 import type { UnitModel } from './result.ts';
+import { defrostLoss, readSheet } from './sheet.ts';
+import { altitudeFactor } from './unitAt.ts';
 
 /** Share of the missing air density that a unit's capacity loses. Source: `equipment.altitude`. */
-const altitudeGiven: Given = { path: 'site.elevation#capacity', kind: 'fraction', known: 'assumed', low: 0.2, likely: 0.5, high: 0.9 };
+const altitudeGiven: Given = {
+  path: 'site.elevation#capacity',
+  kind: 'fraction',
+  known: 'assumed',
+  low: 0.2,
+  likely: 0.5,
+  high: 0.9,
+};
 /** Capacity lost to frost at 35 °F. Source: `equipment.defrost`. */
-const frostGiven: Given = { path: 'candidates#frost', kind: 'fraction', known: 'assumed', low: 0.04, likely: 0.1, high: 0.16 };
+const frostGiven: Given = {
+  path: 'candidates#frost',
+  kind: 'fraction',
+  known: 'assumed',
+  low: 0.04,
+  likely: 0.1,
+  high: 0.16,
+};
 
 /** Highest heating capacity on the cold night, W, and its coefficient of performance; defrost and altitude counted. */
-export function heatingOutput(unit: UnitModel, night: Given, pressure: number, s: Scenario, rec?: WorkingRecorder): { capacity: number; cop: number } {
+export function heatingOutput(
+  unit: UnitModel,
+  night: Given,
+  pressure: number,
+  s: Scenario,
+  rec?: WorkingRecorder,
+): { capacity: number; cop: number } {
   const outdoor = s.of(night);
   const sheet = readSheet(unit, 'heating', 'most', outdoor);
   const share = s.of(altitudeGiven);
@@ -24,7 +44,14 @@ export function heatingOutput(unit: UnitModel, night: Given, pressure: number, s
     rec.step('Q_sheet', 'table', { t_out: outdoor }, sheet.capacity, 'W', 'equipment.sheet');
     rec.step('f_altitude', '1 - s * (1 - p / 101325)', { s: share, p: pressure }, thin, '', 'equipment.altitude');
     rec.step('loss', 'table', { t_out: outdoor }, loss, '', 'equipment.defrost');
-    rec.step('Q', 'Q_sheet * f_altitude * (1 - loss)', { Q_sheet: sheet.capacity, f_altitude: thin, loss }, capacity, 'W', 'equipment.sheet');
+    rec.step(
+      'Q',
+      'Q_sheet * f_altitude * (1 - loss)',
+      { Q_sheet: sheet.capacity, f_altitude: thin, loss },
+      capacity,
+      'W',
+      'equipment.sheet',
+    );
   }
   return { capacity, cop };
 }

@@ -11,7 +11,10 @@ export function readings(_result: EquipmentResult, conditions: Conditions, view:
     {
       id: `equipment/split-${conditions.mode}`,
       trade: 'equipment',
-      what: conditions.mode === 'heating' ? 'Supply air above return air, unit at full speed' : 'Supply air below return air, unit at full speed',
+      what:
+        conditions.mode === 'heating'
+          ? 'Supply air above return air, unit at full speed'
+          : 'Supply air below return air, unit at full speed',
       how: 'Two thermometers, one in the return box and one in the supply plenum out of sight of the coil; after 15 minutes at full speed, not in defrost.',
       kind: 'temperature-difference',
       expected,

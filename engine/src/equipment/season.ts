@@ -29,7 +29,8 @@ export function cyclingHours(unit: UnitModel, upstream: Upstream): number {
   const load = loadAt(upstream);
   const thin = altitudeFactor(required(upstream.climate.pressure), usualCorrections.altitudeShare);
   const [coldest, warmest] = [rows[0]?.outdoor ?? 0, rows.at(-1)?.outdoor ?? 0];
-  const least = (t: number) => readSheet(unit, 'heating', 'least', Math.max(coldest, Math.min(warmest, t))).capacity * thin;
+  const least = (t: number) =>
+    readSheet(unit, 'heating', 'least', Math.max(coldest, Math.min(warmest, t))).capacity * thin;
   return required(upstream.climate.bins).reduce((a, b) => {
     const needed = load(b.centre);
     return a + (needed > 0 && needed < least(b.centre) ? b.hours : 0);
@@ -48,7 +49,8 @@ export function balancePoint(unit: UnitModel, upstream: Upstream): number {
   };
   let [low, high] = [rows[0]?.outdoor ?? 0, rows.at(-1)?.outdoor ?? 0];
   if (spare(low) >= 0) return low;
-  if (spare(high) < 0) return required<number>({ ok: false, because: 'out-of-range', paths: [`candidates.${unit.id}.rows`] });
+  if (spare(high) < 0)
+    return required<number>({ ok: false, because: 'out-of-range', paths: [`candidates.${unit.id}.rows`] });
   for (let i = 0; i < 50; i++) {
     const middle = (low + high) / 2;
     if (spare(middle) < 0) low = middle;
@@ -56,4 +58,3 @@ export function balancePoint(unit: UnitModel, upstream: Upstream): number {
   }
   return high;
 }
-

@@ -36,6 +36,9 @@ const frost = { from: -8.333, worst: 1.667, to: 7.222 } as const;
 /** Share of capacity lost to frost and defrost at an outdoor temperature, when `worst` is lost at 35 °F. */
 export function defrostLoss(outdoor: number, worst: number): number {
   if (outdoor <= frost.from || outdoor >= frost.to) return 0;
-  const reach = outdoor < frost.worst ? (outdoor - frost.from) / (frost.worst - frost.from) : (frost.to - outdoor) / (frost.to - frost.worst);
+  const reach =
+    outdoor < frost.worst
+      ? (outdoor - frost.from) / (frost.worst - frost.from)
+      : (frost.to - outdoor) / (frost.to - frost.worst);
   return worst * reach;
 }

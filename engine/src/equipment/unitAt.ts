@@ -1,8 +1,8 @@
 import { airDensity, standardPressure } from '../physics/air/index.ts';
 import { attempt, type Outcome } from '../plan/outcome.ts';
 import { coilOf, splitCooling } from './coil.ts';
-import { defrostLoss, readSheet } from './sheet.ts';
 import type { UnitModel, UnitSpeed } from './result.ts';
+import { defrostLoss, readSheet } from './sheet.ts';
 
 /** Share of the lost air density by which a unit's capacity falls, and of capacity lost to frost at 35 °F. */
 export type Corrections = { readonly altitudeShare: number; readonly frostLoss: number };
@@ -23,7 +23,11 @@ export type UnitAt = {
 };
 
 /** What the unit gives, W, heat and cooling positive, with altitude and defrost counted. Outside its sheet: out of range. */
-export function unitAt(unit: UnitModel, at: UnitAt, corrections = usualCorrections): Outcome<{ sensible: number; latent: number; power: number }> {
+export function unitAt(
+  unit: UnitModel,
+  at: UnitAt,
+  corrections = usualCorrections,
+): Outcome<{ sensible: number; latent: number; power: number }> {
   return attempt(() => {
     const sheet = readSheet(unit, at.mode, at.speed, at.outdoor);
     const thin = altitudeFactor(at.pressure, corrections.altitudeShare);
@@ -36,10 +40,14 @@ export function unitAt(unit: UnitModel, at: UnitAt, corrections = usualCorrectio
     const massFlow = at.flow * airDensity(at.entering, at.pressure);
     const split = coil
       ? splitCooling(coil, total, { t: at.entering, w: at.enteringHumidity }, massFlow, at.pressure)
-      : { sensible: total * (sheet.row.sensibleShare ?? 0.75), latent: total * (1 - (sheet.row.sensibleShare ?? 0.75)) };
+      : {
+          sensible: total * (sheet.row.sensibleShare ?? 0.75),
+          latent: total * (1 - (sheet.row.sensibleShare ?? 0.75)),
+        };
     return { ...split, power: sheet.power };
   });
 }
 
 /** Capacity against sea level: a share of the density that is missing. */
-export const altitudeFactor = (pressure: number, share: number): number => 1 - share * (1 - pressure / standardPressure(0));
+export const altitudeFactor = (pressure: number, share: number): number =>
+  1 - share * (1 - pressure / standardPressure(0));

@@ -1,4 +1,4 @@
-import { type Project, type Resolved, inOrder } from '@kneewall/project';
+import { inOrder, type Project, type Resolved } from '@kneewall/project';
 import type { Scenario } from '../plan/scenario.ts';
 import type { BlowerModel, UnitModel, UnitRow } from './result.ts';
 

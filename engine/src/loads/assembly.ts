@@ -1,5 +1,11 @@
-import { type Resolved, type Project, inOrder } from '@kneewall/project';
-import { type HeatDirection, type Layer, combinedResistance, insideFilm, outsideFilm } from '../physics/conduction/index.ts';
+import { inOrder, type Project, type Resolved } from '@kneewall/project';
+import {
+  combinedResistance,
+  type HeatDirection,
+  insideFilm,
+  type Layer,
+  outsideFilm,
+} from '../physics/conduction/index.ts';
 import { unresolved } from '../plan/outcome.ts';
 import type { Scenario } from '../plan/scenario.ts';
 import type { WorkingRecorder } from '../plan/working.ts';

@@ -4,7 +4,15 @@ import type { Scenario } from '../plan/scenario.ts';
 import type { WorkingRecorder } from '../plan/working.ts';
 import { atticTemperature } from './attic.ts';
 import type { Element, HouseElements } from './element.ts';
-import { type HourlyAttic, type Weather, atticAtHour, atticOf, envelopeOf, leakShares, leakageConductance } from './house.ts';
+import {
+  atticAtHour,
+  atticOf,
+  envelopeOf,
+  type HourlyAttic,
+  leakageConductance,
+  leakShares,
+  type Weather,
+} from './house.ts';
 import { elementsOfAnswers } from './quick.ts';
 import type { AtticModel, LoadPart, PartId } from './result.ts';
 import { elementsOfRooms } from './rooms.ts';
@@ -53,9 +61,27 @@ export function balance({ house, site, weather, planes }: Given, s: Scenario, re
   const attic = built.atticFloor > 0 ? atticOf(house, built, s, { pressure: weather.pressure, planes }) : undefined;
   const indoorNight = s.of(house.setpoints.heating);
   const outdoorNight = s.of(weather.night.outdoor);
-  const airNight = leakageConductance(envelope, indoorNight - outdoorNight, s.of(weather.night.wind), weather.pressure, outdoorNight, rec);
-  const atticNight = attic && atticTemperature(atticAtHour(attic, 12), { mode: 'heating', outdoor: outdoorNight, indoor: indoorNight, ductHeat: 0 }, rec);
-  const night = { indoor: indoorNight, outdoor: outdoorNight, attic: atticNight ?? outdoorNight, ground: weather.groundMean };
+  const airNight = leakageConductance(
+    envelope,
+    indoorNight - outdoorNight,
+    s.of(weather.night.wind),
+    weather.pressure,
+    outdoorNight,
+    rec,
+  );
+  const atticNight =
+    attic &&
+    atticTemperature(
+      atticAtHour(attic, 12),
+      { mode: 'heating', outdoor: outdoorNight, indoor: indoorNight, ductHeat: 0 },
+      rec,
+    );
+  const night = {
+    indoor: indoorNight,
+    outdoor: outdoorNight,
+    attic: atticNight ?? outdoorNight,
+    ground: weather.groundMean,
+  };
   const heating = [
     ...built.elements.map((e) => ({ ...pathOf(e), heat: e.conductance * (night.indoor - otherSide(e, night)) })),
     ...airShares(shares, airNight * (night.indoor - night.outdoor)),
@@ -142,7 +168,15 @@ function worstHour(
     const t = model && atticTemperature(model, { mode: 'cooling', outdoor, indoor, ductHeat: 0 });
     const around = { indoor, outdoor, attic: t ?? outdoor, ground: weather.groundMean };
     const air = leakageConductance(envelope, outdoor - indoor, wind, weather.pressure, outdoor);
-    return { index: i, hour: h.hour, around, air, model, t, total: pathSum(built, around, i) + air * (outdoor - indoor) };
+    return {
+      index: i,
+      hour: h.hour,
+      around,
+      air,
+      model,
+      t,
+      total: pathSum(built, around, i) + air * (outdoor - indoor),
+    };
   });
   const worst = at.reduce((a, b) => (b.total > a.total ? b : a));
   const wRoom = humidityRatio({ t: indoor, rh: s.of(house.setpoints.humidity) }, weather.pressure);
@@ -193,10 +227,15 @@ function hotHeats(
 export function byPart(heats: readonly Heat[]): LoadPart[] {
   const sums = new Map<PartId, number>();
   for (const h of heats) sums.set(h.part, (sums.get(h.part) ?? 0) + h.heat);
-  return [...sums].map(([part, heat]) => ({ part, heat })).sort((a, b) => b.heat - a.heat || (a.part < b.part ? -1 : 1));
+  return [...sums]
+    .map(([part, heat]) => ({ part, heat }))
+    .sort((a, b) => b.heat - a.heat || (a.part < b.part ? -1 : 1));
 }
 
 export const inRoom = (heats: readonly Heat[], room: string): LoadPart[] =>
-  heats.filter((h) => h.room === room).map(({ part, subject, heat }) => ({ part, subject, heat })).sort((a, b) => b.heat - a.heat);
+  heats
+    .filter((h) => h.room === room)
+    .map(({ part, subject, heat }) => ({ part, subject, heat }))
+    .sort((a, b) => b.heat - a.heat);
 
 export const sumOf = (heats: readonly { readonly heat: number }[]): number => heats.reduce((a, h) => a + h.heat, 0);

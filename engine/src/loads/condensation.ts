@@ -5,7 +5,7 @@ import type { Draft } from '../plan/judge.ts';
 import { attempt, required } from '../plan/outcome.ts';
 import { scenario } from '../plan/scenario.ts';
 import type { PlanView } from '../plan/trade.ts';
-import { type Working, recordWorking } from '../plan/working.ts';
+import { recordWorking, type Working } from '../plan/working.ts';
 import { glassGiven } from './constructions.ts';
 import type { LoadsResult } from './result.ts';
 
@@ -21,7 +21,10 @@ export function condensation(_result: LoadsResult, view: PlanView): { draft: Dra
     if ('missing' in o.glazing || o.glazing.choice === 'door') return [];
     return [{ id, name: o.name ?? id, u: 'missing' in o.uValue ? glassGiven(o.glazing, 'u') : o.uValue }];
   });
-  const worst = glazed.reduce<(typeof glazed)[number] | undefined>((a, b) => (a && s.of(a.u) >= s.of(b.u) ? a : b), undefined);
+  const worst = glazed.reduce<(typeof glazed)[number] | undefined>(
+    (a, b) => (a && s.of(a.u) >= s.of(b.u) ? a : b),
+    undefined,
+  );
   if (!worst || !climate) return [];
   const { recorder, steps } = recordWorking();
   const value = attempt(() => {
@@ -31,10 +34,24 @@ export function condensation(_result: LoadsResult, view: PlanView): { draft: Dra
     const surface = indoor - s.of(worst.u) * insideFilm.horizontal * (indoor - outdoor);
     const dew = (rh: number) => dewPoint(humidityRatio({ t: indoor, rh }, pressure), pressure);
     recorder.given('U', worst.u);
-    recorder.step('t_s', 't_in - U * R_si * (t_in - t_out)', { t_in: indoor, U: s.of(worst.u), R_si: insideFilm.horizontal, t_out: outdoor }, surface, '°C', 'loads.dew-point');
+    recorder.step(
+      't_s',
+      't_in - U * R_si * (t_in - t_out)',
+      { t_in: indoor, U: s.of(worst.u), R_si: insideFilm.horizontal, t_out: outdoor },
+      surface,
+      '°C',
+      'loads.dew-point',
+    );
     recorder.step('t_dew', 'table', { RH: roomHumidity.likely }, dew(roomHumidity.likely), '°C', 'loads.dew-point');
     const likely = surface - dew(roomHumidity.likely);
-    recorder.step('above', 't_s - t_dew', { t_s: surface, t_dew: dew(roomHumidity.likely) }, likely, 'K', 'loads.dew-point');
+    recorder.step(
+      'above',
+      't_s - t_dew',
+      { t_s: surface, t_dew: dew(roomHumidity.likely) },
+      likely,
+      'K',
+      'loads.dew-point',
+    );
     return { low: surface - dew(roomHumidity.high), likely, high: surface - dew(roomHumidity.low) };
   });
   return [

@@ -34,8 +34,18 @@ const eras: Readonly<Record<string, Readonly<Record<EraPart, Triple>>>> = {
   '1940-1965': { wall: [0.7, 1, 1.3], ceiling: [0.5, 0.65, 0.85], floor: [1.5, 1.8, 2.1], window: [4.8, 5.2, 5.7] },
   '1966-1980': { wall: [0.45, 0.55, 0.7], ceiling: [0.3, 0.4, 0.55], floor: [0.7, 1.3, 1.9], window: [2.8, 3.1, 4.8] },
   '1981-1992': { wall: [0.4, 0.5, 0.6], ceiling: [0.2, 0.28, 0.35], floor: [0.3, 0.42, 0.55], window: [2.6, 2.8, 3.2] },
-  '1993-2006': { wall: [0.33, 0.42, 0.5], ceiling: [0.16, 0.2, 0.25], floor: [0.28, 0.34, 0.45], window: [1.9, 2.1, 2.8] },
-  'since-2007': { wall: [0.25, 0.3, 0.38], ceiling: [0.11, 0.14, 0.18], floor: [0.19, 0.23, 0.3], window: [1.7, 1.9, 2.1] },
+  '1993-2006': {
+    wall: [0.33, 0.42, 0.5],
+    ceiling: [0.16, 0.2, 0.25],
+    floor: [0.28, 0.34, 0.45],
+    window: [1.9, 2.1, 2.8],
+  },
+  'since-2007': {
+    wall: [0.25, 0.3, 0.38],
+    ceiling: [0.11, 0.14, 0.18],
+    floor: [0.19, 0.23, 0.3],
+    window: [1.7, 1.9, 2.1],
+  },
 };
 
 /** The U of a common construction as an input of its own, so that it counts among the unknowns. */
@@ -48,7 +58,15 @@ export const commonU = (chosen: Chosen): Given => ({
 
 /** The U that houses of an age have. Source: `loads.eras` (common practice and code history, from memory). */
 export const eraU = (era: Chosen, part: EraPart): Given => ({
-  ...range((eras[era.choice] ?? eras['1966-1980'] ?? { wall: [0.5, 0.5, 0.5], ceiling: [0.5, 0.5, 0.5], floor: [0.5, 0.5, 0.5], window: [3, 3, 3] })[part]),
+  ...range(
+    (eras[era.choice] ??
+      eras['1966-1980'] ?? {
+        wall: [0.5, 0.5, 0.5],
+        ceiling: [0.5, 0.5, 0.5],
+        floor: [0.5, 0.5, 0.5],
+        window: [3, 3, 3],
+      })[part],
+  ),
   path: `${era.path}#${part}`,
   kind: 'u-value',
   known: 'assumed',
@@ -75,7 +93,12 @@ export const glassGiven = (glazing: Chosen, what: 'u' | 'sun'): Given => ({
 export const shadeShare: Readonly<Record<string, number>> = { none: 1, curtain: 0.75, blind: 0.6, shutter: 0.2 };
 
 /** Air changes an hour at 50 Pa by what people feel. Source: `loads.draughts` (common practice). */
-const draughts: Readonly<Record<string, Triple>> = { tight: [2, 3.5, 5], fair: [5, 7, 10], draughty: [8, 12, 18], leaky: [14, 20, 30] };
+const draughts: Readonly<Record<string, Triple>> = {
+  tight: [2, 3.5, 5],
+  fair: [5, 7, 10],
+  draughty: [8, 12, 18],
+  leaky: [14, 20, 30],
+};
 export const draughtGiven = (draught: Chosen): Given => ({
   ...range(draughts[draught.choice] ?? [8, 12, 18]),
   path: draught.path,

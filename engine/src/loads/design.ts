@@ -1,9 +1,9 @@
 import type { TemperatureBin } from '../climate/result.ts';
-import { attempt, required, type Outcome } from '../plan/outcome.ts';
+import { attempt, type Outcome, required } from '../plan/outcome.ts';
 import { type Scenario, type Spread, scenario, spread } from '../plan/scenario.ts';
 import type { TradeInput } from '../plan/trade.ts';
 import { recordWorking } from '../plan/working.ts';
-import { type Balance, type Given, balance, byPart, inRoom, sumOf } from './balance.ts';
+import { type Balance, balance, byPart, type Given, inRoom, sumOf } from './balance.ts';
 import type { LoadsResult, RoomLoad } from './result.ts';
 import { sunOnPlanes } from './sunlight.ts';
 
@@ -24,7 +24,11 @@ export function design({ project: { house, site }, upstream: { climate } }: Trad
   return {
     basis,
     heating: pick('heating'),
-    cooling: attempt(() => ({ sensible: required(pick('cooling')), latent: required(pick('latent')), hour: required(likely).hour })),
+    cooling: attempt(() => ({
+      sensible: required(pick('cooling')),
+      latent: required(pick('latent')),
+      hour: required(likely).hour,
+    })),
     rooms: basis === 'rooms' ? roomLoads(house, likely, pick) : {},
     heatingParts: likely.ok ? byPart(likely.value.heating) : [],
     coolingParts: likely.ok ? byPart(likely.value.cooling) : [],
@@ -58,13 +62,19 @@ function outputs(given: Given, bins: Outcome<readonly TemperatureBin[]>, s: Scen
     cooling: sumOf(b.cooling),
     latent: b.latent,
     loss: b.lossPerDegree,
-    ...(b.atticNight === undefined || b.atticDay === undefined ? {} : { atticNight: b.atticNight, atticDay: b.atticDay }),
+    ...(b.atticNight === undefined || b.atticDay === undefined
+      ? {}
+      : { atticNight: b.atticNight, atticDay: b.atticDay }),
     ...(lastWinter.ok ? lastWinter.value : {}),
     ...Object.fromEntries(rooms),
   };
 }
 
-function roomLoads(house: Given['house'], likely: Outcome<Balance>, pick: (key: string) => Outcome<Spread>): Record<string, RoomLoad> {
+function roomLoads(
+  house: Given['house'],
+  likely: Outcome<Balance>,
+  pick: (key: string) => Outcome<Spread>,
+): Record<string, RoomLoad> {
   const ids = likely.ok ? Object.keys(likely.value.built.volumes) : Object.keys(house.rooms);
   return Object.fromEntries(
     ids.map((room) => [
@@ -87,6 +97,7 @@ const balancePoint = (b: Balance, indoor: number): number => indoor - b.gains / 
 /** kWh that reached the rooms by the fuel burned, and that the house as entered would have taken at that warmth. */
 function winter(house: Given['house'], bins: readonly TemperatureBin[], b: Balance, s: Scenario) {
   const base = balancePoint(b, s.of(house.fuel.indoor));
-  const computed = bins.reduce((a, bin) => a + bin.hours * Math.max(0, base - bin.centre), 0) * (b.lossPerDegree / 1000);
+  const computed =
+    bins.reduce((a, bin) => a + bin.hours * Math.max(0, base - bin.centre), 0) * (b.lossPerDegree / 1000);
   return { burned: s.of(house.fuel.energy) * s.of(house.fuel.efficiency), computed };
 }

@@ -1,8 +1,8 @@
 import type { Draft } from '../plan/judge.ts';
-import { type Outcome, attempt, required, unresolved } from '../plan/outcome.ts';
+import { attempt, type Outcome, required, unresolved } from '../plan/outcome.ts';
 import type { Driver, Spread } from '../plan/scenario.ts';
 import type { Drafts, PlanView } from '../plan/trade.ts';
-import { type Working, recordWorking } from '../plan/working.ts';
+import { recordWorking, type Working } from '../plan/working.ts';
 import { condensation } from './condensation.ts';
 import type { LoadsResult } from './result.ts';
 
@@ -39,7 +39,9 @@ function leakageDecides(result: LoadsResult): Found {
     recorder.step('share', 'worth / Q', { worth, Q: load.likely }, worth / load.likely, '', 'loads.test-first');
     return worth / load.likely;
   });
-  const worth = result.heating.ok ? (result.heating.value.drivers.find(ofLeakage) ?? { path: '', atLow: 0, atHigh: 0 }) : undefined;
+  const worth = result.heating.ok
+    ? (result.heating.value.drivers.find(ofLeakage) ?? { path: '', atLow: 0, atHigh: 0 })
+    : undefined;
   return {
     draft: {
       id: 'leakage-guess',
@@ -93,10 +95,19 @@ function winterFuel(result: LoadsResult, view: PlanView): Found[] {
     const likely = computed.likely / burned.likely;
     recorder.step('E_house', 'table', {}, computed.likely, 'kWh', 'loads.winter');
     recorder.step('E_fuel', 'table', {}, burned.likely, 'kWh', 'loads.winter');
-    recorder.step('ratio', 'E_house / E_fuel', { E_house: computed.likely, E_fuel: burned.likely }, likely, '', 'loads.winter');
+    recorder.step(
+      'ratio',
+      'E_house / E_fuel',
+      { E_house: computed.likely, E_fuel: burned.likely },
+      likely,
+      '',
+      'loads.winter',
+    );
     return { low: apart(computed, burned, likely, -1), likely, high: apart(computed, burned, likely, 1) };
   });
-  const facts = result.winter.ok ? { burned: result.winter.value.burned.likely, computed: result.winter.value.computed.likely } : {};
+  const facts = result.winter.ok
+    ? { burned: result.winter.value.burned.likely, computed: result.winter.value.computed.likely }
+    : {};
   return [
     {
       draft: {

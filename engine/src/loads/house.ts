@@ -42,7 +42,13 @@ export function atticOf(
     return (absorptance * sun) / sunFilm - skyDrop;
   });
   const ceiling = built.elements.reduce((a, e) => a + (e.side === 'attic' ? e.conductance : 0), 0);
-  return { ceiling, roof: deck * area, vents: (airChanges * built.atticFloor * height * air) / 3600, skyDrop, sunRises };
+  return {
+    ceiling,
+    roof: deck * area,
+    vents: (airChanges * built.atticFloor * height * air) / 3600,
+    skyDrop,
+    sunRises,
+  };
 }
 
 export type HourlyAttic = Omit<AtticModel, 'sunRise'> & { readonly sunRises: readonly number[] };
@@ -73,7 +79,14 @@ const guess = (house: House) =>
   'missing' in house.draught ? unresolved('missing', house.draught.path) : draughtGiven(house.draught);
 
 /** Heat that leaking air carries for each degree, W/K. */
-export function leakageConductance(e: Envelope, difference: number, wind: number, pressure: number, outdoor: number, rec?: WorkingRecorder): number {
+export function leakageConductance(
+  e: Envelope,
+  difference: number,
+  wind: number,
+  pressure: number,
+  outdoor: number,
+  rec?: WorkingRecorder,
+): number {
   const flow = leakageFlow(e, difference, wind, rec);
   const density = airDensity(outdoor, pressure);
   const g = flow * density * heatOfAir;
@@ -90,4 +103,9 @@ export function leakShares(built: HouseElements): Readonly<Record<string, number
   return Object.fromEntries(rooms.map((r) => [r, total > 0 ? leaks(r) / total : (built.volumes[r] ?? 0) / volume]));
 }
 
-export type Weather = { readonly night: DesignNight; readonly day: DesignDay; readonly pressure: number; readonly groundMean: number };
+export type Weather = {
+  readonly night: DesignNight;
+  readonly day: DesignDay;
+  readonly pressure: number;
+  readonly groundMean: number;
+};

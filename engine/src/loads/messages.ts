@@ -25,20 +25,27 @@ type Say = (j: Judged, print: Printer) => Words;
 
 const carbonMonoxide =
   'Carbon monoxide kills without smell. Have a licensed technician test every flue with all fans running; fit alarms; follow the local code.';
-const heatCaution = 'Heat kills. Work in pairs and short turns, drink, stop when dizzy; follow published work and rest limits.';
+const heatCaution =
+  'Heat kills. Work in pairs and short turns, drink, stop when dizzy; follow published work and rest limits.';
 
 const say: Readonly<Record<string, Say>> = {
   'leakage-guess': (j, print) => ({
     what: `The guess about draughts alone is worth ${print.quantity(Number(j.facts?.worth ?? 0), 'power')} of heat, ${print.value(j)} of the load.`,
     why: 'It can decide between two sizes of unit, and nobody can see it.',
-    mend: j.status === 'ok' ? 'Nothing to do.' : 'Have a blower-door test done, or rent one for an afternoon (about two hours), before you order the unit.',
+    mend:
+      j.status === 'ok'
+        ? 'Nothing to do.'
+        : 'Have a blower-door test done, or rent one for an afternoon (about two hours), before you order the unit.',
   }),
   'largest-part': (j, print) => {
     const part = String(j.facts?.part);
     return {
       what: `${partNames[part] ?? 'One part'} ${part === 'walls' || part === 'windows' || part === 'doors' || part === 'ceiling' ? 'carry' : 'carries'} ${print.value(j)} of the heat away on the cold night: ${print.quantity(Number(j.facts?.heat ?? 0), 'power')}.`,
       why: 'Money spent on the largest part takes most off the load, and may buy a smaller unit.',
-      mend: j.status === 'ok' ? 'No single part stands out: improve what is cheapest.' : (partMends[part] ?? 'Improve this part first.'),
+      mend:
+        j.status === 'ok'
+          ? 'No single part stands out: improve what is cheapest.'
+          : (partMends[part] ?? 'Improve this part first.'),
     };
   },
   'winter-fuel': (j, print) => ({
@@ -52,7 +59,10 @@ const say: Readonly<Record<string, Say>> = {
   'attic-heat': (j, print) => ({
     what: `On a hot afternoon the attic reaches ${print.value(j)}.`,
     why: 'You will be lifting and crawling up there.',
-    mend: j.status === 'ok' ? 'Still start early.' : 'Plan attic work for dawn, dull days or the cool season, in turns of 20 minutes, never alone.',
+    mend:
+      j.status === 'ok'
+        ? 'Still start early.'
+        : 'Plan attic work for dawn, dull days or the cool season, in turns of 20 minutes, never alone.',
     caution: heatCaution,
   }),
   'wet-glass': (j, print) => ({
@@ -61,7 +71,10 @@ const say: Readonly<Record<string, Say>> = {
         ? `On the cold night the glass of “${j.facts?.name}” stays ${print.value(j)} above the dew point.`
         : `On the cold night the glass of “${j.facts?.name}” falls below the dew point of the room and runs wet or freezes.`,
     why: 'Water on the sill rots it, and a wet window says the room is too damp or the glass too cold.',
-    mend: j.status === 'ok' ? 'Nothing to do.' : 'Add a tight inner or storm pane, and use the kitchen and bath fans in cold weather.',
+    mend:
+      j.status === 'ok'
+        ? 'Nothing to do.'
+        : 'Add a tight inner or storm pane, and use the kitchen and bath fans in cold weather.',
   }),
 };
 

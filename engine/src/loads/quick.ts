@@ -6,14 +6,28 @@ import type { WorkingRecorder } from '../plan/working.ts';
 import { type EraPart, eraU } from './constructions.ts';
 import type { Element, HouseElements } from './element.ts';
 import type { PartId } from './result.ts';
-import { type Setting, edgeOf } from './rooms.ts';
+import { edgeOf, type Setting } from './rooms.ts';
 import { windowSun } from './sunlight.ts';
 
 type House = ResolvedProject['house'];
 
 /** m² of glass for each m² of floor in ordinary houses. Source: `loads.quick` (common practice). */
-const glassShare: Given = { path: 'house.openings#area', kind: 'fraction', known: 'assumed', low: 0.09, likely: 0.13, high: 0.18 };
-const sunShare: Given = { path: 'house.openings#sun', kind: 'fraction', known: 'assumed', low: 0.4, likely: 0.55, high: 0.7 };
+const glassShare: Given = {
+  path: 'house.openings#area',
+  kind: 'fraction',
+  known: 'assumed',
+  low: 0.09,
+  likely: 0.13,
+  high: 0.18,
+};
+const sunShare: Given = {
+  path: 'house.openings#sun',
+  kind: 'fraction',
+  known: 'assumed',
+  low: 0.4,
+  likely: 0.55,
+  high: 0.7,
+};
 /** Storey height and the sun that walls take up, as ordinary houses have them. */
 const storeyHeight = 2.4;
 const wallAbsorptance = 0.6;
@@ -26,7 +40,8 @@ export function elementsOfAnswers(house: House, s: Scenario, setting: Setting, r
   const edge = edgeOf(footprint);
   const glassArea = s.of(glassShare) * floorArea;
   const walls = edge * storeyHeight * storeys - glassArea;
-  const u = (part: EraPart): number => ('missing' in house.era ? unresolved('missing', house.era.path) : s.of(eraU(house.era, part)));
+  const u = (part: EraPart): number =>
+    'missing' in house.era ? unresolved('missing', house.era.path) : s.of(eraU(house.era, part));
   const attic = s.choice(house.attic) !== 'none';
   const path = (part: PartId, uValue: number, area: number, more: Partial<Element> = {}): Element => {
     const conductance = uValue * area;
@@ -36,15 +51,26 @@ export function elementsOfAnswers(house: House, s: Scenario, setting: Setting, r
   const sides = [0, 90, 180, 270].map((azimuth) => setting.planes({ tilt: 90, azimuth }));
   const wallU = u('wall');
   const wallSun = setting.day.hours.map((_, i) =>
-    sides.reduce((a, p) => a + (wallAbsorptance * wallU * (walls / 4) * ((p.beam[i] ?? 0) + (p.diffuse[i] ?? 0))) / 22.7, 0),
+    sides.reduce(
+      (a, p) => a + (wallAbsorptance * wallU * (walls / 4) * ((p.beam[i] ?? 0) + (p.diffuse[i] ?? 0))) / 22.7,
+      0,
+    ),
   );
   const elements = [
     path('walls', wallU, walls, { sun: wallSun, leaks: walls }),
     path('windows', u('window'), glassArea, { sun: glassSun(glassArea, s, setting), leaks: glassArea }),
     path(attic ? 'ceiling' : 'roof', u('ceiling'), footprint, { side: attic ? 'attic' : 'outdoors' }),
-    path('floor', floorU(house, s, u('floor'), footprint, edge), footprint, { side: s.choice(house.below) === 'slab' ? 'ground' : 'outdoors' }),
+    path('floor', floorU(house, s, u('floor'), footprint, edge), footprint, {
+      side: s.choice(house.below) === 'slab' ? 'ground' : 'outdoors',
+    }),
   ];
-  return { elements, volumes: { house: floorArea * storeyHeight }, names: { house: 'House' }, atticFloor: attic ? footprint : 0, floorArea };
+  return {
+    elements,
+    volumes: { house: floorArea * storeyHeight },
+    names: { house: 'House' },
+    atticFloor: attic ? footprint : 0,
+    floorArea,
+  };
 }
 
 function floorU(house: House, s: Scenario, u: number, area: number, perimeter: number): number {
@@ -52,12 +78,27 @@ function floorU(house: House, s: Scenario, u: number, area: number, perimeter: n
   const below = s.choice(house.below);
   if (below === 'slab') return slabU(ground, 0);
   // An unheated basement is taken as a crawl space without vents.
-  return crawlU(ground, { floorU: u, wallU: 1.7, height: 0.5, vents: below === 'crawl' ? 0.0015 : 0, wind: 4, windShield: 0.05 });
+  return crawlU(ground, {
+    floorU: u,
+    wallU: 1.7,
+    height: 0.5,
+    vents: below === 'crawl' ? 0.0015 : 0,
+    wind: 4,
+    windShield: 0.05,
+  });
 }
 
 function glassSun(area: number, s: Scenario, setting: Setting): number[] {
   const side = Math.sqrt(area / 4);
-  const glazed = { width: side, height: side, panes: 2 as const, sunShare: s.of(sunShare), shade: 0.75, overhang: 0, gap: 0 };
+  const glazed = {
+    width: side,
+    height: side,
+    panes: 2 as const,
+    sunShare: s.of(sunShare),
+    shade: 0.75,
+    overhang: 0,
+    gap: 0,
+  };
   const faces = [0, 90, 180, 270].map((azimuth) => {
     const plane = { tilt: 90, azimuth };
     return windowSun(glazed, plane, setting.planes(plane), setting.day);

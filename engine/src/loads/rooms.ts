@@ -1,4 +1,4 @@
-import { type Project, type Resolved, type ResolvedProject, inIdOrder } from '@kneewall/project';
+import { inIdOrder, type Project, type Resolved, type ResolvedProject } from '@kneewall/project';
 import type { DesignDay } from '../climate/result.ts';
 import { crawlU, slabU } from '../physics/conduction/index.ts';
 import { unresolved } from '../plan/outcome.ts';
@@ -33,13 +33,19 @@ export function elementsOfRooms(house: House, s: Scenario, setting: Setting, rec
   const elements = surfaces.flatMap(([id, surface]) => {
     const within = openings.filter(([, o]) => o.surface === id);
     const opaque = s.part(`surface ${id}`, (x) => opaqueElement(id, surface, house, within, x, setting, floors, rec));
-    return [opaque, ...within.map(([oid, o]) => s.part(`opening ${oid}`, (x) => windowElement(oid, o, surface, x, setting, rec)))];
+    return [
+      opaque,
+      ...within.map(([oid, o]) => s.part(`opening ${oid}`, (x) => windowElement(oid, o, surface, x, setting, rec))),
+    ];
   });
   return {
     elements,
     volumes: Object.fromEntries(rooms.map(([id, r]) => [id, s.of(r.floorArea) * s.of(r.height)])),
     names: Object.fromEntries(rooms.map(([id, r]) => [id, r.name ?? id])),
-    atticFloor: surfaces.reduce((a, [, x]) => a + (s.choice(x.other) === 'attic' && s.choice(x.kind) === 'ceiling' ? s.of(x.area) : 0), 0),
+    atticFloor: surfaces.reduce(
+      (a, [, x]) => a + (s.choice(x.other) === 'attic' && s.choice(x.kind) === 'ceiling' ? s.of(x.area) : 0),
+      0,
+    ),
     floorArea: rooms.reduce((a, [, r]) => a + s.of(r.floorArea), 0),
   };
 }
@@ -48,7 +54,10 @@ type Floors = { readonly area: number; readonly perimeter: number };
 
 /** The footprint that meets the ground; its edge is that of a house a quarter longer than wide. */
 function floorSetting(house: House, surfaces: readonly (readonly [string, Surface])[], s: Scenario): Floors {
-  const area = surfaces.reduce((a, [, x]) => a + (['below', 'ground'].includes(s.choice(x.other)) ? s.of(x.area) : 0), 0);
+  const area = surfaces.reduce(
+    (a, [, x]) => a + (['below', 'ground'].includes(s.choice(x.other)) ? s.of(x.area) : 0),
+    0,
+  );
   return { area, perimeter: edgeOf(area > 0 ? area : (s.maybe(house.floorArea) ?? 0)) };
 }
 
@@ -70,11 +79,26 @@ function opaqueElement(
   const net = area - glassArea;
   const u = surfaceU(surface, house, s, floors, rec);
   const conductance = u * net;
-  rec?.step(`UA ${surface.name ?? id}`, 'U * (A - A_windows)', { U: u, A: area, A_windows: glassArea }, conductance, 'W/K', 'loads.transmission');
+  rec?.step(
+    `UA ${surface.name ?? id}`,
+    'U * (A - A_windows)',
+    { U: u, A: area, A_windows: glassArea },
+    conductance,
+    'W/K',
+    'loads.transmission',
+  );
   const side = sideOf(surface, s);
   const outdoors = side === 'outdoors' && s.choice(surface.other) === 'outdoors';
   const sun = outdoors ? opaqueSun(surface, conductance, s, setting) : [];
-  return { room: surface.room ?? '', part: partOf(surface, s), subject: id, conductance, side, sun, leaks: outdoors ? net : 0 };
+  return {
+    room: surface.room ?? '',
+    part: partOf(surface, s),
+    subject: id,
+    conductance,
+    side,
+    sun,
+    leaks: outdoors ? net : 0,
+  };
 }
 
 const sideOf = (surface: Surface, s: Scenario): OtherSide => {
@@ -84,7 +108,13 @@ const sideOf = (surface: Surface, s: Scenario): OtherSide => {
 
 function partOf(surface: Surface, s: Scenario): PartId {
   const kind = s.choice(surface.kind);
-  const parts: Readonly<Record<typeof kind, PartId>> = { wall: 'walls', ceiling: 'ceiling', roof: 'roof', floor: 'floor', door: 'doors' };
+  const parts: Readonly<Record<typeof kind, PartId>> = {
+    wall: 'walls',
+    ceiling: 'ceiling',
+    roof: 'roof',
+    floor: 'floor',
+    door: 'doors',
+  };
   return parts[kind];
 }
 
@@ -97,7 +127,8 @@ function surfaceU(surface: Surface, house: House, s: Scenario, floors: Floors, r
   const direction = kind === 'floor' ? 'down' : kind === 'wall' || kind === 'door' ? 'horizontal' : 'up';
   const u = assemblyU(assembly, { direction, sheltered: other !== 'outdoors' }, s, rec);
   const ground = { ...floors, soil: soilConductivity, wall: 0.3 };
-  if (other === 'below' && kind === 'floor') return crawlU(ground, { floorU: u, wallU: 1.7, height: 0.5, vents: 0.0015, wind: 4, windShield: 0.05 });
+  if (other === 'below' && kind === 'floor')
+    return crawlU(ground, { floorU: u, wallU: 1.7, height: 0.5, vents: 0.0015, wind: 4, windShield: 0.05 });
   // A slab's own films and concrete are in its U; what insulates it is the rest.
   if (other === 'ground' && kind === 'floor') return slabU(ground, Math.max(0, 1 / u - 0.33));
   return u;
@@ -114,7 +145,10 @@ function tiltOf(surface: Surface, s: Scenario): number {
   return kind === 'wall' || kind === 'door' ? 90 : kind === 'floor' ? 180 : 30;
 }
 
-const planeOf = (surface: Surface, s: Scenario): Plane => ({ tilt: tiltOf(surface, s), azimuth: s.of(surface.azimuth) });
+const planeOf = (surface: Surface, s: Scenario): Plane => ({
+  tilt: tiltOf(surface, s),
+  azimuth: s.of(surface.azimuth),
+});
 
 /** Sun on the outside of a wall or roof comes in by sol-air: absorptance × sun / outside film, through the wall's U. */
 function opaqueSun(surface: Surface, conductance: number, s: Scenario, { planes }: Setting): number[] {
@@ -123,7 +157,14 @@ function opaqueSun(surface: Surface, conductance: number, s: Scenario, { planes 
   return beam.map((b, i) => (conductance * absorptance * (b + (diffuse[i] ?? 0))) / sunFilm);
 }
 
-function windowElement(id: string, o: Opening, surface: Surface, s: Scenario, setting: Setting, rec?: WorkingRecorder): Element {
+function windowElement(
+  id: string,
+  o: Opening,
+  surface: Surface,
+  s: Scenario,
+  setting: Setting,
+  rec?: WorkingRecorder,
+): Element {
   const [width, height] = [s.of(o.width), s.of(o.height)];
   if ('missing' in o.glazing) return unresolved('missing', o.glazing.path);
   const glazing = s.choice(o.glazing);
@@ -143,5 +184,13 @@ function windowElement(id: string, o: Opening, surface: Surface, s: Scenario, se
   } as const;
   const plane = outdoors ? planeOf(surface, s) : undefined;
   const sun = plane && !door ? windowSun(glazed, plane, setting.planes(plane), setting.day) : [];
-  return { room: surface.room ?? '', part: door ? 'doors' : 'windows', subject: id, conductance, side: sideOf(surface, s), sun, leaks: outdoors ? width * height : 0 };
+  return {
+    room: surface.room ?? '',
+    part: door ? 'doors' : 'windows',
+    subject: id,
+    conductance,
+    side: sideOf(surface, s),
+    sun,
+    leaks: outdoors ? width * height : 0,
+  };
 }

@@ -1,27 +1,70 @@
 import type { Sources } from '../plan/source.ts';
 
 export const sources: Sources = {
-  'iso-6946.combined': { title: 'ISO 6946, combined method for layers crossed by framing', edition: '2017', standing: 'from memory' },
-  'iso-13370.slab': { title: 'ISO 13370, slab on the ground and suspended floor', edition: '2017', standing: 'from memory' },
-  'infiltration.enhanced': { title: 'ASHRAE Handbook, Fundamentals, enhanced infiltration model', edition: '2001 to 2021', standing: 'from memory' },
-  'infiltration.blower-door': { title: 'ASTM E779 and ISO 9972, leakage from a blower-door figure', standing: 'from memory' },
+  'iso-6946.combined': {
+    title: 'ISO 6946, combined method for layers crossed by framing',
+    edition: '2017',
+    standing: 'from memory',
+  },
+  'iso-13370.slab': {
+    title: 'ISO 13370, slab on the ground and suspended floor',
+    edition: '2017',
+    standing: 'from memory',
+  },
+  'infiltration.enhanced': {
+    title: 'ASHRAE Handbook, Fundamentals, enhanced infiltration model',
+    edition: '2001 to 2021',
+    standing: 'from memory',
+  },
+  'infiltration.blower-door': {
+    title: 'ASTM E779 and ISO 9972, leakage from a blower-door figure',
+    standing: 'from memory',
+  },
   'attic.steady': { title: 'Steady heat balance of an attic: rooms, roof, vents', standing: 'definition' },
   'loads.transmission': { title: 'Heat through a surface: U × A × temperature difference', standing: 'definition' },
   'loads.leakage': { title: 'Heat carried by leaking air: flow × density × heat capacity', standing: 'definition' },
   'loads.constructions': { title: 'Common practice and code history of framed houses', standing: 'from memory' },
   'loads.eras': { title: 'Common practice and code history by the age of a house', standing: 'from memory' },
   'loads.glazing': { title: 'Usual figures of window glass', standing: 'from memory' },
-  'loads.shades': { title: 'Common practice, no source: share of the sun that coverings pass', standing: 'common practice' },
+  'loads.shades': {
+    title: 'Common practice, no source: share of the sun that coverings pass',
+    standing: 'common practice',
+  },
   'loads.draughts': { title: 'Common practice, no source: leakage by what people feel', standing: 'common practice' },
-  'loads.people': { title: 'ASHRAE Handbook, Fundamentals, residential loads: a person at rest', standing: 'from memory' },
+  'loads.people': {
+    title: 'ASHRAE Handbook, Fundamentals, residential loads: a person at rest',
+    standing: 'from memory',
+  },
   'loads.sol-air': { title: 'ASHRAE Handbook, Fundamentals, sol-air temperature', standing: 'from memory' },
-  'loads.unheated': { title: 'Common practice, no source: an unheated room lies half way', standing: 'common practice' },
-  'loads.window-sun': { title: 'Sun through a window: area × solar share × sun at its angle, overhang by profile angle', standing: 'definition' },
-  'loads.test-first': { title: 'Common practice, no source: one guess should not be worth more than 15 % of the load', standing: 'common practice' },
-  'loads.winter': { title: 'Common practice, no source: fuel and house should agree within a third', standing: 'common practice' },
-  'loads.dominates': { title: 'Common practice, no source: a part above 35 % is mended first', standing: 'common practice' },
+  'loads.unheated': {
+    title: 'Common practice, no source: an unheated room lies half way',
+    standing: 'common practice',
+  },
+  'loads.window-sun': {
+    title: 'Sun through a window: area × solar share × sun at its angle, overhang by profile angle',
+    standing: 'definition',
+  },
+  'loads.test-first': {
+    title: 'Common practice, no source: one guess should not be worth more than 15 % of the load',
+    standing: 'common practice',
+  },
+  'loads.winter': {
+    title: 'Common practice, no source: fuel and house should agree within a third',
+    standing: 'common practice',
+  },
+  'loads.dominates': {
+    title: 'Common practice, no source: a part above 35 % is mended first',
+    standing: 'common practice',
+  },
   'loads.dew-point': { title: 'ISO 13788, surface condensation by temperature factor', standing: 'from memory' },
-  'loads.attic-work': { title: 'Common practice, no source: above 40 °C attic work wants short turns; defer to published work and rest limits', standing: 'common practice' },
-  'loads.combustion': { title: 'Draught of open flues: left to a licensed technician and the local code', standing: 'common practice' },
+  'loads.attic-work': {
+    title:
+      'Common practice, no source: above 40 °C attic work wants short turns; defer to published work and rest limits',
+    standing: 'common practice',
+  },
+  'loads.combustion': {
+    title: 'Draught of open flues: left to a licensed technician and the local code',
+    standing: 'common practice',
+  },
   'spread.first-order': { title: 'Shifts of single inputs joined as independent', standing: 'definition' },
 };

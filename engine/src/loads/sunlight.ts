@@ -35,7 +35,11 @@ function sunOnPlane(day: DesignDay, plane: Plane, reflectance: number): PlaneSun
   });
   const through = (panes: 1 | 2) =>
     hours.map((h) => (h.cosine > 0 ? angleModifier(panes, Math.acos(Math.min(1, h.cosine)) / rad) : 0));
-  return { beam: hours.map((h) => h.beam), diffuse: hours.map((h) => h.diffuse), throughGlass: { 1: through(1), 2: through(2) } };
+  return {
+    beam: hours.map((h) => h.beam),
+    diffuse: hours.map((h) => h.diffuse),
+    throughGlass: { 1: through(1), 2: through(2) },
+  };
 }
 
 /** Glass and what covers it: size m, share of the sun at normal incidence, shade, overhang m. */
@@ -64,7 +68,11 @@ export function windowSun(glazed: Glazed, plane: Plane, sun: PlaneSun, day: Desi
 }
 
 /** Share of the glass that the overhang leaves in the sun, by the profile angle. */
-export function sunlitShare(glazed: Pick<Glazed, 'overhang' | 'gap' | 'height'>, plane: Plane, sun: { zenith: number; azimuth: number }): number {
+export function sunlitShare(
+  glazed: Pick<Glazed, 'overhang' | 'gap' | 'height'>,
+  plane: Plane,
+  sun: { zenith: number; azimuth: number },
+): number {
   const facing = Math.cos((sun.azimuth - plane.azimuth) * rad);
   if (glazed.overhang <= 0 || facing <= 0.01 || sun.zenith >= 90) return 1;
   const profile = Math.tan((90 - sun.zenith) * rad) / facing;

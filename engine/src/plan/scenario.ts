@@ -67,7 +67,11 @@ export function spread<K extends string>(model: (s: Scenario) => Readonly<Record
   const moves = [...seen.values()]
     .filter((g) => g.low < g.high)
     .sort((a, b) => (a.path < b.path ? -1 : 1))
-    .map((g) => ({ path: g.path, low: moved(model, g, 'low', likely, parts), high: moved(model, g, 'high', likely, parts) }));
+    .map((g) => ({
+      path: g.path,
+      low: moved(model, g, 'low', likely, parts),
+      high: moved(model, g, 'high', likely, parts),
+    }));
   const keys = Object.keys(likely) as K[];
   return Object.fromEntries(
     keys.map((key) => {
@@ -87,7 +91,8 @@ const moved = <K extends string>(
   end: End,
   likely: Readonly<Record<K, number>>,
   parts: Parts,
-): Readonly<Record<K, number>> => (given[end] === given.likely ? likely : model(scenario({ path: given.path, end }, undefined, parts)));
+): Readonly<Record<K, number>> =>
+  given[end] === given.likely ? likely : model(scenario({ path: given.path, end }, undefined, parts));
 
 function join(likely: number, drivers: readonly Driver[]): Spread {
   let up = 0;

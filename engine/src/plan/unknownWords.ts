@@ -1,5 +1,5 @@
-import type { Because } from './outcome.ts';
 import type { Judged, Words } from './judge.ts';
+import type { Because } from './outcome.ts';
 import type { Printer } from './printer.ts';
 
 const reasons: Readonly<Record<Because, (names: string) => string>> = {

@@ -1,7 +1,20 @@
-import { readFileSync, readdirSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { applyEdit, canonicalJson, emptyProject, hashOf, inverse, openProject, type Project, resolveProject, rootNode, type SchemaNode, schemaPaths, valueAt } from '../index.ts';
+import {
+  applyEdit,
+  canonicalJson,
+  emptyProject,
+  hashOf,
+  inverse,
+  openProject,
+  type Project,
+  resolveProject,
+  rootNode,
+  type SchemaNode,
+  schemaPaths,
+  valueAt,
+} from '../index.ts';
 
 const old = new URL('../../test/old/', import.meta.url);
 const tern = readFileSync(new URL('v1-tern-ledge.json', old), 'utf8');
@@ -25,14 +38,26 @@ describe('opening a file', () => {
     ['deep nesting', `{"schema":1,"x":${'['.repeat(200)}${']'.repeat(200)}}`, 'refused too-deep x.0.0.0'],
     ['a forbidden key', '{"schema":1,"house":{"__proto__":{"x":1}}}', 'refused forbidden-key house.__proto__'],
     ['a key twice', '{"schema":1,"house":{},"house":{}}', 'refused duplicate-key house'],
-    ['infinity', '{"schema":1,"house":{"floorArea":{"value":1e400,"known":"measured"}}}', 'refused not-finite house.floorArea.value'],
+    [
+      'infinity',
+      '{"schema":1,"house":{"floorArea":{"value":1e400,"known":"measured"}}}',
+      'refused not-finite house.floorArea.value',
+    ],
     ['a negative area', project({ floorArea: is(-3) }), 'refused impossible house.floorArea.value'],
     ['a text for a number', project({ floorArea: is('95') }), 'refused wrong-type house.floorArea.value'],
-    ['a range that falls', project({ floorArea: is({ low: 9, likely: 5, high: 8 }) }), 'refused range-order house.floorArea.value'],
+    [
+      'a range that falls',
+      project({ floorArea: is({ low: 9, likely: 5, high: 8 }) }),
+      'refused range-order house.floorArea.value',
+    ],
     ['an unknown answer', project({ era: 'last-week' }), 'refused not-an-option house.era'],
     ['a bad id', project({ rooms: { 'Big Room!': {} } }), 'refused bad-id house.rooms.Big Room!'],
     ['an implausible area, kept', project({ floorArea: is(9000) }), 'ask implausible house.floorArea'],
-    ['a dangling reference, kept', project({ surfaces: { w: { room: 'gone' } } }), 'ask dangling-reference house.surfaces.w.room'],
+    [
+      'a dangling reference, kept',
+      project({ surfaces: { w: { room: 'gone' } } }),
+      'ask dangling-reference house.surfaces.w.room',
+    ],
     ['an unknown field, kept', project({ turret: 1 }), 'ask unknown-field house.turret'],
   ])('%s', (_name, text, code) => {
     expect(codes(text)).toEqual([code]);
@@ -46,10 +71,14 @@ describe('opening a file', () => {
 
   it('never throws on a damaged project, and never gives a number that is none', () => {
     fc.assert(
-      fc.property(fc.nat(tern.length - 1), fc.constantFrom('', '0', '"', '{', '}', '-', 'e', '\u0000', 'null'), (at, piece) => {
-        const opened = openProject(tern.slice(0, at) + piece + tern.slice(at + 1));
-        return opened.ok || opened.problems.length > 0;
-      }),
+      fc.property(
+        fc.nat(tern.length - 1),
+        fc.constantFrom('', '0', '"', '{', '}', '-', 'e', '\u0000', 'null'),
+        (at, piece) => {
+          const opened = openProject(tern.slice(0, at) + piece + tern.slice(at + 1));
+          return opened.ok || opened.problems.length > 0;
+        },
+      ),
       { seed: 20261125, numRuns: 400 },
     );
   });
@@ -59,7 +88,13 @@ describe('edits', () => {
   const start = openProject(tern);
   if (!start.ok) throw new Error('the kept project opens');
   const path = ['house', 'rooms', 'bath', 'height'];
-  const edit = (after: unknown, over: Project = start.project) => ({ device: 'a', seq: 1, path, before: valueAt(over, path), after });
+  const edit = (after: unknown, over: Project = start.project) => ({
+    device: 'a',
+    seq: 1,
+    path,
+    before: valueAt(over, path),
+    after,
+  });
 
   it('change one place, share the rest, and can be taken back', () => {
     const one = edit(is(2.5));
@@ -84,7 +119,13 @@ describe('edits', () => {
 
   it('remove and add entries of a map', () => {
     const room = ['house', 'rooms', 'attic-den'];
-    const added = applyEdit(start.project, { device: 'a', seq: 1, path: room, before: undefined, after: { name: 'Den' } });
+    const added = applyEdit(start.project, {
+      device: 'a',
+      seq: 1,
+      path: room,
+      before: undefined,
+      after: { name: 'Den' },
+    });
     expect(added.problems).toEqual([]);
     const gone = applyEdit(added.value, { device: 'a', seq: 2, path: room, before: { name: 'Den' }, after: undefined });
     expect(canonicalJson(gone.value)).toBe(canonicalJson(start.project));
@@ -96,7 +137,11 @@ describe('the schema', () => {
     const look = (node: SchemaNode, at: string): string[] =>
       Object.entries(node.children).flatMap(([key, { meta, ...child }]) => {
         const here = `${at}.${key}`;
-        const wants = meta.node === 'quantity' ? [meta.kind, meta.plausible, meta.usually].every((x) => x !== undefined) && (meta.default === undefined) !== (meta.neededBy === undefined) : true;
+        const wants =
+          meta.node === 'quantity'
+            ? [meta.kind, meta.plausible, meta.usually].every((x) => x !== undefined) &&
+              (meta.default === undefined) !== (meta.neededBy === undefined)
+            : true;
         return [...(wants && meta.label.length > 0 ? [] : [here]), ...look({ meta, ...child }, here)];
       });
     expect(look(rootNode, '')).toEqual([]);

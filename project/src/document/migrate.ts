@@ -1,5 +1,3 @@
-import { schemaVersion } from '../schema/project.ts';
-
 type Document = Readonly<Record<string, unknown>>;
 
 /**
@@ -13,5 +11,3 @@ export function migrate(document: Document): Document {
   const from = Number(document.schema);
   return steps.filter((s) => s.to > from).reduce((d, s) => ({ ...s.up(d), schema: s.to }), document);
 }
-
-export const migratedTo: number = steps.at(-1)?.to ?? schemaVersion;

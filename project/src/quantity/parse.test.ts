@@ -44,9 +44,12 @@ describe('lengths the way people write them', () => {
     expect(readings(text, 'length')).toEqual(both);
   });
 
-  it.each([`6' 3 cm`, '5x3', `5' 13"`, '1/0 in', 'six feet', `5'3"4`, '5 ft ft', '--5 in'])('%s is refused whole', (text) => {
-    expect(value(text, 'length')).toBe('not-understood');
-  });
+  it.each([`6' 3 cm`, '5x3', `5' 13"`, '1/0 in', 'six feet', `5'3"4`, '5 ft ft', '--5 in'])(
+    '%s is refused whole',
+    (text) => {
+      expect(value(text, 'length')).toBe('not-understood');
+    },
+  );
 });
 
 describe('other quantities', () => {

@@ -84,7 +84,8 @@ export function formatRange(range: Range, kind: QuantityKind, system: System): s
   const print = (n: number) => printQuantity(n, kind, system, { significant: 2 });
   const [low, high] = [print(range.low), print(range.high)];
   if (low === high) return printQuantity(range.likely, kind, system);
-  const unit = kindOf(kind).units.find((x) => x.symbol !== '' && low.endsWith(x.symbol) && high.endsWith(x.symbol))?.symbol ?? '';
+  const unit =
+    kindOf(kind).units.find((x) => x.symbol !== '' && low.endsWith(x.symbol) && high.endsWith(x.symbol))?.symbol ?? '';
   return unit === '' || kind === 'length' ? `${low} to ${high}` : `${low.slice(0, -unit.length).trimEnd()} to ${high}`;
 }
 

@@ -1,5 +1,5 @@
 import { type Problem, refused } from '@kneewall/project';
-import { type WeatherRow, dayOfYear, numberIn } from './rows.ts';
+import { dayOfYear, numberIn, type WeatherRow } from './rows.ts';
 
 /** What a file says before its rows are checked. */
 export type RawYear = {
@@ -16,7 +16,9 @@ export type RawRead = { readonly raw: RawYear } | { readonly problem: Problem };
 
 const column = (head: readonly string[], ...names: readonly string[]): number =>
   head.findIndex((h) => names.some((n) => h.toLowerCase() === n.toLowerCase()));
-const noColumn = (name: string): RawRead => ({ problem: refused('missing-column', ['column', name], `The file has no column “${name}”. Get it with that column.`) });
+const noColumn = (name: string): RawRead => ({
+  problem: refused('missing-column', ['column', name], `The file has no column “${name}”. Get it with that column.`),
+});
 
 /**
  * TMY3, also as a spreadsheet saves it again. Labels are the end of the hour in local standard time; sun values are
@@ -25,7 +27,19 @@ const noColumn = (name: string): RawRead => ({ problem: refused('missing-column'
 export function readTmy3(table: readonly (readonly string[])[]): RawRead {
   const [place = [], head = []] = table;
   const at = (name: string) => head.findIndex((h) => h.startsWith(name));
-  const names = { date: 'Date', time: 'Time', ghi: 'GHI (', dni: 'DNI (', dhi: 'DHI (', t: 'Dry-bulb (', dew: 'Dew-point (', rh: 'RHum (', p: 'Pressure (', wd: 'Wdir (', ws: 'Wspd (' };
+  const names = {
+    date: 'Date',
+    time: 'Time',
+    ghi: 'GHI (',
+    dni: 'DNI (',
+    dhi: 'DHI (',
+    t: 'Dry-bulb (',
+    dew: 'Dew-point (',
+    rh: 'RHum (',
+    p: 'Pressure (',
+    wd: 'Wdir (',
+    ws: 'Wspd (',
+  };
   const i = Object.fromEntries(Object.entries(names).map(([k, n]) => [k, at(n)])) as Record<keyof typeof names, number>;
   const missing = Object.entries(i).find(([, n]) => n < 0);
   if (missing) return noColumn(names[missing[0] as keyof typeof names]);
@@ -35,18 +49,61 @@ export function readTmy3(table: readonly (readonly string[])[]): RawRead {
     const day = date ? dayOfYear(Number(date[1]), Number(date[2])) : undefined;
     if (day === undefined || !(hour >= 1 && hour <= 24)) return [];
     const x = (k: keyof typeof names) => numberIn(r[i[k]]);
-    return [{ slot: day * 24 + hour - 1, line: n + 3, dryBulb: x('t'), dewPoint: x('dew'), relativeHumidity: x('rh') / 100, pressure: x('p') * 100, windSpeed: x('ws'), windDirection: x('wd'), ghi: x('ghi'), dni: x('dni'), dhi: x('dhi') }];
+    return [
+      {
+        slot: day * 24 + hour - 1,
+        line: n + 3,
+        dryBulb: x('t'),
+        dewPoint: x('dew'),
+        relativeHumidity: x('rh') / 100,
+        pressure: x('p') * 100,
+        windSpeed: x('ws'),
+        windDirection: x('wd'),
+        ghi: x('ghi'),
+        dni: x('dni'),
+        dhi: x('dhi'),
+      },
+    ];
   });
   const [, station = '', , zone, lat, lon, height] = place;
-  return { raw: { name: station, latitude: Number(lat), longitude: Number(lon), elevation: Number(height), timeZone: Number(zone), stepSeconds: 3600, sunOffset: 1800, rows } };
+  return {
+    raw: {
+      name: station,
+      latitude: Number(lat),
+      longitude: Number(lon),
+      elevation: Number(height),
+      timeZone: Number(zone),
+      stepSeconds: 3600,
+      sunOffset: 1800,
+      rows,
+    },
+  };
 }
 
 /** NSRDB PSM 3 and 4. Labels are instants; rows are in the file's own time zone. */
 export function readPsm(table: readonly (readonly string[])[]): RawRead {
   const [keys = [], values = [], head = []] = table;
   const meta = (name: string) => values[column(keys, name)] ?? '';
-  const names = { year: ['Year'], month: ['Month'], day: ['Day'], hour: ['Hour'], minute: ['Minute'], ghi: ['GHI'], dni: ['DNI'], dhi: ['DHI'], t: ['Temperature'], dew: ['Dew Point'], rh: ['Relative Humidity'], p: ['Pressure'], wd: ['Wind Direction'], ws: ['Wind Speed'] };
-  const i = Object.fromEntries(Object.entries(names).map(([k, n]) => [k, column(head, ...n)])) as Record<keyof typeof names, number>;
+  const names = {
+    year: ['Year'],
+    month: ['Month'],
+    day: ['Day'],
+    hour: ['Hour'],
+    minute: ['Minute'],
+    ghi: ['GHI'],
+    dni: ['DNI'],
+    dhi: ['DHI'],
+    t: ['Temperature'],
+    dew: ['Dew Point'],
+    rh: ['Relative Humidity'],
+    p: ['Pressure'],
+    wd: ['Wind Direction'],
+    ws: ['Wind Speed'],
+  };
+  const i = Object.fromEntries(Object.entries(names).map(([k, n]) => [k, column(head, ...n)])) as Record<
+    keyof typeof names,
+    number
+  >;
   const missing = Object.entries(i).find(([, n]) => n < 0);
   if (missing) return noColumn(missing[0]);
   const body = table.slice(3).filter((r) => r.length > 5);
@@ -57,8 +114,33 @@ export function readPsm(table: readonly (readonly string[])[]): RawRead {
     const day = dayOfYear(x('month'), x('day'));
     if (day === undefined) return [];
     const slot = Math.floor((day * 86_400 + x('hour') * 3600 + x('minute') * 60) / stepSeconds);
-    return [{ slot, line: n + 4, dryBulb: x('t'), dewPoint: x('dew'), relativeHumidity: x('rh') / 100, pressure: x('p') * 100, windSpeed: x('ws'), windDirection: x('wd'), ghi: x('ghi'), dni: x('dni'), dhi: x('dhi') }];
+    return [
+      {
+        slot,
+        line: n + 4,
+        dryBulb: x('t'),
+        dewPoint: x('dew'),
+        relativeHumidity: x('rh') / 100,
+        pressure: x('p') * 100,
+        windSpeed: x('ws'),
+        windDirection: x('wd'),
+        ghi: x('ghi'),
+        dni: x('dni'),
+        dhi: x('dhi'),
+      },
+    ];
   });
   const sunOffset = ((minutes[0] ?? 0) * 60) % stepSeconds;
-  return { raw: { name: `NSRDB ${meta('Location ID')}`, latitude: Number(meta('Latitude')), longitude: Number(meta('Longitude')), elevation: Number(meta('Elevation')), timeZone: Number(meta('Time Zone')), stepSeconds, sunOffset, rows } };
+  return {
+    raw: {
+      name: `NSRDB ${meta('Location ID')}`,
+      latitude: Number(meta('Latitude')),
+      longitude: Number(meta('Longitude')),
+      elevation: Number(meta('Elevation')),
+      timeZone: Number(meta('Time Zone')),
+      stepSeconds,
+      sunOffset,
+      rows,
+    },
+  };
 }

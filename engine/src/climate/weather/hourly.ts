@@ -1,7 +1,7 @@
-import { type Project, type QuantityKind, parseQuantity, refused } from '@kneewall/project';
+import { type Project, parseQuantity, type QuantityKind, refused } from '@kneewall/project';
 import { dewPoint, humidityRatio, standardPressure } from '../../physics/air/index.ts';
 import type { RawRead } from './formats.ts';
-import { type WeatherColumn, type WeatherRow, numberIn, weatherColumns } from './rows.ts';
+import { numberIn, type WeatherColumn, type WeatherRow, weatherColumns } from './rows.ts';
 
 type Site = NonNullable<Project['site']>;
 export type ColumnNames = NonNullable<NonNullable<Site['weather']>['columns']>;
@@ -20,18 +20,54 @@ const kindsOf: Readonly<Record<WeatherColumn, QuantityKind>> = {
 const needed: readonly WeatherColumn[] = ['dryBulb', 'relativeHumidity', 'ghi', 'dni', 'dhi'];
 
 /** An hourly table with a heading: 8760 rows from 1 January 00:00, columns and units as the project names them. */
-export function readHourly(table: readonly (readonly string[])[], columns: ColumnNames, site: Site | undefined): RawRead {
+export function readHourly(
+  table: readonly (readonly string[])[],
+  columns: ColumnNames,
+  site: Site | undefined,
+): RawRead {
   const [head = []] = table;
-  const place = { latitude: likely(site?.latitude), longitude: likely(site?.longitude) ?? 0, elevation: likely(site?.elevation) };
+  const place = {
+    latitude: likely(site?.latitude),
+    longitude: likely(site?.longitude) ?? 0,
+    elevation: likely(site?.elevation),
+  };
   if (place.latitude === undefined || place.elevation === undefined)
-    return { problem: refused('missing-column', ['site', 'latitude'], 'Enter latitude and height of the place first: the table does not state them.') };
+    return {
+      problem: refused(
+        'missing-column',
+        ['site', 'latitude'],
+        'Enter latitude and height of the place first: the table does not state them.',
+      ),
+    };
   const readers = Object.fromEntries(weatherColumns.map((c) => [c, readerOf(head, c, columns)]));
   const lacking = needed.find((c) => !readers[c]);
-  if (lacking) return { problem: refused('missing-column', ['columns', lacking], `Say which column holds “${lacking}” and in which unit.`, { found: head.slice(0, 12).join(', ') }) };
+  if (lacking)
+    return {
+      problem: refused(
+        'missing-column',
+        ['columns', lacking],
+        `Say which column holds “${lacking}” and in which unit.`,
+        { found: head.slice(0, 12).join(', ') },
+      ),
+    };
   const pressure = standardPressure(place.elevation);
-  const rows = table.slice(1).filter((r) => r.some((c) => c !== '')).map((r, n) => rowOf(r, n, readers, pressure));
+  const rows = table
+    .slice(1)
+    .filter((r) => r.some((c) => c !== ''))
+    .map((r, n) => rowOf(r, n, readers, pressure));
   const timeZone = likely(site?.timeZone) ?? Math.round(place.longitude / 15);
-  return { raw: { name: 'Hourly table', latitude: place.latitude, longitude: place.longitude, elevation: place.elevation, timeZone, stepSeconds: 3600, sunOffset: 1800, rows } };
+  return {
+    raw: {
+      name: 'Hourly table',
+      latitude: place.latitude,
+      longitude: place.longitude,
+      elevation: place.elevation,
+      timeZone,
+      stepSeconds: 3600,
+      sunOffset: 1800,
+      rows,
+    },
+  };
 }
 
 const likely = (entered: { value: number | { likely: number } } | undefined): number | undefined =>
@@ -51,7 +87,12 @@ function readerOf(head: readonly string[], c: WeatherColumn, columns: ColumnName
   return (row) => base + slope * numberIn(row[index]);
 }
 
-function rowOf(r: readonly string[], n: number, readers: Readonly<Record<string, Reader>>, standard: number): WeatherRow {
+function rowOf(
+  r: readonly string[],
+  n: number,
+  readers: Readonly<Record<string, Reader>>,
+  standard: number,
+): WeatherRow {
   const x = (c: WeatherColumn, otherwise: number) => readers[c]?.(r) ?? otherwise;
   const dryBulb = x('dryBulb', Number.NaN);
   const relativeHumidity = x('relativeHumidity', Number.NaN);

@@ -1,4 +1,4 @@
-import { type Problem, asked, refused } from '@kneewall/project';
+import { asked, type Problem, refused } from '@kneewall/project';
 import { standardPressure } from '../../physics/air/index.ts';
 import { sunPosition } from '../../physics/sun/index.ts';
 import { type WeatherColumn, weatherColumns } from './rows.ts';
@@ -31,15 +31,32 @@ function impossibleIn(year: WeatherYear, column: WeatherColumn): Problem[] {
   const at = year[column].findIndex((x) => !(x >= min && x <= max));
   if (at < 0) return [];
   const found = year[column][at];
-  return [refused('impossible-value', ['row', at + 1, column], 'Mend or replace this number, or get the file again.', { found: Number.isFinite(found) ? found : 'no number', allowed: { min, max } })];
+  return [
+    refused('impossible-value', ['row', at + 1, column], 'Mend or replace this number, or get the file again.', {
+      found: Number.isFinite(found) ? found : 'no number',
+      allowed: { min, max },
+    }),
+  ];
 }
 
 /** A year whose warm half averages above 45 is in Fahrenheit; one above 200 is in kelvin. */
 function wrongUnit(year: WeatherYear): Problem | undefined {
   const sorted = Float64Array.from(year.dryBulb).sort();
   const high = sorted[Math.floor(sorted.length * 0.9)] ?? 0;
-  if (high > 200) return refused('wrong-unit', ['dryBulb'], 'The temperatures look like kelvin. Say so in the columns, then import again.', { found: high });
-  if (high > 45) return refused('wrong-unit', ['dryBulb'], 'The temperatures look like Fahrenheit. Say so in the columns, then import again.', { found: high });
+  if (high > 200)
+    return refused(
+      'wrong-unit',
+      ['dryBulb'],
+      'The temperatures look like kelvin. Say so in the columns, then import again.',
+      { found: high },
+    );
+  if (high > 45)
+    return refused(
+      'wrong-unit',
+      ['dryBulb'],
+      'The temperatures look like Fahrenheit. Say so in the columns, then import again.',
+      { found: high },
+    );
   return undefined;
 }
 
@@ -54,7 +71,11 @@ export function closureResidual(year: WeatherYear, shiftMinutes: number, stride 
   for (let i = 0; i < year.ghi.length; i += stride) {
     const ghi = year.ghi[i] ?? 0;
     if (ghi <= 0) continue;
-    const { zenith } = sunPosition({ time: start + i * year.stepSeconds, latitude: year.latitude, longitude: year.longitude });
+    const { zenith } = sunPosition({
+      time: start + i * year.stepSeconds,
+      latitude: year.latitude,
+      longitude: year.longitude,
+    });
     const beam = (year.dni[i] ?? 0) * Math.max(0, Math.cos((zenith * Math.PI) / 180));
     sum += (ghi - (year.dhi[i] ?? 0) - beam) ** 2;
     count++;
@@ -68,7 +89,12 @@ function timeSlip(year: WeatherYear): Problem | undefined {
   const here = misses.find((m) => m.shift === 0)?.miss ?? 0;
   if (best.shift === 0 || here < 12 || here < 2 * best.miss) return undefined;
   const hours = Math.abs(best.shift) / 60;
-  return asked('time-slip', ['timeZone'], `The sun stands about ${hours} h off in this file. Check its time zone and longitude.`, { found: best.shift });
+  return asked(
+    'time-slip',
+    ['timeZone'],
+    `The sun stands about ${hours} h off in this file. Check its time zone and longitude.`,
+    { found: best.shift },
+  );
 }
 
 /** Air pressure tells the height to within a few hundred metres. */
@@ -76,5 +102,10 @@ function otherElevation(year: WeatherYear): Problem | undefined {
   const mean = year.pressure.reduce((a, b) => a + b, 0) / year.pressure.length;
   const expected = standardPressure(year.elevation);
   if (Math.abs(mean / expected - 1) < 0.03) return undefined;
-  return asked('elevation-mismatch', ['elevation'], 'The air pressure in the file belongs to another height than it states. Check the place.', { found: Math.round(mean), allowed: Math.round(expected) });
+  return asked(
+    'elevation-mismatch',
+    ['elevation'],
+    'The air pressure in the file belongs to another height than it states. Check the place.',
+    { found: Math.round(mean), allowed: Math.round(expected) },
+  );
 }

@@ -28,8 +28,15 @@ export function sniffWeather(text: string): WeatherFormat {
  * The format is the project's, else found from the text.
  */
 export function readWeather(text: string, weather: Weather, site: Site | undefined): WeatherRead {
-  if (text.includes('\u0000')) return no(refused('not-text', [], 'This is no text file. If it is zipped, unpack it first.'));
-  if (text.length > bytesMost) return no(refused('too-large', [], 'A weather year is a few megabytes; this is something else.', { found: text.length, allowed: bytesMost }));
+  if (text.includes('\u0000'))
+    return no(refused('not-text', [], 'This is no text file. If it is zipped, unpack it first.'));
+  if (text.length > bytesMost)
+    return no(
+      refused('too-large', [], 'A weather year is a few megabytes; this is something else.', {
+        found: text.length,
+        allowed: bytesMost,
+      }),
+    );
   if (text.trim() === '') return no(refused('unknown-format', [], 'The file is empty. Get it again.'));
   const format = weather.format ?? sniffWeather(text);
   const read = rawOf(text, format, weather, site);
@@ -48,10 +55,18 @@ function rawOf(text: string, format: WeatherFormat, weather: Weather, site: Site
 
 function yearOf(raw: RawYear, format: WeatherFormat): WeatherRead {
   const place = [raw.latitude, raw.longitude, raw.elevation, raw.timeZone];
-  if (place.some((x) => !Number.isFinite(x))) return no(refused('unknown-format', ['line', 1], 'The first lines do not state the place. Is this the kind of file it is said to be?'));
+  if (place.some((x) => !Number.isFinite(x)))
+    return no(
+      refused(
+        'unknown-format',
+        ['line', 1],
+        'The first lines do not state the place. Is this the kind of file it is said to be?',
+      ),
+    );
   const steps = Math.round((365 * 86_400) / raw.stepSeconds);
   const strays = raw.rows.find((r) => !(Number.isInteger(r.slot) && r.slot >= 0 && r.slot < steps));
-  if (strays) return no(refused('impossible-value', ['line', strays.line], 'This line lies outside a year of 365 days.'));
+  if (strays)
+    return no(refused('impossible-value', ['line', strays.line], 'This line lies outside a year of 365 days.'));
   const { columns, problems } = layOut(raw.rows, steps);
   if (!columns) return no(...problems);
   const { rows: _rows, ...head } = raw;

@@ -1,7 +1,17 @@
 import { type Problem, refused } from '@kneewall/project';
 
 /** The quantities a weather year is made of, each in its own unit. */
-export const weatherColumns = ['dryBulb', 'dewPoint', 'relativeHumidity', 'pressure', 'windSpeed', 'windDirection', 'ghi', 'dni', 'dhi'] as const;
+export const weatherColumns = [
+  'dryBulb',
+  'dewPoint',
+  'relativeHumidity',
+  'pressure',
+  'windSpeed',
+  'windDirection',
+  'ghi',
+  'dni',
+  'dhi',
+] as const;
 export type WeatherColumn = (typeof weatherColumns)[number];
 
 /** One row of a file: which step of the year it is, its line in the file, and its numbers. */
@@ -18,12 +28,26 @@ export function dayOfYear(month: number, day: number): number | undefined {
 }
 
 /** Rows laid into the steps of a year, each step exactly once. Missing and repeated steps are named by line. */
-export function layOut(rows: readonly WeatherRow[], steps: number): { columns?: Readonly<Record<WeatherColumn, Float64Array>>; problems: Problem[] } {
-  const columns = Object.fromEntries(weatherColumns.map((c) => [c, new Float64Array(steps)])) as Record<WeatherColumn, Float64Array>;
+export function layOut(
+  rows: readonly WeatherRow[],
+  steps: number,
+): { columns?: Readonly<Record<WeatherColumn, Float64Array>>; problems: Problem[] } {
+  const columns = Object.fromEntries(weatherColumns.map((c) => [c, new Float64Array(steps)])) as Record<
+    WeatherColumn,
+    Float64Array
+  >;
   const line = new Int32Array(steps);
   for (const row of rows) {
     if (line[row.slot])
-      return { problems: [refused('duplicate-hours', ['line', row.line], `The same hour stands here and on line ${line[row.slot]}. Keep one of the two.`)] };
+      return {
+        problems: [
+          refused(
+            'duplicate-hours',
+            ['line', row.line],
+            `The same hour stands here and on line ${line[row.slot]}. Keep one of the two.`,
+          ),
+        ],
+      };
     line[row.slot] = row.line;
     for (const c of weatherColumns) columns[c][row.slot] = row[c];
   }
@@ -31,8 +55,18 @@ export function layOut(rows: readonly WeatherRow[], steps: number): { columns?: 
   if (gap < 0) return { columns, problems: [] };
   const missing = line.reduce((n, l) => n + (l === 0 ? 1 : 0), 0);
   const after = gap > 0 ? ` The first gap comes after line ${line[gap - 1]}.` : '';
-  return { problems: [refused('missing-hours', ['line', gap > 0 ? (line[gap - 1] ?? 0) : 0], `${missing} of ${steps} steps of the year are missing.${after} Get the whole file again.`, { found: steps - missing, allowed: steps })] };
+  return {
+    problems: [
+      refused(
+        'missing-hours',
+        ['line', gap > 0 ? (line[gap - 1] ?? 0) : 0],
+        `${missing} of ${steps} steps of the year are missing.${after} Get the whole file again.`,
+        { found: steps - missing, allowed: steps },
+      ),
+    ],
+  };
 }
 
 /** A cell as a number; NaN where it is none. */
-export const numberIn = (cell: string | undefined): number => (cell === undefined || cell === '' ? Number.NaN : Number(cell));
+export const numberIn = (cell: string | undefined): number =>
+  cell === undefined || cell === '' ? Number.NaN : Number(cell);

@@ -96,7 +96,13 @@ export function wetBulb(t: number, w: number, pressure: number, dew = dewPoint(w
 }
 
 /** How far the humidity of a bulb misses the state's, and how fast that grows with the bulb. */
-function bulbMiss(t: number, bulb: number, pressure: number, w: number, iced: boolean): { miss: number; slope: number } {
+function bulbMiss(
+  t: number,
+  bulb: number,
+  pressure: number,
+  w: number,
+  iced: boolean,
+): { miss: number; slope: number } {
   const vapour = saturationPressure(bulb);
   const ws = ratioOfPressure(vapour, pressure);
   const wsSlope = (ws * pressure * saturationSlope(bulb)) / (pressure - vapour);

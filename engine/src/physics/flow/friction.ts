@@ -22,7 +22,8 @@ export function frictionFactor(reynolds: number, roughness: number): number {
  */
 export function frictionGrowth(f: number, reynolds: number, roughness: number): number {
   if (reynolds <= laminar) return -1;
-  if (reynolds < turbulent) return ((colebrook(turbulent, roughness) - 64 / laminar) * reynolds) / ((turbulent - laminar) * f);
+  if (reynolds < turbulent)
+    return ((colebrook(turbulent, roughness) - 64 / laminar) * reynolds) / ((turbulent - laminar) * f);
   const x = 1 / Math.sqrt(f);
   const inner = roughness / 3.7 + (2.51 * x) / reynolds;
   const b = (2 * 2.51) / (reynolds * inner * Math.LN10);
