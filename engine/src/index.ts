@@ -1,4 +1,6 @@
 export type { WeatherFormat, WeatherRead } from './climate/weather/read.ts';
+export { closureResidual } from './climate/weather/inspectYear.ts';
+export { factsOfYear } from './climate/yearFacts.ts';
 export { readWeather, sniffWeather } from './climate/weather/read.ts';
 export type { WeatherYear } from './climate/weather/weatherYear.ts';
 export type { AgreedPoint, Agreement } from './coupling/agreement.ts';

@@ -11,6 +11,7 @@ import { source as networks } from '../networks/measure.ts';
 import { source as psychrometrics } from '../psychrometrics/measure.ts';
 import { source as residentialLoad } from '../residential-load/measure.ts';
 import { source as solar } from '../solar/measure.ts';
+import { source as weatherFiles } from '../weather-files/measure.ts';
 import type { ValidationSource } from './row.ts';
 
 export const sources: readonly ValidationSource[] = [
@@ -27,4 +28,5 @@ export const sources: readonly ValidationSource[] = [
   ductHeat,
   residentialLoad,
   coil,
+  weatherFiles,
 ];

@@ -83,7 +83,7 @@ export function balance({ house, site, weather, planes }: Given, s: Scenario, re
     ground: weather.groundMean,
   };
   const heating = [
-    ...built.elements.map((e) => ({ ...pathOf(e), heat: e.conductance * (night.indoor - otherSide(e, night)) })),
+    ...built.elements.map((e) => heatOf(e, e.part, e.conductance * (night.indoor - otherSide(e, night)))),
     ...airShares(shares, airNight * (night.indoor - night.outdoor)),
   ];
   if (rec) recordNight(built, night, airNight, shares, heating, rec);
@@ -125,7 +125,7 @@ function recordNight(
   rec.step('Q', Object.keys(terms).join(' + '), terms, sumOf(heating), 'W', 'loads.transmission');
 }
 
-const pathOf = (e: Element) => ({ room: e.room, part: e.part, subject: e.subject });
+const heatOf = (e: Element, part: PartId, heat: number): Heat => ({ room: e.room, part, subject: e.subject, heat });
 
 type Around = { readonly indoor: number; readonly outdoor: number; readonly attic: number; readonly ground: number };
 
@@ -208,17 +208,15 @@ function hotHeats(
 ): Heat[] {
   const people = s.of(house.people.count) * personSensible;
   const appliances = s.of(house.people.appliances);
-  const inside = Object.keys(built.volumes).flatMap((room) => {
-    const share = (built.volumes[room] ?? 0) / Object.values(built.volumes).reduce((a, b) => a + b, 0);
-    return [
-      { room, part: 'people' as const, subject: 'people', heat: people * share },
-      { room, part: 'appliances' as const, subject: 'appliances', heat: appliances * share },
-    ];
-  });
+  const volume = Object.values(built.volumes).reduce((a, b) => a + b, 0);
+  const inside = Object.entries(built.volumes).flatMap(([room, mine]): Heat[] => [
+    { room, part: 'people', subject: 'people', heat: (people * mine) / volume },
+    { room, part: 'appliances', subject: 'appliances', heat: (appliances * mine) / volume },
+  ]);
   const paths = built.elements.flatMap((e) => {
-    const through = { ...pathOf(e), heat: e.conductance * (otherSide(e, around) - around.indoor) };
+    const through = heatOf(e, e.part, e.conductance * (otherSide(e, around) - around.indoor));
     const sun = e.sun[index] ?? 0;
-    return sun > 0 ? [through, { ...pathOf(e), part: 'sun' as const, heat: sun }] : [through];
+    return sun > 0 ? [through, heatOf(e, 'sun', sun)] : [through];
   });
   return [...paths, ...airShares(shares, air), ...inside];
 }

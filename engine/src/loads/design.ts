@@ -53,10 +53,7 @@ function found(spreads: Readonly<Record<string, Spread>>, key: string): Spread {
 function outputs(given: Given, bins: Outcome<readonly TemperatureBin[]>, s: Scenario): Record<string, number> {
   const b = balance(given, s);
   const lastWinter = attempt(() => winter(given.house, required(bins), b, s));
-  const rooms = Object.keys(b.built.volumes).flatMap((room) => [
-    [`heating:${room}`, sumOf(b.heating.filter((h) => h.room === room))],
-    [`cooling:${room}`, sumOf(b.cooling.filter((h) => h.room === room))],
-  ]);
+  const rooms = Object.keys(b.built.volumes);
   return {
     heating: sumOf(b.heating),
     cooling: sumOf(b.cooling),
@@ -66,8 +63,16 @@ function outputs(given: Given, bins: Outcome<readonly TemperatureBin[]>, s: Scen
       ? {}
       : { atticNight: b.atticNight, atticDay: b.atticDay }),
     ...(lastWinter.ok ? lastWinter.value : {}),
-    ...Object.fromEntries(rooms),
+    ...byRoom('heating', rooms, b.heating),
+    ...byRoom('cooling', rooms, b.cooling),
   };
+}
+
+/** Sums by room in one pass, in the order in which the heats stand. */
+function byRoom(key: string, rooms: readonly string[], heats: Balance['heating']): Record<string, number> {
+  const sums: Record<string, number> = Object.fromEntries(rooms.map((room) => [`${key}:${room}`, 0]));
+  for (const h of heats) sums[`${key}:${h.room}`] = (sums[`${key}:${h.room}`] ?? 0) + h.heat;
+  return sums;
 }
 
 function roomLoads(

@@ -54,8 +54,9 @@ export function atticOf(
 export type HourlyAttic = Omit<AtticModel, 'sunRise'> & { readonly sunRises: readonly number[] };
 
 /** The attic at one hour of the hot day. */
-export function atticAtHour({ sunRises, ...attic }: HourlyAttic, index: number): AtticModel {
-  return { ...attic, sunRise: sunRises[index] ?? 0 };
+export function atticAtHour(attic: HourlyAttic, index: number): AtticModel {
+  const { ceiling, roof, vents, skyDrop, sunRises } = attic;
+  return { ceiling, roof, vents, skyDrop, sunRise: sunRises[index] ?? 0 };
 }
 
 const shelterClass = { none: 1, light: 2, moderate: 3, heavy: 4, dense: 5 } as const;

@@ -25,27 +25,42 @@ const sunFilm = 22.7;
 
 /** The house room by room, as entered. Unheated rooms are left out. */
 export function elementsOfRooms(house: House, s: Scenario, setting: Setting, rec?: WorkingRecorder): HouseElements {
-  const rooms = inIdOrder(house.rooms).filter(([, r]) => s.choice(r.conditioned) === 'yes');
-  const heated = new Map(rooms);
-  const surfaces = inIdOrder(house.surfaces).filter(([, x]) => x.room !== undefined && heated.has(x.room));
-  const openings = inIdOrder(house.openings);
+  const { rooms, surfaces } = s.part('layout', (x) => layout(house, x));
   const floors = s.part('floors', (x) => floorSetting(house, surfaces, x));
-  const elements = surfaces.flatMap(([id, surface]) => {
-    const within = openings.filter(([, o]) => o.surface === id);
+  const elements = surfaces.flatMap(({ id, surface, within }) => {
     const opaque = s.part(`surface ${id}`, (x) => opaqueElement(id, surface, house, within, x, setting, floors, rec));
     return [
       opaque,
       ...within.map(([oid, o]) => s.part(`opening ${oid}`, (x) => windowElement(oid, o, surface, x, setting, rec))),
     ];
   });
+  return { elements, ...s.part('sizes', (x) => sizes(rooms, surfaces, x)) };
+}
+
+type Rooms = readonly (readonly [string, House['rooms'][string]])[];
+type Laid = {
+  readonly id: string;
+  readonly surface: Surface;
+  readonly within: readonly (readonly [string, Opening])[];
+};
+
+/** The heated rooms and their surfaces in id order, each surface with its openings. */
+function layout(house: House, s: Scenario): { rooms: Rooms; surfaces: readonly Laid[] } {
+  const rooms = inIdOrder(house.rooms).filter(([, r]) => s.choice(r.conditioned) === 'yes');
+  const heated = new Set(rooms.map(([id]) => id));
+  const openings = inIdOrder(house.openings);
+  const surfaces = inIdOrder(house.surfaces)
+    .filter(([, x]) => x.room !== undefined && heated.has(x.room))
+    .map(([id, surface]) => ({ id, surface, within: openings.filter(([, o]) => o.surface === id) }));
+  return { rooms, surfaces };
+}
+
+function sizes(rooms: Rooms, surfaces: readonly Laid[], s: Scenario): Omit<HouseElements, 'elements'> {
+  const overhead = surfaces.filter(({ surface: x }) => s.choice(x.other) === 'attic' && s.choice(x.kind) === 'ceiling');
   return {
-    elements,
     volumes: Object.fromEntries(rooms.map(([id, r]) => [id, s.of(r.floorArea) * s.of(r.height)])),
     names: Object.fromEntries(rooms.map(([id, r]) => [id, r.name ?? id])),
-    atticFloor: surfaces.reduce(
-      (a, [, x]) => a + (s.choice(x.other) === 'attic' && s.choice(x.kind) === 'ceiling' ? s.of(x.area) : 0),
-      0,
-    ),
+    atticFloor: overhead.reduce((a, { surface }) => a + s.of(surface.area), 0),
     floorArea: rooms.reduce((a, [, r]) => a + s.of(r.floorArea), 0),
   };
 }
@@ -53,11 +68,9 @@ export function elementsOfRooms(house: House, s: Scenario, setting: Setting, rec
 type Floors = { readonly area: number; readonly perimeter: number };
 
 /** The footprint that meets the ground; its edge is that of a house a quarter longer than wide. */
-function floorSetting(house: House, surfaces: readonly (readonly [string, Surface])[], s: Scenario): Floors {
-  const area = surfaces.reduce(
-    (a, [, x]) => a + (['below', 'ground'].includes(s.choice(x.other)) ? s.of(x.area) : 0),
-    0,
-  );
+function floorSetting(house: House, surfaces: readonly Laid[], s: Scenario): Floors {
+  const onGround = surfaces.filter(({ surface: x }) => ['below', 'ground'].includes(s.choice(x.other)));
+  const area = onGround.reduce((a, { surface }) => a + s.of(surface.area), 0);
   return { area, perimeter: edgeOf(area > 0 ? area : (s.maybe(house.floorArea) ?? 0)) };
 }
 

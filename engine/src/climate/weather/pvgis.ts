@@ -59,8 +59,8 @@ export function readPvgisJson(text: string): RawRead {
       ),
     };
   const hours = list.map((r, n): Hour => ({ label: String(r['time(UTC)']), line: n + 1, at: (key) => Number(r[key]) }));
-  const offset = Number(place['irradiance_time_offset'] ?? 0);
-  return yearOf(hours, Number(place['latitude']), Number(place['longitude']), Number(place['elevation']), offset);
+  const offset = Number(place.irradiance_time_offset ?? 0);
+  return yearOf(hours, Number(place.latitude), Number(place.longitude), Number(place.elevation), offset);
 }
 
 /** UTC rows turned to local standard time and rolled round the end of the year. */
