@@ -27,7 +27,8 @@ export function GroupFields({ node, path, depth }: Props) {
   );
 }
 
-function Fields({ node, path, depth }: Props) {
+/** Plain fields side by side, then what folds. Also the inside of one entry of a list. */
+export function Fields({ node, path, depth }: Props) {
   const all = Object.entries(node.children);
   const isOpen = (n: SchemaNode) => n.meta.node === 'group' || n.meta.node === 'map';
   const plain = all.filter(([, n]) => !isOpen(n));
@@ -41,9 +42,13 @@ function Fields({ node, path, depth }: Props) {
           ))}
         </div>
       )}
-      {folded.map(([key, child]) => (
-        <FormNode key={key} node={child} path={[...path, key]} depth={depth + 1} />
-      ))}
+      {folded.length > 0 && (
+        <div>
+          {folded.map(([key, child]) => (
+            <FormNode key={key} node={child} path={[...path, key]} depth={depth + 1} />
+          ))}
+        </div>
+      )}
     </div>
   );
 }

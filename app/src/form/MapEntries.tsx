@@ -12,53 +12,55 @@ type Entries = Readonly<Record<string, { readonly order?: string }>>;
 
 /** A list: its entries by name, one button that adds, one in each that takes it away. */
 export function MapEntries({ node, path, depth }: Props) {
-  const { value, change, barred } = useField(path);
+  const { value } = useField(path);
   const field = useRoute().field ?? '';
   const dotted = path.join('.');
   const wanted = field === dotted || field.startsWith(`${dotted}.`);
-  const [open, setOpen] = useState(depth === 0);
-  const [latest, setLatest] = useState('');
-  const entries = inOrder((value as Entries | undefined) ?? {});
-  const one = node.meta.one ?? 'Entry';
-  const add = () => {
-    const taken = (value as Entries | undefined) ?? {};
-    const id = entryId(one, taken);
-    const order = orderAfter(entries.at(-1)?.[1].order);
-    if (change({ ...taken, [id]: { order } })) setLatest(id);
-  };
+  const [open, setOpen] = useState(false);
+  const entries = (value as Entries | undefined) ?? {};
+  const count = Object.keys(entries).length;
+  if (depth === 0) return <EntryList node={node} path={path} depth={depth} entries={entries} />;
   return (
-    <details
-      className="fold entries"
-      id={fieldId(path)}
-      open={open || wanted}
-      onToggle={(e) => setOpen(e.currentTarget.open)}
-    >
+    <details className="fold" id={fieldId(path)} open={open || wanted} onToggle={(e) => setOpen(e.currentTarget.open)}>
       <summary>
         <span className="fold-title">{node.meta.label}</span>
-        <span className="fold-count">{entries.length === 0 ? 'none' : entries.length}</span>
+        <span className="fold-count">{count === 0 ? 'none' : count}</span>
       </summary>
-      {(open || wanted) && (
-        <div className="entries-body">
-          {node.meta.help && <p className="field-help">{node.meta.help}</p>}
-          <ul className="entries-list">
-            {entries.map(([id, entry]) => (
-              <li key={id}>
-                <MapEntry
-                  node={node}
-                  path={[...path, id]}
-                  id={id}
-                  entry={entry}
-                  depth={depth + 1}
-                  startOpen={id === latest}
-                />
-              </li>
-            ))}
-          </ul>
-          <Button onClick={add} disabled={barred}>
-            <span aria-hidden="true">+</span> Add: {one}
-          </Button>
-        </div>
-      )}
+      {node.meta.help && <p className="field-help">{node.meta.help}</p>}
+      {(open || wanted) && <EntryList node={node} path={path} depth={depth} entries={entries} />}
     </details>
+  );
+}
+
+function EntryList({ node, path, depth, entries }: Props & { readonly entries: Entries }) {
+  const { change, barred } = useField(path);
+  const [latest, setLatest] = useState('');
+  const one = node.meta.one ?? 'Entry';
+  const ordered = inOrder(entries);
+  const add = () => {
+    const id = entryId(one, entries);
+    const order = orderAfter(ordered.at(-1)?.[1].order);
+    if (change({ ...entries, [id]: { order } })) setLatest(id);
+  };
+  return (
+    <div className="entries-body">
+      <ul className="entries-list">
+        {ordered.map(([id, entry]) => (
+          <li key={id}>
+            <MapEntry
+              node={node}
+              path={[...path, id]}
+              id={id}
+              entry={entry}
+              depth={depth + 1}
+              startOpen={id === latest}
+            />
+          </li>
+        ))}
+      </ul>
+      <Button onClick={add} disabled={barred}>
+        <span aria-hidden="true">+</span> Add: {one}
+      </Button>
+    </div>
   );
 }

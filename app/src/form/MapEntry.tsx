@@ -4,7 +4,7 @@ import { Button } from '../look/Button.tsx';
 import { useRoute } from '../route/route.ts';
 import { useUnits } from '../services.ts';
 import { entryName } from './entryName.ts';
-import { FormNode } from './FormNode.tsx';
+import { Fields } from './GroupFields.tsx';
 import { useField } from './useField.ts';
 
 type Props = {
@@ -35,33 +35,12 @@ export function MapEntry({ node, path, id, entry, depth, startOpen }: Props) {
       </summary>
       {shown && (
         <div className="entry-body">
-          <EntryFields node={node} path={path} depth={depth} />
+          <Fields node={node} path={path} depth={depth} />
           <Button look="quiet" disabled={barred} onClick={() => change(undefined)}>
             Remove {name}
           </Button>
         </div>
       )}
     </details>
-  );
-}
-
-function EntryFields({ node, path, depth }: Pick<Props, 'node' | 'path' | 'depth'>) {
-  const all = Object.entries(node.children);
-  const folds = (n: SchemaNode) => n.meta.node === 'group' || n.meta.node === 'map';
-  return (
-    <div className="fields">
-      <div className="fields-grid">
-        {all
-          .filter(([, n]) => !folds(n))
-          .map(([key, child]) => (
-            <FormNode key={key} node={child} path={[...path, key]} depth={depth + 1} />
-          ))}
-      </div>
-      {all
-        .filter(([, n]) => folds(n))
-        .map(([key, child]) => (
-          <FormNode key={key} node={child} path={[...path, key]} depth={depth + 1} />
-        ))}
-    </div>
   );
 }

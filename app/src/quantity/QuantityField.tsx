@@ -47,10 +47,10 @@ export function QuantityField({ node, path }: { node: SchemaNode; path: readonly
       empty={!entered}
       assumed={assumedOf(meta.default, kind)}
     >
-      <div className="quantity-boxes">
+      <div className={`quantity-boxes ${keys.length > 1 ? 'ranged' : ''}`}>
         {keys.map((key) => (
           <span key={key} className="quantity-box">
-            {keys.length > 1 && <span className="quantity-end">{key}</span>}
+            {keys.length > 1 && <span className="quantity-end">{`${key} ${boxUnit(kind, units)}`}</span>}
             <input
               id={key === 'likely' ? id : `${id}-${key}`}
               className="box"
@@ -71,9 +71,11 @@ export function QuantityField({ node, path }: { node: SchemaNode; path: readonly
                 if (e.key === 'Escape') setDraft(undefined);
               }}
             />
-            <span className="quantity-unit" aria-hidden="true">
-              {boxUnit(kind, units)}
-            </span>
+            {keys.length === 1 && (
+              <span className="quantity-unit" aria-hidden="true">
+                {boxUnit(kind, units)}
+              </span>
+            )}
           </span>
         ))}
       </div>

@@ -1,9 +1,11 @@
 import { useEffect } from 'react';
 import { FindingPanel } from '../findings/FindingPanel.tsx';
 import { useRoute } from '../route/route.ts';
+import { AnswerBar } from '../screens/first/AnswerBar.tsx';
 import { useSession, useView } from '../services.ts';
 import { Announcer } from './Announcer.tsx';
 import { Banner } from './Banner.tsx';
+import { Guard } from './Guard.tsx';
 import { Header } from './Header.tsx';
 import { Nav } from './Nav.tsx';
 import { Screen } from './Screen.tsx';
@@ -17,15 +19,18 @@ export function App() {
   const generation = useSession((s) => s.generation);
   const route = useRoute();
   const place = route.screen === 'trade' ? `trade/${route.trade}` : route.screen;
+  const asksForField = route.field !== undefined;
   useUndoKeys();
   useEffect(() => {
     document.documentElement.dataset.theme = theme;
   }, [theme]);
   useEffect(() => {
     // A new screen begins at its top; a field that is asked for scrolls itself into view afterwards.
-    window.scrollTo(0, 0);
+    const main = document.getElementById('main');
+    main?.scrollTo(0, 0);
+    if (!asksForField) main?.focus({ preventScroll: true });
     document.title = `Kneewall: ${place.replace('trade/', '')}`;
-  }, [place]);
+  }, [place, asksForField]);
   return (
     <div className="app">
       <button type="button" className="skip" onClick={() => document.getElementById('main')?.focus()}>
@@ -36,8 +41,15 @@ export function App() {
         <Header />
         <main id="main" tabIndex={-1}>
           <Banner />
-          {generation === 0 ? <p className="lead">Opening</p> : <Screen key={`${generation} ${place}`} route={route} />}
+          {generation === 0 ? (
+            <p className="lead">Opening</p>
+          ) : (
+            <Guard key={`${generation} ${place}`}>
+              <Screen route={route} />
+            </Guard>
+          )}
         </main>
+        {route.screen === 'first' && <AnswerBar />}
       </div>
       <FindingPanel />
       <Announcer />

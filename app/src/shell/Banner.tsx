@@ -1,6 +1,6 @@
 import { emptyProject } from '@kneewall/project';
 import { Button } from '../look/Button.tsx';
-import { goTo } from '../route/route.ts';
+import { goTo, useRoute } from '../route/route.ts';
 import { useServices, useSession } from '../services.ts';
 import type { Barred } from '../session/session.ts';
 import './Banner.css';
@@ -20,6 +20,8 @@ export function Banner() {
   const barred = useSession((s) => s.barred);
   const origin = useSession((s) => s.origin.kind);
   const invented = useSession((s) => s.project.about?.invented === true);
+  const { screen } = useRoute();
+  const wide = screen === 'home' || screen === 'first';
   const startOwn = () => {
     session.open(emptyProject, { kind: 'new' });
     goTo({ screen: 'first' });
@@ -28,6 +30,12 @@ export function Banner() {
     return (
       <div className="banner barred" role="status">
         <p>{barredWords[barred]}</p>
+      </div>
+    );
+  if (origin === 'demo' && !wide)
+    return (
+      <div className="banner slim">
+        <p>Demo, invented data. Your first change makes a copy of it.</p>
       </div>
     );
   if (origin === 'demo')

@@ -13,7 +13,9 @@ export function AnswerSheet() {
   const answer = firstAnswer(plan);
   return (
     <section className="sheet first-answer" aria-labelledby="answer-title" aria-busy={computing}>
-      <h2 id="answer-title">What it says so far</h2>
+      <h2 id="answer-title" tabIndex={-1}>
+        What it says so far
+      </h2>
       <Sentence answer={answer} />
       <MissingLine paths={answer.missing} />
       <AnswerLines answer={answer} />

@@ -14,8 +14,8 @@ export function First() {
       <header className="screen-head">
         <h1>First answer</h1>
         <p className="lead">
-          Answer what you know and leave the rest empty: “don’t know” is an answer too. What it says so far stands
-          beside.
+          Answer what you know and leave the rest empty: “don’t know” is an answer too. What follows from the answers so
+          far is shown at once.
         </p>
       </header>
       <div className="first">

@@ -11,7 +11,7 @@ type Candidate = TradeResults['equipment']['candidates'][string];
 export function CandidateCard({ unit, all }: { unit: Candidate; all: readonly string[] }) {
   return (
     <article className={`sheet candidate ${unit.chosen ? 'chosen' : ''}`}>
-      <h3>{unit.name}</h3>
+      <h2>{unit.name}</h2>
       <OutcomeOr outcome={unit.heatingSpare} what="The cold night">
         {(spare) => (
           <p className="candidate-verdict">

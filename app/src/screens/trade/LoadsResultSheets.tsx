@@ -21,7 +21,6 @@ export function LoadsResultSheets({ result }: { result: Loads }) {
                 On the coldest normal night the house needs <Quantity value={heating.likely} kind="power" /> of heat.
               </p>
               <RangeTape range={heating} kind="power" />
-              <PartsBars parts={result.heatingParts} title="Where it goes" />
             </>
           )}
         </OutcomeOr>
@@ -33,10 +32,13 @@ export function LoadsResultSheets({ result }: { result: Loads }) {
                 <QuantityRange range={sensible} kind="power" />) and <Quantity value={latent.likely} kind="power" /> of
                 drying.
               </p>
-              <PartsBars parts={result.coolingParts} title="Where it comes from" />
             </>
           )}
         </OutcomeOr>
+        <div className="side-by-side">
+          <PartsBars parts={result.heatingParts} title="Where the heat goes on the cold night" />
+          <PartsBars parts={result.coolingParts} title="Where the heat comes from on the hot afternoon" />
+        </div>
         <Aside result={result} />
       </Sheet>
       {rooms.length > 0 && (

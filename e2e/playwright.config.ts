@@ -1,0 +1,35 @@
+import { existsSync } from 'node:fs';
+import { defineConfig } from '@playwright/test';
+
+/** Never downloaded: the browser named, Debian's, or Playwright's own where it was put by hand. */
+const executablePath = [process.env.CHROMIUM_PATH, '/usr/bin/chromium'].find(
+  (path) => path !== undefined && existsSync(path),
+);
+
+export default defineConfig({
+  testDir: './src',
+  testMatch: '*.spec.ts',
+  workers: 1,
+  fullyParallel: false,
+  timeout: 60_000,
+  expect: { timeout: 10_000 },
+  reporter: [['list']],
+  outputDir: './test-results',
+  use: {
+    browserName: 'chromium',
+    headless: true,
+    actionTimeout: 10_000,
+    launchOptions: {
+      ...(executablePath === undefined ? {} : { executablePath }),
+      args: [
+        '--no-sandbox',
+        '--disable-gpu',
+        '--disable-quic',
+        '--no-first-run',
+        '--disable-background-networking',
+        '--disable-component-update',
+        '--disable-sync',
+      ],
+    },
+  },
+});

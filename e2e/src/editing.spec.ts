@@ -1,0 +1,160 @@
+import { expect, test } from '@playwright/test';
+import { type AppServer, startAppServer } from './appServer.ts';
+import { actsStored, enter, settled, show } from './screens.ts';
+
+let server: AppServer;
+test.beforeAll(async () => {
+  server = await startAppServer();
+});
+test.afterAll(async () => server.kill());
+test.use({ serviceWorkers: 'block' });
+
+const diameter = '/trade/air?field=routes.ducts.sections.return-hall.diameter';
+
+test('a length with two meanings offers both, and nothing is kept until one is chosen', async ({ page }) => {
+  await show(page, server.url, diameter);
+  const box = page.getByRole('textbox', { name: 'Diameter', exact: true });
+  await box.fill('1-2');
+  const readings = page.locator('.quantity-readings button');
+  await expect(readings).toHaveCount(2);
+  await expect(page.locator('.save')).toHaveText('Demo, read-only');
+  await readings.first().click();
+  await settled(page);
+  await expect(box).toHaveValue('14"');
+  expect(await actsStored(page)).toBe(1);
+});
+
+test('what is understood stands beside the box in both systems, and nonsense is refused whole', async ({ page }) => {
+  await show(page, server.url, diameter);
+  const box = page.getByRole('textbox', { name: 'Diameter', exact: true });
+  await box.fill('5\' 3 1/2"');
+  await expect(page.getByText('5\' 3 1/2" · 1613 mm')).toBeVisible();
+  await box.fill('9 apples');
+  await box.press('Enter');
+  await expect(page.getByText('“apples”')).toBeVisible();
+  await expect(box).toHaveAttribute('aria-invalid', 'true');
+  await expect(page.locator('.save')).toHaveText('Demo, read-only');
+});
+
+test('a refused file leaves the project as it was and says where it is wrong', async ({ page }) => {
+  await show(page, server.url, '/project');
+  await enter(page, 'Name of the project', 'Mine');
+  await settled(page);
+  await page.locator('input[type=file]').setInputFiles({
+    name: 'broken.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from('{"schema":1,"house":{"floorArea":{"value":-3,"known":"measured"}}}'),
+  });
+  const alert = page.getByRole('alert');
+  await expect(alert).toContainText('was not opened');
+  await expect(alert).toContainText('house.floorArea');
+  await expect(alert).toContainText('Found: -3');
+  await expect(page.locator('.top-name')).toHaveText('Mine');
+  await page
+    .locator('input[type=file]')
+    .setInputFiles({ name: 'cut.json', mimeType: 'application/json', buffer: Buffer.from('{"schema":1,') });
+  await expect(alert).toContainText('cut short');
+  await expect(page.locator('.top-name')).toHaveText('Mine');
+});
+
+test('a saved file opens again as the same project', async ({ page }) => {
+  await show(page, server.url, '/project');
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save as a file' }).click(),
+  ]);
+  expect(download.suggestedFilename()).toBe('tern-ledge.json');
+  await page.locator('input[type=file]').setInputFiles(await download.path());
+  await settled(page);
+  await expect(page.locator('.top-name')).toHaveText('Tern Ledge');
+  await expect(page.locator('.save')).toHaveText('From a file, no changes');
+});
+
+test('undo and redo, by key and by button, also after a reload', async ({ page }) => {
+  await show(page, server.url, '/project');
+  await enter(page, 'Name of the project', 'One');
+  await enter(page, 'Name of the project', 'Two');
+  await settled(page);
+  await page.locator('body').click({ position: { x: 2, y: 400 } });
+  await page.keyboard.press('Control+z');
+  await expect(page.locator('.top-name')).toHaveText('One');
+  await settled(page);
+  await page.reload();
+  await settled(page);
+  await page.getByRole('button', { name: 'Redo' }).click();
+  await expect(page.locator('.top-name')).toHaveText('Two');
+  await page.keyboard.press('Control+z');
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(page.locator('.top-name')).toHaveText('Copy of Tern Ledge');
+  await expect(page.getByRole('button', { name: 'Undo' })).toBeDisabled();
+  await page.keyboard.press('Control+Shift+z');
+  await expect(page.locator('.top-name')).toHaveText('One');
+});
+
+test('units switch for what is shown and typed, and change nothing else in a demo', async ({ page }) => {
+  await show(page, server.url, diameter);
+  await page.getByRole('button', { name: 'm °C' }).click();
+  await settled(page);
+  await expect(page.getByText(/m³\/s|L\/s/).first()).toBeVisible();
+  await expect(page.getByText('cfm')).toHaveCount(0);
+  await expect(page.locator('.save')).toHaveText('Demo, read-only');
+  expect(await actsStored(page)).toBe(0);
+});
+
+test('a second tab only looks on, and takes over with everything when the first closes', async ({ context, page }) => {
+  await show(page, server.url, '/project');
+  await enter(page, 'Name of the project', 'First tab');
+  await settled(page);
+  const second = await context.newPage();
+  await second.goto(`${server.url}/#/project`);
+  await expect(second.getByText('Another tab has Kneewall open')).toBeVisible();
+  await expect(second.getByRole('textbox', { name: 'Name of the project' })).toBeDisabled();
+  await enter(page, 'Name of the project', 'Later');
+  await settled(page);
+  await page.close();
+  await expect(second.getByRole('textbox', { name: 'Name of the project' })).toBeEnabled();
+  await expect(second.locator('.top-name')).toHaveText('Later');
+});
+
+test('while the store refuses, the change is shown as not saved, and is kept as soon as it can be', async ({
+  page,
+}) => {
+  await show(page, server.url, '/project');
+  await page.evaluate(() => {
+    const real = IDBDatabase.prototype.transaction;
+    const refuse = { on: true };
+    Object.assign(window, { refuse });
+    IDBDatabase.prototype.transaction = function (...args: Parameters<typeof real>) {
+      if (refuse.on && args[1] === 'readwrite') throw new DOMException('closing', 'InvalidStateError');
+      return real.apply(this, args);
+    };
+  });
+  const box = page.getByRole('textbox', { name: 'Name of the project' });
+  await box.fill('Kept in memory');
+  await box.press('Enter');
+  await expect(page.locator('.save')).toContainText('Not saved: 1 change');
+  await expect(page.locator('.save')).toContainText('Trying again');
+  expect(await actsStored(page)).toBe(0);
+  await page.evaluate(() => {
+    (window as unknown as { refuse: { on: boolean } }).refuse.on = false;
+  });
+  await expect(page.locator('.save')).toContainText('On this device');
+  expect(await actsStored(page)).toBe(1);
+});
+
+test('every write to the store is strict', async ({ page }) => {
+  await page.addInitScript(() => {
+    const asked: unknown[] = [];
+    Object.assign(window, { asked });
+    const real = IDBDatabase.prototype.transaction;
+    IDBDatabase.prototype.transaction = function (...args: Parameters<typeof real>) {
+      if (args[1] === 'readwrite') asked.push(args[2]?.durability);
+      return real.apply(this, args);
+    };
+  });
+  await show(page, server.url, '/project');
+  expect(await page.evaluate(() => (window as unknown as { asked: unknown[] }).asked)).toEqual([]);
+  await enter(page, 'Name of the project', 'Strict');
+  await settled(page);
+  expect(await page.evaluate(() => (window as unknown as { asked: unknown[] }).asked)).toEqual(['strict']);
+});
