@@ -49,7 +49,8 @@ export function layOut(
         ],
       };
     line[row.slot] = row.line;
-    for (const c of weatherColumns) columns[c][row.slot] = row[c];
+    // Some files write -0.0 at night; adding nothing makes it 0.
+    for (const c of weatherColumns) columns[c][row.slot] = row[c] + 0;
   }
   const gap = line.indexOf(0);
   if (gap < 0) return { columns, problems: [] };

@@ -1,0 +1,142 @@
+import { spawn, spawnSync } from 'node:child_process';
+import { existsSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { createServer } from 'node:net';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+
+const root = fileURLToPath(new URL('../../', import.meta.url));
+const program = join(root, 'cli/bin/kneewall.mjs');
+const tern = join(root, 'demos/tern-ledge.json');
+let folder = '';
+
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), 'kneewall-cli-'));
+  const built = spawnSync(process.execPath, [join(root, 'scripts/build-cli.mjs')], { encoding: 'utf8' });
+  expect(built.stderr).toBe('');
+}, 60_000);
+afterAll(() => rmSync(folder, { recursive: true }));
+
+const run = (...args: string[]) => {
+  const done = spawnSync(process.execPath, [program, ...args], { encoding: 'utf8', cwd: folder });
+  return { code: done.status, out: done.stdout, err: done.stderr };
+};
+const file = (name: string, text: string): string => {
+  writeFileSync(join(folder, name), text);
+  return name;
+};
+const project = (house: unknown) => JSON.stringify({ schema: 1, house });
+
+describe('kneewall check', () => {
+  it('tells what stands against the demo, in 80 columns, without colour, and ends with 1', () => {
+    const { code, out, err } = run('check', tern);
+    expect(code).toBe(1);
+    expect(err).toBe('');
+    expect(out).toContain('Tern Ledge');
+    expect(out).toContain('Before you order');
+    expect(out).toContain('Mend:');
+    expect(out.split('\n').filter((l) => l.length > 80)).toEqual([]);
+    expect(out).not.toMatch(/\u001b\[|NaN|undefined|\bat \w+ \(/);
+  });
+
+  it('prints one JSON value and nothing else, with the whole plan in it', () => {
+    const { code, out } = run('check', tern, '--json');
+    expect(code).toBe(1);
+    const plan = JSON.parse(out) as Record<string, unknown>;
+    for (const key of ['schema', 'engine', 'findings', 'holdPoints', 'trades', 'materials', 'tasks', 'readings', 'workings', 'agreement', 'problems']) expect(plan, key).toHaveProperty(key);
+  });
+
+  it('ends with 0 where nothing fails, even if nothing is known', () => {
+    expect(run('check', file('empty.json', '{"schema":1}')).code).toBe(0);
+  });
+
+  it.each<[string, string, RegExp]>([
+    ['a truncated file', '{"schema":1,"house":{', /cut short/],
+    ['binary', '\u0000\u0001', /not text/],
+    ['deep nesting', `{"schema":1,"a":${'['.repeat(90)}${']'.repeat(90)}}`, /nested/],
+    ['a future version', '{"schema":9}', /newer Kneewall/],
+    ['a wrong type', project({ floorArea: { value: 'big', known: 'measured' } }), /house\.floorArea/],
+    ['a negative area', project({ floorArea: { value: -4, known: 'measured' } }), /cannot be below 0/],
+    ['an infinite area', '{"schema":1,"house":{"floorArea":{"value":1e999,"known":"measured"}}}', /floorArea/],
+    ['a forbidden key', '{"schema":1,"house":{"__proto__":{}}}', /__proto__/],
+  ])('refuses %s with the place and the mend, and ends with 2', (_name, text, words) => {
+    const { code, out, err } = run('check', file('bad.json', text));
+    expect(code).toBe(2);
+    expect(out).toBe('');
+    expect(err).toMatch(words);
+    expect(err).not.toMatch(/NaN|undefined|\bat \w+ \(|node:internal/);
+  });
+
+  it.each([[['check']], [['check', 'a', 'b']], [['check', 'none.json']], [['check', '--what', 'x']], [['chek', 'x']], [[]], [['check', 'x', '--units', 'stone']]])('refuses the usage %j', (args) => {
+    const { code, err } = run(...args);
+    expect(code).toBe(2);
+    expect(err.length + run(...args).out.length).toBeGreaterThan(10);
+  });
+});
+
+describe('kneewall new', () => {
+  it('makes an empty project or a copy of a demo, and never writes over a file', () => {
+    expect(run('new', 'mine.json').code).toBe(0);
+    expect(JSON.parse(readFileSync(join(folder, 'mine.json'), 'utf8'))).toEqual({ schema: 1 });
+    expect(run('new', 'tern.json', '--from', 'tern-ledge').code).toBe(0);
+    expect(run('check', 'tern.json').code).toBe(1);
+    const before = readFileSync(join(folder, 'tern.json'));
+    expect(run('new', 'tern.json').code).toBe(2);
+    expect(readFileSync(join(folder, 'tern.json'))).toEqual(before);
+    expect(run('new', 'x.json', '--from', 'nowhere').err).toContain('juniper-flat');
+  });
+});
+
+describe('kneewall import weather', () => {
+  const columns = Object.fromEntries([['dryBulb', '°C'], ['relativeHumidity', '%'], ['ghi', 'W/m²'], ['dni', 'W/m²'], ['dhi', 'W/m²']].map(([c, unit]) => [c, { name: c, unit }]));
+  const is = (value: number) => ({ value, known: 'measured' });
+  const base = { schema: 1, site: { latitude: is(45), elevation: is(10), weather: { format: 'hourly', columns } } };
+  // A year made by arithmetic: cold in January, warm in July, no sun.
+  const year = ['dryBulb,relativeHumidity,ghi,dni,dhi', ...Array.from({ length: 8760 }, (_, i) => `${(8 - 14 * Math.cos((2 * Math.PI * i) / 8760)).toFixed(2)},70,0,0,0`)].join('\n');
+
+  it('takes a year, keeps it beside the project, and the plan uses it', () => {
+    const into = file('weather.json', JSON.stringify(base));
+    const { code, out, err } = run('import', 'weather', file('year.csv', year), '--into', into, '--format', 'hourly');
+    expect(err).toBe('');
+    expect(code).toBe(0);
+    expect(out).toContain('8760 rows');
+    expect(readdirSync(join(folder, 'blobs'))[0]).toMatch(/^[0-9a-f]{64}$/);
+    const plan = JSON.parse(run('check', into, '--json').out) as { trades: { climate: { basis: string; night: { ok: boolean; value: { outdoor: { likely: number } } } } } };
+    expect(plan.trades.climate.basis).toBe('weather-file');
+    expect(plan.trades.climate.night.value.outdoor.likely).toBeCloseTo(-6, 0);
+  });
+
+  it('refuses half a year and leaves the project as it was, to the byte', () => {
+    const into = file('untouched.json', JSON.stringify(base));
+    const before = readFileSync(join(folder, into));
+    const { code, err } = run('import', 'weather', file('half.csv', year.slice(0, 60_000)), '--into', into, '--format', 'hourly');
+    expect(code).toBe(2);
+    expect(err).toContain('missing');
+    expect(readFileSync(join(folder, into))).toEqual(before);
+  });
+});
+
+describe('kneewall serve', () => {
+  it.runIf(existsSync(join(root, 'app/dist/index.html')))('ends with 2 and says so where the port is taken', async () => {
+    const holder = createServer().listen(0, '127.0.0.1');
+    await new Promise((done) => holder.once('listening', done));
+    const { port } = holder.address() as { port: number };
+    const { code, err } = run('serve', '--port', String(port));
+    holder.close();
+    expect(code).toBe(2);
+    expect(err).toContain(String(port));
+  });
+
+  it.runIf(existsSync(join(root, 'app/dist/index.html')))('prints its address and ends with 130 when interrupted', async () => {
+    const child = spawn(process.execPath, [program, 'serve', '--port', '0'], { cwd: folder });
+    const said = await new Promise<string>((done) => child.stdout.once('data', (d) => done(String(d))));
+    expect(said).toMatch(/http:\/\/127\.0\.0\.1:\d+\//);
+    child.kill('SIGINT');
+    expect(await new Promise((done) => child.once('exit', done))).toBe(130);
+  });
+
+  it('refuses a port that is none', () => {
+    expect(run('serve', '--port', 'seven').code).toBe(2);
+  });
+});
