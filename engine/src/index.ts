@@ -1,8 +1,8 @@
-export type { WeatherFormat, WeatherRead } from './climate/weather/read.ts';
 export { closureResidual } from './climate/weather/inspectYear.ts';
-export { factsOfYear } from './climate/yearFacts.ts';
+export type { WeatherFormat, WeatherRead } from './climate/weather/read.ts';
 export { readWeather, sniffWeather } from './climate/weather/read.ts';
 export type { WeatherYear } from './climate/weather/weatherYear.ts';
+export { factsOfYear } from './climate/yearFacts.ts';
 export type { AgreedPoint, Agreement } from './coupling/agreement.ts';
 export { apparatusDewPoint, bypassAt } from './equipment/coil.ts';
 export { defrostLoss } from './equipment/sheet.ts';
