@@ -1,5 +1,5 @@
 import { spawn, spawnSync } from 'node:child_process';
-import { existsSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -44,7 +44,20 @@ describe('kneewall check', () => {
     const { code, out } = run('check', tern, '--json');
     expect(code).toBe(1);
     const plan = JSON.parse(out) as Record<string, unknown>;
-    for (const key of ['schema', 'engine', 'findings', 'holdPoints', 'trades', 'materials', 'tasks', 'readings', 'workings', 'agreement', 'problems']) expect(plan, key).toHaveProperty(key);
+    for (const key of [
+      'schema',
+      'engine',
+      'findings',
+      'holdPoints',
+      'trades',
+      'materials',
+      'tasks',
+      'readings',
+      'workings',
+      'agreement',
+      'problems',
+    ])
+      expect(plan, key).toHaveProperty(key);
   });
 
   it('ends with 0 where nothing fails, even if nothing is known', () => {
@@ -68,7 +81,15 @@ describe('kneewall check', () => {
     expect(err).not.toMatch(/NaN|undefined|\bat \w+ \(|node:internal/);
   });
 
-  it.each([[['check']], [['check', 'a', 'b']], [['check', 'none.json']], [['check', '--what', 'x']], [['chek', 'x']], [[]], [['check', 'x', '--units', 'stone']]])('refuses the usage %j', (args) => {
+  it.each([
+    [['check']],
+    [['check', 'a', 'b']],
+    [['check', 'none.json']],
+    [['check', '--what', 'x']],
+    [['chek', 'x']],
+    [[]],
+    [['check', 'x', '--units', 'stone']],
+  ])('refuses the usage %j', (args) => {
     const { code, err } = run(...args);
     expect(code).toBe(2);
     expect(err.length + run(...args).out.length).toBeGreaterThan(10);
@@ -89,11 +110,22 @@ describe('kneewall new', () => {
 });
 
 describe('kneewall import weather', () => {
-  const columns = Object.fromEntries([['dryBulb', '°C'], ['relativeHumidity', '%'], ['ghi', 'W/m²'], ['dni', 'W/m²'], ['dhi', 'W/m²']].map(([c, unit]) => [c, { name: c, unit }]));
+  const columns = Object.fromEntries(
+    [
+      ['dryBulb', '°C'],
+      ['relativeHumidity', '%'],
+      ['ghi', 'W/m²'],
+      ['dni', 'W/m²'],
+      ['dhi', 'W/m²'],
+    ].map(([c, unit]) => [c, { name: c, unit }]),
+  );
   const is = (value: number) => ({ value, known: 'measured' });
   const base = { schema: 1, site: { latitude: is(45), elevation: is(10), weather: { format: 'hourly', columns } } };
   // A year made by arithmetic: cold in January, warm in July, no sun.
-  const year = ['dryBulb,relativeHumidity,ghi,dni,dhi', ...Array.from({ length: 8760 }, (_, i) => `${(8 - 14 * Math.cos((2 * Math.PI * i) / 8760)).toFixed(2)},70,0,0,0`)].join('\n');
+  const year = [
+    'dryBulb,relativeHumidity,ghi,dni,dhi',
+    ...Array.from({ length: 8760 }, (_, i) => `${(8 - 14 * Math.cos((2 * Math.PI * i) / 8760)).toFixed(2)},70,0,0,0`),
+  ].join('\n');
 
   it('takes a year, keeps it beside the project, and the plan uses it', () => {
     const into = file('weather.json', JSON.stringify(base));
@@ -102,7 +134,9 @@ describe('kneewall import weather', () => {
     expect(code).toBe(0);
     expect(out).toContain('8760 rows');
     expect(readdirSync(join(folder, 'blobs'))[0]).toMatch(/^[0-9a-f]{64}$/);
-    const plan = JSON.parse(run('check', into, '--json').out) as { trades: { climate: { basis: string; night: { ok: boolean; value: { outdoor: { likely: number } } } } } };
+    const plan = JSON.parse(run('check', into, '--json').out) as {
+      trades: { climate: { basis: string; night: { ok: boolean; value: { outdoor: { likely: number } } } } };
+    };
     expect(plan.trades.climate.basis).toBe('weather-file');
     expect(plan.trades.climate.night.value.outdoor.likely).toBeCloseTo(-6, 0);
   });
@@ -110,7 +144,15 @@ describe('kneewall import weather', () => {
   it('refuses half a year and leaves the project as it was, to the byte', () => {
     const into = file('untouched.json', JSON.stringify(base));
     const before = readFileSync(join(folder, into));
-    const { code, err } = run('import', 'weather', file('half.csv', year.slice(0, 60_000)), '--into', into, '--format', 'hourly');
+    const { code, err } = run(
+      'import',
+      'weather',
+      file('half.csv', year.slice(0, 60_000)),
+      '--into',
+      into,
+      '--format',
+      'hourly',
+    );
     expect(code).toBe(2);
     expect(err).toContain('missing');
     expect(readFileSync(join(folder, into))).toEqual(before);
@@ -118,23 +160,29 @@ describe('kneewall import weather', () => {
 });
 
 describe('kneewall serve', () => {
-  it.runIf(existsSync(join(root, 'app/dist/index.html')))('ends with 2 and says so where the port is taken', async () => {
-    const holder = createServer().listen(0, '127.0.0.1');
-    await new Promise((done) => holder.once('listening', done));
-    const { port } = holder.address() as { port: number };
-    const { code, err } = run('serve', '--port', String(port));
-    holder.close();
-    expect(code).toBe(2);
-    expect(err).toContain(String(port));
-  });
+  it.runIf(existsSync(join(root, 'app/dist/index.html')))(
+    'ends with 2 and says so where the port is taken',
+    async () => {
+      const holder = createServer().listen(0, '127.0.0.1');
+      await new Promise((done) => holder.once('listening', done));
+      const { port } = holder.address() as { port: number };
+      const { code, err } = run('serve', '--port', String(port));
+      holder.close();
+      expect(code).toBe(2);
+      expect(err).toContain(String(port));
+    },
+  );
 
-  it.runIf(existsSync(join(root, 'app/dist/index.html')))('prints its address and ends with 130 when interrupted', async () => {
-    const child = spawn(process.execPath, [program, 'serve', '--port', '0'], { cwd: folder });
-    const said = await new Promise<string>((done) => child.stdout.once('data', (d) => done(String(d))));
-    expect(said).toMatch(/http:\/\/127\.0\.0\.1:\d+\//);
-    child.kill('SIGINT');
-    expect(await new Promise((done) => child.once('exit', done))).toBe(130);
-  });
+  it.runIf(existsSync(join(root, 'app/dist/index.html')))(
+    'prints its address and ends with 130 when interrupted',
+    async () => {
+      const child = spawn(process.execPath, [program, 'serve', '--port', '0'], { cwd: folder });
+      const said = await new Promise<string>((done) => child.stdout.once('data', (d) => done(String(d))));
+      expect(said).toMatch(/http:\/\/127\.0\.0\.1:\d+\//);
+      child.kill('SIGINT');
+      expect(await new Promise((done) => child.once('exit', done))).toBe(130);
+    },
+  );
 
   it('refuses a port that is none', () => {
     expect(run('serve', '--port', 'seven').code).toBe(2);

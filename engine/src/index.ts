@@ -8,6 +8,8 @@ export { apparatusDewPoint, bypassAt } from './equipment/coil.ts';
 export { defrostLoss } from './equipment/sheet.ts';
 export type { Job, JobMessage } from './jobs/job.ts';
 export { makeJob } from './jobs/job.ts';
+export type { JobHost } from './jobs/run.ts';
+export { JobRefused, runJob } from './jobs/run.ts';
 export type { Consequence, Finding, HoldPoint, Limit, Status } from './plan/finding.ts';
 export { consequenceWords, holdPointWords, statusWords } from './plan/finding.ts';
 export { worstFirst } from './plan/holdPoints.ts';

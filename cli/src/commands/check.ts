@@ -1,8 +1,8 @@
-import { evaluate, type Plan, type Results } from '@kneewall/engine';
+import { evaluate, type Plan } from '@kneewall/engine';
 import type { Problem, Project, System } from '@kneewall/project';
 import { exitCodes, Refused } from '../exit.ts';
-import { gatherResults } from '../hostResults.ts';
 import { readOptions } from '../options.ts';
+import { planWithJobs } from '../planWithJobs.ts';
 import { planLines } from '../print/plan.ts';
 import { problemLines } from '../print/problems.ts';
 import { painter } from '../print/text.ts';
@@ -25,8 +25,9 @@ export async function check(args: readonly string[]): Promise<number> {
   if (values.quick && values.long) throw new Refused('Either --quick or --long, not both.');
   const { project, problems } = await readProject(file);
   const units = unitsOf(values.units, project);
-  const results: Results = values.quick ? {} : await gatherResults(project, file);
-  const { plan } = evaluate(project, results, { units });
+  const plan = values.quick
+    ? evaluate(project, {}, { units }).plan
+    : await planWithJobs(project, file, units, values.long);
   if (values.json) process.stdout.write(`${JSON.stringify({ schema: 1, ...plan })}\n`);
   else tell(project, plan, problems, units, values.all);
   return exitOf(plan);

@@ -1,18 +1,18 @@
 import type { Given, ResolvedProject } from '@kneewall/project';
+import type { Job } from '../jobs/job.ts';
 import { humidityRatio, standardPressure } from '../physics/air/index.ts';
 import { attempt, type Outcome, required, unresolved } from '../plan/outcome.ts';
 import { type Scenario, scenario } from '../plan/scenario.ts';
-import type { TradeInput } from '../plan/trade.ts';
+import type { Results, TradeInput } from '../plan/trade.ts';
 import { recordWorking } from '../plan/working.ts';
-import { binsOfHours, binsOfMonths } from './bins.ts';
+import { binsOfMonths } from './bins.ts';
 import { hotDay } from './day.ts';
 import { guessed, monthsOf } from './months.ts';
-import type { ClimateBasis, ClimateMonth, ClimateResult, DesignDay, DesignNight, YearFacts } from './result.ts';
-import { isWeatherYear, type WeatherYear } from './weather/weatherYear.ts';
-import { factsOfYear, monthsOfYear } from './yearFacts.ts';
+import type { ClimateBasis, ClimateMonth, ClimateResult, DesignDay, DesignNight } from './result.ts';
+import { isWeatherYear } from './weather/weatherYear.ts';
+import { summariseYear, type YearSummary, yearJob } from './yearJob.ts';
 
 type Site = ResolvedProject['site'];
-type Year = { readonly year: WeatherYear; readonly facts: YearFacts };
 
 /** Design conditions, months and temperature bins of the place. Pure; what is missing makes only its own part unknown. */
 export function design({ project: { site }, results }: TradeInput): ClimateResult {
@@ -28,7 +28,7 @@ export function design({ project: { site }, results }: TradeInput): ClimateResul
     recorder.step('p', '101325 * (1 - 2.25577e-5 * z) ^ 5.2559', { z }, p, 'Pa', 'moist-air.atmosphere');
     return p;
   });
-  const months = file === undefined ? monthsOf(site, s) : attempt(() => monthsOfYear(required(file).year));
+  const months = file === undefined ? monthsOf(site, s) : attempt(() => required(file).months);
   return {
     basis: basisOf(site),
     latitude,
@@ -39,32 +39,38 @@ export function design({ project: { site }, results }: TradeInput): ClimateResul
       dayOf(site, s, required(months), required(latitude), required(elevation), required(pressure), file),
     ),
     months,
-    bins: attempt(() =>
-      file === undefined
-        ? binsOfMonths(required(months))
-        : binsOfHours(required(file).year.dryBulb, required(file).year.stepSeconds / 3600),
-    ),
+    bins: attempt(() => (file === undefined ? binsOfMonths(required(months)) : required(file).bins)),
     facts: attempt(() => (file === undefined ? unresolved('missing', 'site.weather.blob') : required(file).facts)),
     workings: { 'climate/pressure': steps },
-    wanted: [],
+    wanted: wantedOf(site, file),
   };
 }
 
 const basisOf = (site: Site): ClimateBasis =>
   site.weather.blob !== undefined ? 'weather-file' : Object.keys(site.normals).length > 0 ? 'normals' : 'assumed';
 
-/** The imported year; `pending` until the host has read the file. Undefined where none is named. */
-function weatherOf(site: Site, results: Readonly<Record<string, unknown>>): Outcome<Year> | undefined {
+/**
+ * What the plan takes from the imported year: from its job, or from the file itself where the host hands it in.
+ * `pending` until then. Undefined where no file is named.
+ */
+function weatherOf(site: Site, results: Results): Outcome<YearSummary> | undefined {
   const { blob } = site.weather;
   if (blob === undefined) return undefined;
-  return attempt(() => {
-    const year = results[`blob:${blob}`];
-    return isWeatherYear(year) ? { year, facts: factsOfYear(year) } : unresolved('pending', `blob:${blob}`);
-  });
+  const { key } = yearJob(blob);
+  const year = results[`blob:${blob}`];
+  return attempt(
+    () =>
+      (results[key] as YearSummary | undefined) ??
+      (isWeatherYear(year) ? summariseYear(year) : unresolved('pending', key)),
+  );
 }
 
+/** The year's job is wanted for as long as neither its result nor the file is there. */
+const wantedOf = (site: Site, file: Outcome<YearSummary> | undefined): readonly Job[] =>
+  site.weather.blob !== undefined && file?.ok === false ? [yearJob(site.weather.blob)] : [];
+
 /** What the authority prescribes, else the answer given, else the 99 % hour of the file. */
-function nightTemperature(site: Site, file: Outcome<Year> | undefined): Given {
+function nightTemperature(site: Site, file: Outcome<YearSummary> | undefined): Given {
   if (!('missing' in site.designHeating)) return site.designHeating;
   if (!('missing' in site.coldNight)) return site.coldNight;
   if (file === undefined) return unresolved('missing', 'site.coldNight');
@@ -72,7 +78,7 @@ function nightTemperature(site: Site, file: Outcome<Year> | undefined): Given {
   return guessed('site.weather', 'temperature', facts.heating99, facts.heating996, facts.heating99 + 1);
 }
 
-function dayTemperature(site: Site, file: Outcome<Year> | undefined): Given {
+function dayTemperature(site: Site, file: Outcome<YearSummary> | undefined): Given {
   if (!('missing' in site.hotAfternoon)) return site.hotAfternoon;
   if (file === undefined) return unresolved('missing', 'site.hotAfternoon');
   const { facts } = required(file);
@@ -84,7 +90,7 @@ function nightOf(
   s: Scenario,
   months: Outcome<readonly ClimateMonth[]>,
   pressure: Outcome<number>,
-  file: Outcome<Year> | undefined,
+  file: Outcome<YearSummary> | undefined,
 ): DesignNight {
   const outdoor = nightTemperature(site, file);
   const coldest = months.ok ? extreme(months.value, (m) => -m.mean) : undefined;
@@ -104,7 +110,7 @@ function dayOf(
   latitude: number,
   elevation: number,
   pressure: number,
-  file: Outcome<Year> | undefined,
+  file: Outcome<YearSummary> | undefined,
 ): DesignDay {
   const outdoor = dayTemperature(site, file);
   const hottest = extreme(months, (m) => m.mean);

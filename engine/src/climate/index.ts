@@ -1,3 +1,4 @@
+import type { Project } from '@kneewall/project';
 import type { Trade } from '../plan/trade.ts';
 import { design } from './design.ts';
 import { findings } from './findings.ts';
@@ -6,6 +7,13 @@ import { words } from './messages.ts';
 import { readings } from './readings.ts';
 import { sources } from './sources.ts';
 import { tasks } from './tasks.ts';
+import { yearJob } from './yearJob.ts';
+
+/** The year's job, and the file itself where the host hands it in. */
+function looksUp(project: Project): readonly string[] {
+  const blob = project.site?.weather?.blob;
+  return blob === undefined ? [] : [yearJob(blob).key, `blob:${blob}`];
+}
 
 /** The weather the house meets: the cold night, the hot day, months and hours by temperature. */
 export const climate: Trade<'climate'> = {
@@ -14,7 +22,7 @@ export const climate: Trade<'climate'> = {
   phase: 'before',
   reads: ['site'],
   after: [],
-  looksUp: (project) => (project.site?.weather?.blob === undefined ? [] : [`blob:${project.site.weather.blob}`]),
+  looksUp,
   design,
   findings,
   materials,

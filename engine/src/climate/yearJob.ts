@@ -1,0 +1,28 @@
+import { type Job, makeJob } from '../jobs/job.ts';
+import { binsOfHours } from './bins.ts';
+import type { ClimateMonth, TemperatureBin, YearFacts } from './result.ts';
+import type { WeatherYear } from './weather/weatherYear.ts';
+import { factsOfYear, monthsOfYear } from './yearFacts.ts';
+
+/** What a plan needs of a year of weather: a few numbers instead of a hundred thousand. */
+export type YearSummary = {
+  readonly facts: YearFacts;
+  readonly months: readonly ClimateMonth[];
+  readonly bins: readonly TemperatureBin[];
+};
+
+export const yearJobKind = 'climate/year';
+
+/** The job that reads a weather file through, so that the plan itself never has to hold it. */
+export const yearJob = (blob: string): Job => makeJob(yearJobKind, 1, { blob }, 'short');
+
+/** Everything the plan takes from a year. `tell` hears how far it is. */
+export function summariseYear(year: WeatherYear, tell: (done: number, total: number) => void = () => {}): YearSummary {
+  const facts = factsOfYear(year);
+  tell(1, 3);
+  const months = monthsOfYear(year);
+  tell(2, 3);
+  const bins = binsOfHours(year.dryBulb, year.stepSeconds / 3600);
+  tell(3, 3);
+  return { facts, months, bins };
+}

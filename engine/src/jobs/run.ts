@@ -1,0 +1,36 @@
+import { isWeatherYear } from '../climate/weather/weatherYear.ts';
+import { summariseYear, yearJobKind } from '../climate/yearJob.ts';
+import type { Job } from './job.ts';
+
+/** What a host gives a job: parsed blobs by hash, and an ear for progress. */
+export type JobHost = {
+  readonly blob: (hash: string) => unknown;
+  readonly tell: (done: number, total: number) => void;
+};
+
+type Run = (inputs: unknown, host: JobHost) => unknown;
+
+const kinds: Readonly<Record<string, { readonly version: number; readonly run: Run }>> = {
+  [yearJobKind]: {
+    version: 1,
+    run: (inputs, host) => {
+      const { blob } = inputs as { blob: string };
+      const year = host.blob(blob);
+      if (!isWeatherYear(year)) throw new JobRefused('The weather file named in the project is not at hand.');
+      return summariseYear(year, host.tell);
+    },
+  },
+};
+
+/** A job that cannot be done here, in words for a person. */
+export class JobRefused extends Error {}
+
+/**
+ * Does a job. Pure but for what the host lends it: equal inputs give equal results, wherever they are computed.
+ * Throws `JobRefused` for a kind or version that this program does not know, or a file that is not at hand.
+ */
+export function runJob(job: Job, host: JobHost): unknown {
+  const kind = kinds[job.kind];
+  if (kind?.version !== job.version) throw new JobRefused('This version of the program cannot do that computation.');
+  return kind.run(job.inputs, host);
+}
