@@ -26,7 +26,23 @@ export function createServices(store: Store, port: PlanPort): Services {
     planner.setUnits(units);
   });
   session.follow(() => remember(session.now().origin));
+  followWeather(session, planner, store);
   return { session, planner, view, store };
+}
+
+/** Whenever the project names another weather file, looks for it in the store and hands it to the planner. */
+function followWeather(session: Session, planner: Planner, store: Store): void {
+  const named = () => session.now().project.site?.weather?.blob;
+  let handed = named();
+  session.subscribe(() => {
+    const sha = named();
+    if (sha === handed) return;
+    handed = sha;
+    const found = sha === undefined ? Promise.resolve(undefined) : store.blob(sha).catch(() => undefined);
+    void found.then((text) => {
+      if (named() === sha) planner.setWeather(sha !== undefined && text !== undefined ? { sha, text } : undefined);
+    });
+  });
 }
 
 /** Opens what this tab had open, else what was changed last on this device, else the first demo. Writes nothing. */

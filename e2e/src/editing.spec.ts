@@ -158,3 +158,56 @@ test('every write to the store is strict', async ({ page }) => {
   await settled(page);
   expect(await page.evaluate(() => (window as unknown as { asked: unknown[] }).asked)).toEqual(['strict']);
 });
+
+test('a page from an insecure address takes no change and says why', async ({ page }) => {
+  await page.addInitScript(() => Object.defineProperty(window, 'isSecureContext', { value: false }));
+  await page.goto(`${server.url}/#/project`);
+  await expect(page.getByText('No changes are taken here')).toBeVisible();
+  await expect(page.getByRole('textbox', { name: 'Name of the project' })).toBeDisabled();
+  await page.goto(`${server.url}/#/trade/air?field=routes.ducts.sections.return-hall.diameter`);
+  await expect(page.getByRole('textbox', { name: 'Diameter', exact: true })).toBeDisabled();
+  expect(await page.locator('main :is(input, select, textarea):enabled:not([type=file])').count()).toBe(0);
+});
+
+test('an hourly weather table is imported, its columns named, and the climate then comes from it', async ({ page }) => {
+  await show(page, server.url, '/trade/climate?field=site.weather.format');
+  await page
+    .locator('.weather input[type=file]')
+    .setInputFiles({ name: 'invented-year.csv', mimeType: 'text/csv', buffer: Buffer.from(inventedYear()) });
+  await settled(page);
+  await expect(page.locator('.weather')).toContainText('invented-year.csv');
+  await expect(page.locator('.weather')).toContainText('Say which column holds');
+  const columns = [
+    ['dryBulb', 'air', '°C'],
+    ['relativeHumidity', 'humid', '%'],
+    ['ghi', 'level', 'W/m²'],
+    ['dni', 'direct', 'W/m²'],
+    ['dhi', 'sky', 'W/m²'],
+  ] as const;
+  for (const [column, name, unit] of columns)
+    for (const [field, text] of [
+      ['name', name],
+      ['unit', unit],
+    ] as const) {
+      await page.goto(`${server.url}/#/trade/climate?field=site.weather.columns.${column}.${field}`);
+      const box = page.locator(`[id="f-site.weather.columns.${column}.${field}"]`);
+      await box.fill(text);
+      await box.press('Enter');
+    }
+  await settled(page);
+  await expect(page.getByText('From the imported weather year.')).toBeVisible();
+  await page.reload();
+  await settled(page);
+  await expect(page.getByText('From the imported weather year.')).toBeVisible();
+});
+
+/** A smooth year made up for this test: no place has it. */
+function inventedYear(): string {
+  const rows = Array.from({ length: 8760 }, (_, h) => {
+    const season = Math.cos((2 * Math.PI * (h / 24 - 200)) / 365);
+    const sun = Math.max(0, Math.sin((2 * Math.PI * ((h % 24) - 6)) / 24));
+    const air = 8 + 14 * season + 5 * sun;
+    return [air.toFixed(1), '70', (600 * sun).toFixed(0), (500 * sun).toFixed(0), (150 * sun).toFixed(0)].join(',');
+  });
+  return ['air,humid,level,direct,sky', ...rows].join('\n');
+}

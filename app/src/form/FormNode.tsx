@@ -7,6 +7,7 @@ import { KeptField } from './KeptField.tsx';
 import { MapEntries } from './MapEntries.tsx';
 import { ReferenceField } from './ReferenceField.tsx';
 import { TextField } from './TextField.tsx';
+import { WeatherField } from './WeatherField.tsx';
 
 type Props = { readonly node: SchemaNode; readonly path: readonly string[]; readonly depth: number };
 
@@ -28,6 +29,12 @@ export function FormNode({ node, path, depth }: Props) {
     case 'text':
     case 'date':
       return <TextField node={node} path={path} />;
+    case 'blob':
+      return path.join('.') === 'site.weather.blob' ? (
+        <WeatherField node={node} path={path} />
+      ) : (
+        <KeptField node={node} path={path} />
+      );
     default:
       return <KeptField node={node} path={path} />;
   }

@@ -1,11 +1,13 @@
 import '../withoutEval.ts';
-import { coldMemo, evaluate, type Results } from '@kneewall/engine';
+import { coldMemo, evaluate } from '@kneewall/engine';
 import { applyEdit, emptyProject, type Project, type System } from '@kneewall/project';
-import type { FromPlanner, ToPlanner } from './messages.ts';
+import type { FromPlanner, ToPlanner, WeatherText } from './messages.ts';
+import { weatherReader } from './weatherResults.ts';
 
 let project: Project = emptyProject;
 let units: System = 'us';
-let results: Results = {};
+let weatherFile: WeatherText | undefined;
+const readWeatherOf = weatherReader();
 let revision = 0;
 let due = false;
 const memo = coldMemo();
@@ -20,15 +22,16 @@ function take(message: ToPlanner): void {
   } else if (message.type === 'edit') {
     for (const edit of message.edits) project = applyEdit(project, edit).value;
   } else if (message.type === 'units') units = message.units;
-  else results = message.results;
+  else weatherFile = message.file;
 }
 
 function plan(): void {
   due = false;
   const start = performance.now();
   try {
+    const { results, problems } = readWeatherOf(project, weatherFile);
     const { plan, wanted } = evaluate(project, results, { units, memo });
-    send({ type: 'plan', revision, plan, wanted, ms: performance.now() - start });
+    send({ type: 'plan', revision, plan, wanted, ms: performance.now() - start, weather: problems });
   } catch {
     send({ type: 'failed', revision });
   }

@@ -39,7 +39,9 @@ export function QuantityEcho({ id, read, typing, entered, meta, choose }: Props)
 }
 
 function Standing({ entered, kind }: { entered: Entered; kind: NonNullable<FieldMeta['kind']> }) {
-  return <span>{echoed(entered.value, kind)}</span>;
+  const text = echoed(entered.value, kind);
+  // Where both systems say the same, the box has said it already.
+  return text.includes('·') ? <span>{text}</span> : null;
 }
 
 function Implausible({ value, meta }: { value: Entered['value'] | undefined; meta: FieldMeta }) {

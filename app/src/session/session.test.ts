@@ -12,6 +12,8 @@ function memoryStore() {
   const listed = new Map<string, Listed>();
   let writes = 0;
   const store: Store = {
+    putBlob: async () => undefined,
+    blob: async () => undefined,
     list: async () => [...listed.values()],
     load: async (id) => {
       const base = bases.get(id);

@@ -39,7 +39,8 @@ export function App() {
       <Nav />
       <div className="page">
         <Header />
-        <main id="main" tabIndex={-1}>
+        {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls has to be reachable by keyboard */}
+        <main id="main" tabIndex={0}>
           <Banner />
           {generation === 0 ? (
             <p className="lead">Opening</p>

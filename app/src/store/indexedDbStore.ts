@@ -27,6 +27,12 @@ export function indexedDbStore(): Store {
     },
     load: async (id) => loaded(await database(), id),
     append: async (entries) => append(await database(), entries),
+    putBlob: async (sha, text) => putBlob(await database(), sha, text),
+    blob: async (sha) => {
+      const tx = (await database()).transaction('blobs', 'readonly');
+      const kept = (await answer(tx.objectStore('blobs').get(sha))) as { text: string } | undefined;
+      return kept?.text;
+    },
     reopen: () => {
       opened?.then((db) => db.close()).catch(() => undefined);
       forget();
@@ -43,6 +49,7 @@ function openDatabase(forget: () => void): Promise<IDBDatabase> {
       db.createObjectStore('log', { keyPath: ['project', 'number'] });
       db.createObjectStore('outbox', { keyPath: ['project', 'number'] });
       db.createObjectStore('listed', { keyPath: 'id' });
+      db.createObjectStore('blobs', { keyPath: 'sha' });
     };
     asked.onsuccess = () => {
       const db = asked.result;
@@ -67,18 +74,27 @@ async function loaded(db: IDBDatabase, id: string): Promise<StoredProject | unde
   return found ? { base: found, records: (await records) as LogRecord[] } : undefined;
 }
 
-function append(db: IDBDatabase, entries: readonly Entry[]): Promise<void> {
-  return new Promise((done, fail) => {
-    const tx = db.transaction(['bases', 'log', 'outbox', 'listed'], 'readwrite', { durability: 'strict' });
-    tx.oncomplete = () => done();
-    tx.onabort = () => fail(tx.error ?? new Error('aborted'));
-    tx.onerror = () => fail(tx.error ?? new Error('failed'));
+const append = (db: IDBDatabase, entries: readonly Entry[]): Promise<void> =>
+  strictly(db, ['bases', 'log', 'outbox', 'listed'], (tx) => {
     for (const { record, listed, base } of entries) {
       if (base) tx.objectStore('bases').put(base);
       tx.objectStore('log').put(record);
       tx.objectStore('outbox').put({ project: record.project, number: record.number });
       tx.objectStore('listed').put(listed);
     }
+  });
+
+const putBlob = (db: IDBDatabase, sha: string, text: string): Promise<void> =>
+  strictly(db, ['blobs'], (tx) => tx.objectStore('blobs').put({ sha, text }));
+
+/** One write, settled only when the disk has it. */
+function strictly(db: IDBDatabase, stores: readonly string[], write: (tx: IDBTransaction) => void): Promise<void> {
+  return new Promise((done, fail) => {
+    const tx = db.transaction(stores, 'readwrite', { durability: 'strict' });
+    tx.oncomplete = () => done();
+    tx.onabort = () => fail(tx.error ?? new Error('aborted'));
+    tx.onerror = () => fail(tx.error ?? new Error('failed'));
+    write(tx);
   });
 }
 

@@ -6,6 +6,9 @@ export type Store = {
   load(id: string): Promise<StoredProject | undefined>;
   /** All of it or nothing of it. Storing the same act twice is the same as storing it once. */
   append(entries: readonly Entry[]): Promise<void>;
+  /** A file that lives beside projects, by its SHA-256. Never in one transaction with a change. */
+  putBlob(sha: string, text: string): Promise<void>;
+  blob(sha: string): Promise<string | undefined>;
   /** Drops a connection that may be dead; the next call opens a new one. */
   reopen(): void;
 };

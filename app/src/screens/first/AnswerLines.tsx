@@ -1,10 +1,9 @@
 import type { Spread } from '@kneewall/engine';
 import { FindingLine } from '../../findings/FindingLine.tsx';
 import { StatusMark } from '../../findings/StatusMark.tsx';
+import { Drivers } from '../../quantity/Drivers.tsx';
 import { Quantity, QuantityRange } from '../../quantity/Quantity.tsx';
 import { RangeTape } from '../../quantity/RangeTape.tsx';
-import { useSession } from '../../services.ts';
-import { pathLabel } from '../../words/pathLabel.ts';
 import type { FirstAnswer } from './answer.ts';
 
 /** Each answer as low, likely and high, with its largest unknown. */
@@ -60,18 +59,11 @@ export function AnswerLines({ answer: { heating, cooling, units, stops, gatesChe
 }
 
 function SpreadLine({ title, spread }: { title: string; spread: Spread }) {
-  const project = useSession((s) => s.project);
-  const first = spread.drivers[0];
   return (
     <div className="answer-line">
       <h3>{title}</h3>
       <RangeTape range={spread} kind="power" />
-      {first && (
-        <p className="field-help">
-          Largest unknown: {pathLabel(first.path, project)}, worth up to{' '}
-          <Quantity value={Math.max(Math.abs(first.atLow), Math.abs(first.atHigh))} kind="power" />
-        </p>
-      )}
+      <Drivers spread={spread} kind="power" most={1} />
     </div>
   );
 }

@@ -39,7 +39,7 @@ export function ProjectScreen() {
         const node = nodeAt(path)?.node;
         return node ? (
           <Sheet key={path.join('.')} title={node.meta.label}>
-            <FormNode node={node} path={path} depth={node.meta.node === 'map' ? 1 : 0} />
+            <FormNode node={node} path={path} depth={0} />
           </Sheet>
         ) : null;
       })}

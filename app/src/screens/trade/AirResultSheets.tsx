@@ -1,6 +1,7 @@
 import type { Agreement, TradeResults } from '@kneewall/engine';
 import { Scroll } from '../../look/Scroll.tsx';
 import { Sheet } from '../../look/Sheet.tsx';
+import { Drivers } from '../../quantity/Drivers.tsx';
 import { Quantity, QuantityRange } from '../../quantity/Quantity.tsx';
 import { useSession } from '../../services.ts';
 import { OutcomeOr } from './OutcomeOr.tsx';
@@ -28,6 +29,7 @@ export function AirResultSheets({ result, agreement }: { result: Air; agreement:
             </p>
           )}
         </OutcomeOr>
+        {result.flow.ok && <Drivers spread={result.flow.value} kind="flow" />}
         {agreement.heating && (
           <p>
             On the cold night the air leaves the unit at{' '}

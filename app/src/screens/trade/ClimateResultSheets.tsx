@@ -21,7 +21,7 @@ export function ClimateResultSheets({ result }: { result: Climate }) {
         {(night) => (
           <p className="lead">
             The heating has to hold a night of <Quantity value={night.outdoor.likely} kind="temperature" />, with wind
-            of <Quantity value={night.wind.likely} kind="velocity" />.
+            of <Quantity value={night.wind.likely} kind="velocity" unit={{ us: 'mph' }} significant={2} />.
           </p>
         )}
       </OutcomeOr>

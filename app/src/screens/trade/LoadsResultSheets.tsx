@@ -1,5 +1,6 @@
 import type { TradeResults } from '@kneewall/engine';
 import { Sheet } from '../../look/Sheet.tsx';
+import { Drivers } from '../../quantity/Drivers.tsx';
 import { Quantity, QuantityRange } from '../../quantity/Quantity.tsx';
 import { RangeTape } from '../../quantity/RangeTape.tsx';
 import { OutcomeOr } from './OutcomeOr.tsx';
@@ -21,6 +22,7 @@ export function LoadsResultSheets({ result }: { result: Loads }) {
                 On the coldest normal night the house needs <Quantity value={heating.likely} kind="power" /> of heat.
               </p>
               <RangeTape range={heating} kind="power" />
+              <Drivers spread={heating} kind="power" />
             </>
           )}
         </OutcomeOr>
@@ -32,6 +34,7 @@ export function LoadsResultSheets({ result }: { result: Loads }) {
                 <QuantityRange range={sensible} kind="power" />) and <Quantity value={latent.likely} kind="power" /> of
                 drying.
               </p>
+              <Drivers spread={sensible} kind="power" />
             </>
           )}
         </OutcomeOr>

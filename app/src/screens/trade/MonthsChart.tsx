@@ -8,6 +8,7 @@ type Month = Extract<Climate['months'], { ok: true }>['value'][number];
 
 const names = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
 const height = 60;
+const axis = 7;
 
 /** Each month from its usual lowest to its usual highest of a day, with the same numbers in a table. */
 export function MonthsChart({ months }: { months: readonly Month[] }) {
@@ -17,7 +18,7 @@ export function MonthsChart({ months }: { months: readonly Month[] }) {
   const y = (t: number) => 4 + ((height - 8) * (top - t)) / (top - bottom);
   return (
     <figure className="months">
-      <svg viewBox={`0 0 120 ${height}`} aria-hidden="true" focusable="false">
+      <svg viewBox={`0 0 120 ${height + axis}`} aria-hidden="true" focusable="false">
         <line className="months-freezing" x1="0" x2="120" y1={y(0)} y2={y(0)} />
         {months.map((m) => (
           <g key={m.month}>
@@ -28,6 +29,9 @@ export function MonthsChart({ months }: { months: readonly Month[] }) {
               height={Math.max(0.5, y(m.mean - m.dailyRange / 2) - y(m.mean + m.dailyRange / 2))}
             />
             <line className="months-mean" x1={m.month * 10 - 8} x2={m.month * 10 - 2} y1={y(m.mean)} y2={y(m.mean)} />
+            <text x={m.month * 10 - 5} y={height + axis - 2}>
+              {names[m.month - 1]}
+            </text>
           </g>
         ))}
       </svg>

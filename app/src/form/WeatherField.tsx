@@ -1,0 +1,64 @@
+import { sniffWeather } from '@kneewall/engine';
+import { hashOfBytes, type SchemaNode } from '@kneewall/project';
+import { useState } from 'react';
+import { Button } from '../look/Button.tsx';
+import { ProblemList } from '../screens/project/ProblemList.tsx';
+import { usePlanner, useServices, useSession } from '../services.ts';
+import './WeatherField.css';
+
+/** Imports a weather year. The file is kept beside the project, under the name of its own hash. */
+export function WeatherField({ node, path }: { node: SchemaNode; path: readonly string[] }) {
+  const { session, store } = useServices();
+  const weather = useSession((s) => s.project.site?.weather);
+  const barred = useSession((s) => s.barred !== undefined);
+  const problems = usePlanner((p) => p.weather);
+  const [refusal, setRefusal] = useState('');
+  const group = path.slice(0, -1);
+  const take = async (file: File | undefined) => {
+    if (!file) return;
+    const bytes = new Uint8Array(await file.arrayBuffer());
+    const text = new TextDecoder().decode(bytes);
+    const sha = hashOfBytes(bytes);
+    try {
+      await store.putBlob(sha, text);
+    } catch {
+      setRefusal('The file could not be kept on this device, so it was not taken.');
+      return;
+    }
+    setRefusal('');
+    session.change([
+      { path: [...group, 'blob'], after: sha },
+      { path: [...group, 'name'], after: file.name.slice(0, 200) },
+      { path: [...group, 'format'], after: sniffWeather(text) },
+    ]);
+  };
+  return (
+    <div className="field weather">
+      <p>
+        <strong>{node.meta.label}</strong>: {weather?.blob ? (weather.name ?? 'imported') : 'none yet'}
+      </p>
+      <div className="buttons">
+        <label className={`button file-button ${barred ? 'barred-button' : ''}`}>
+          Import a weather file
+          <input
+            type="file"
+            accept=".csv,.json,.txt"
+            disabled={barred}
+            onChange={(e) => void take(e.currentTarget.files?.[0])}
+          />
+        </label>
+        {weather?.blob && (
+          <Button look="quiet" disabled={barred} onClick={() => session.change([{ path, after: undefined }])}>
+            Take it out
+          </Button>
+        )}
+      </div>
+      {refusal !== '' && (
+        <p className="field-problem" role="alert">
+          {refusal}
+        </p>
+      )}
+      <ProblemList problems={problems} />
+    </div>
+  );
+}
