@@ -10,10 +10,10 @@ export type AppServer = {
 const serving = fileURLToPath(new URL('./serve.ts', import.meta.url));
 const loader = import.meta.resolve('tsx');
 
-/** The built app, served by a process of its own on a free port (or the one given), so that a test can end it. */
-export function startAppServer(port = 0): Promise<AppServer> {
+/** The built app, or another folder, served by a process of its own on a free port, so that a test can end it. */
+export function startAppServer(port = 0, root = ''): Promise<AppServer> {
   return new Promise((done, fail) => {
-    const child = spawn(process.execPath, ['--import', loader, serving, String(port)], {
+    const child = spawn(process.execPath, ['--import', loader, serving, String(port), root], {
       stdio: ['ignore', 'pipe', 'inherit'],
     });
     const gone = new Promise<void>((resolve) => child.once('exit', () => resolve()));

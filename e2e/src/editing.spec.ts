@@ -211,3 +211,37 @@ function inventedYear(): string {
   });
   return ['air,humid,level,direct,sky', ...rows].join('\n');
 }
+
+test('a finding opens with the keyboard alone, shows its working, and gives the focus back', async ({ page }) => {
+  await show(page, server.url, '/');
+  const line = page.locator('.finding-line').first();
+  await line.focus();
+  await page.keyboard.press('Enter');
+  const panel = page.getByRole('dialog');
+  await expect(panel).toBeVisible();
+  await expect(panel.getByText('Stop and read.')).toBeVisible();
+  await expect(panel.getByRole('heading', { name: 'The working' })).toBeVisible();
+  await expect(panel.locator('.step-line').first()).toContainText('=');
+  for (let n = 0; n < 6; n++) await page.keyboard.press('Tab');
+  expect(
+    await page.evaluate(
+      () => document.activeElement?.closest('dialog') !== null || document.activeElement === document.body,
+    ),
+  ).toBe(true);
+  await page.keyboard.press('Escape');
+  await expect(panel).toHaveCount(0);
+  await expect(line).toBeFocused();
+});
+
+test('an entry is added, named, removed and brought back', async ({ page }) => {
+  await show(page, server.url, '/trade/loads?field=house.rooms');
+  await page.getByRole('button', { name: 'Add: Room' }).click();
+  await enter(page, 'Name', 'Lamp store');
+  await settled(page);
+  const entry = page.locator('.entry summary', { hasText: 'Lamp store' });
+  await expect(entry).toBeVisible();
+  await page.getByRole('button', { name: 'Remove Lamp store' }).click();
+  await expect(entry).toHaveCount(0);
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(entry).toBeVisible();
+});
