@@ -24,7 +24,8 @@ export function QuantityEcho({ id, read, typing, entered, meta, choose }: Props)
           <span>Which do you mean?</span>
           {read.readings.map(({ text, echo }) => (
             <Button key={text} onPointerDown={(e) => e.preventDefault()} onClick={() => choose(read.at, text)}>
-              {echo}
+              <span>{text}</span>
+              {echo !== text && <span className="quantity-reading">{echo}</span>}
             </Button>
           ))}
         </div>

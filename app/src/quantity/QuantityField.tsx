@@ -94,6 +94,11 @@ export function QuantityField({ node, path }: { node: SchemaNode; path: readonly
         known={known}
         barred={field.barred}
         ranged={texts.low !== undefined}
+        typing={draft !== undefined}
+        forget={() => {
+          setDraft(undefined);
+          field.change(undefined);
+        }}
         setKnown={(k) => (entered ? field.change({ ...entered, known: k }) : setKnown(k))}
         setNote={(note) => entered && field.change(noted(entered, note))}
         setRanged={(ranged) =>

@@ -9,30 +9,53 @@ type Props = {
   readonly known: Known;
   readonly barred: boolean;
   readonly ranged: boolean;
+  /** The box holds something that is not in the document yet. */
+  readonly typing: boolean;
+  /** Takes the value out again. */
+  readonly forget: () => void;
   readonly setKnown: (known: Known) => void;
   readonly setNote: (note: string) => void;
   readonly setRanged: (ranged: boolean) => void;
 };
 
 /** How a value is known, and what else may be said of it: a range, a note. */
-export function QuantityMore({ id, label, entered, known, barred, ranged, setKnown, setNote, setRanged }: Props) {
+export function QuantityMore({
+  id,
+  label,
+  entered,
+  known,
+  barred,
+  ranged,
+  typing,
+  forget,
+  setKnown,
+  setNote,
+  setRanged,
+}: Props) {
   return (
     <div className="quantity-more">
-      <label className="quantity-known">
-        <span className="unseen">{label}, how it is known</span>
-        <select
-          className="box small"
-          disabled={barred}
-          value={entered?.known ?? known}
-          onChange={(e) => setKnown(e.target.value as Known)}
-        >
-          {knownWords.map((word) => (
-            <option key={word} value={word}>
-              {knownWord[word]}
-            </option>
-          ))}
-        </select>
-      </label>
+      {(entered || typing) && (
+        <label className="quantity-known">
+          <span className="unseen">{label}, how it is known</span>
+          <select
+            className="box small"
+            disabled={barred}
+            value={entered?.known ?? known}
+            onChange={(e) => setKnown(e.target.value as Known)}
+          >
+            {knownWords.map((word) => (
+              <option key={word} value={word}>
+                {knownWord[word]}
+              </option>
+            ))}
+          </select>
+        </label>
+      )}
+      {entered && (
+        <Button look="quiet" disabled={barred} onClick={forget}>
+          Don’t know<span className="unseen">: {label}</span>
+        </Button>
+      )}
       <details className="quantity-extra">
         <summary>
           {entered?.note ? 'Note' : 'More'}
