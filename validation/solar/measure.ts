@@ -14,13 +14,16 @@ import { type Row, row, type ValidationSource } from '../src/row.ts';
 
 const id = 'solar';
 const rad = Math.PI / 180;
-const table = readFileSync(new URL('./solar_reference.csv', import.meta.url), 'utf8')
-  .trim()
-  .split('\n')
-  .map((l) => l.split(','));
-const [head = [], ...records] = table;
+/** All rows of a table with the reference's columns. */
+function measureTable(text: string): Row[] {
+  const [head = [], ...records] = text
+    .trim()
+    .split(/\r?\n/)
+    .map((l) => l.split(','));
+  return records.flatMap((record) => measureRecord(head, record));
+}
 
-function measureRecord(record: readonly string[]): Row[] {
+function measureRecord(head: readonly string[], record: readonly string[]): Row[] {
   const text = (name: string): string => record[head.indexOf(name)] ?? '';
   const number = (name: string): number => Number(text(name));
   const name = `${text('site')} ${text('time_utc')}`;
@@ -133,5 +136,9 @@ function workedExample(): Row[] {
 export const source: ValidationSource = {
   id,
   title: 'Sun and sky',
-  measure: () => [...workedExample(), ...records.flatMap(measureRecord)],
+  measure: () => [
+    ...workedExample(),
+    ...measureTable(readFileSync(new URL('./solar_reference.csv', import.meta.url), 'utf8')),
+  ],
+  measureCase: (file) => measureTable(String(file)),
 };

@@ -19,7 +19,8 @@ function main(): number {
 }
 
 function rowsOfCase(name: string | undefined, file: string): Row[] {
-  const parsed: unknown = JSON.parse(readFileSync(resolve(file), 'utf8'));
+  const text = readFileSync(resolve(file), 'utf8');
+  const parsed: unknown = file.endsWith('.csv') ? text : JSON.parse(text);
   return sources.filter((s) => s.id === name).flatMap((s) => s.measureCase?.(parsed) ?? []);
 }
 

@@ -1,4 +1,4 @@
-import { type WeatherFormat, readWeather, sniffWeather } from '@kneewall/engine';
+import { readWeather, sniffWeather, type WeatherFormat } from '@kneewall/engine';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { weatherText } from './files.ts';
@@ -6,7 +6,8 @@ import { weatherText } from './files.ts';
 const tmy3 = weatherText('tmy3_703165_sand_point_ak.csv');
 const lines = tmy3.split(/\r?\n/);
 const read = (text: string, format: WeatherFormat = 'tmy3') => readWeather(text, { format }, undefined);
-const codes = (text: string, format?: WeatherFormat) => read(text, format).problems.map((p) => `${p.grade} ${p.code} ${p.path.join('.')}`);
+const codes = (text: string, format?: WeatherFormat) =>
+  read(text, format).problems.map((p) => `${p.grade} ${p.code} ${p.path.join('.')}`);
 const withLines = (change: (l: string[]) => void): string => {
   const copy = [...lines];
   change(copy);
@@ -35,26 +36,63 @@ describe('a weather file that is not right (made from the file of Sand Point)', 
     ['no heading for temperature', tmy3.replace('Dry-bulb (C)', 'Warmth'), 'refused missing-column column.Dry-bulb ('],
     ['Fahrenheit called Celsius', mapped('Dry-bulb (', (c) => c * 1.8 + 62), 'refused wrong-unit dryBulb'],
     ['kelvin called Celsius', mapped('Dry-bulb (', (c) => c + 273.15), 'refused wrong-unit dryBulb'],
-    ['an impossible wind', withLines((l) => l.splice(202, 1, (l[202] ?? '').split(',').map((c, i) => (i === 46 ? '900' : c)).join(','))), 'refused impossible-value row.201.windSpeed'],
-    ['a text for a number', withLines((l) => l.splice(300, 1, (l[300] ?? '').split(',').map((c, i) => (i === 31 ? 'warm' : c)).join(','))), 'refused impossible-value row.299.dryBulb'],
+    [
+      'an impossible wind',
+      withLines((l) =>
+        l.splice(
+          202,
+          1,
+          (l[202] ?? '')
+            .split(',')
+            .map((c, i) => (i === 46 ? '900' : c))
+            .join(','),
+        ),
+      ),
+      'refused impossible-value row.201.windSpeed',
+    ],
+    [
+      'a text for a number',
+      withLines((l) =>
+        l.splice(
+          300,
+          1,
+          (l[300] ?? '')
+            .split(',')
+            .map((c, i) => (i === 31 ? 'warm' : c))
+            .join(','),
+        ),
+      ),
+      'refused impossible-value row.299.dryBulb',
+    ],
     ['another time zone', tmy3.replace(',-9.0,', ',-7.0,'), 'ask time-slip timeZone'],
-    ['another height', withLines((l) => l.splice(0, 1, (l[0] ?? '').replace(/,7\s*$/, ',1800'))), 'ask elevation-mismatch elevation'],
+    [
+      'another height',
+      withLines((l) => l.splice(0, 1, (l[0] ?? '').replace(/,7\s*$/, ',1800'))),
+      'ask elevation-mismatch elevation',
+    ],
   ])('%s', (_name, text, code) => {
     expect(codes(text)).toEqual([code]);
     for (const p of read(text).problems) expect(p.mend.length).toBeGreaterThan(15);
   });
 
   it('PVGIS as JSON, cut short', () => {
-    expect(codes(weatherText('pvgis_tmy_45.000_8.000.json').slice(0, 90_000), 'pvgis-json')).toEqual(['refused not-json ']);
+    expect(codes(weatherText('pvgis_tmy_45.000_8.000.json').slice(0, 90_000), 'pvgis-json')).toEqual([
+      'refused not-json ',
+    ]);
   });
 
   it('is never taken for more than it is, and never throws', () => {
     const short = lines.slice(0, 60).join('\n');
     fc.assert(
-      fc.property(fc.nat(short.length - 1), fc.constantFrom('', ',', '"', '\n', '9', '-', 'x', '\uFEFF'), fc.constantFrom<WeatherFormat>('tmy3', 'psm3', 'pvgis-csv', 'pvgis-json', 'hourly'), (at, piece, format) => {
-        const { value, problems } = read(short.slice(0, at) + piece + short.slice(at + 1), format);
-        return value === undefined && problems.length > 0;
-      }),
+      fc.property(
+        fc.nat(short.length - 1),
+        fc.constantFrom('', ',', '"', '\n', '9', '-', 'x', '\uFEFF'),
+        fc.constantFrom<WeatherFormat>('tmy3', 'psm3', 'pvgis-csv', 'pvgis-json', 'hourly'),
+        (at, piece, format) => {
+          const { value, problems } = read(short.slice(0, at) + piece + short.slice(at + 1), format);
+          return value === undefined && problems.length > 0;
+        },
+      ),
       { seed: 20261125, numRuns: 150 },
     );
   });
@@ -73,8 +111,14 @@ describe('which kind of file it is', () => {
 });
 
 describe('an hourly table with columns of one’s own (made by arithmetic)', () => {
-  const site = { latitude: { value: 45, known: 'measured' as const }, longitude: { value: 0, known: 'measured' as const }, elevation: { value: 0, known: 'measured' as const } };
-  const rows = Array.from({ length: 8760 }, (_, i) => [50 + 20 * Math.sin((2 * Math.PI * i) / 8760), 60, 0, 0, 0].join(';'));
+  const site = {
+    latitude: { value: 45, known: 'measured' as const },
+    longitude: { value: 0, known: 'measured' as const },
+    elevation: { value: 0, known: 'measured' as const },
+  };
+  const rows = Array.from({ length: 8760 }, (_, i) =>
+    [50 + 20 * Math.sin((2 * Math.PI * i) / 8760), 60, 0, 0, 0].join(';'),
+  );
   const columns = {
     dryBulb: { name: 'Temp', unit: '°F' },
     relativeHumidity: { name: 'RH', unit: '%' },
@@ -84,14 +128,22 @@ describe('an hourly table with columns of one’s own (made by arithmetic)', () 
   };
 
   it('is read with its separator and its units', () => {
-    const { value, problems } = readWeather(['\uFEFFTemp;RH;G;B;D', ...rows].join('\r\n'), { format: 'hourly', columns }, site);
+    const { value, problems } = readWeather(
+      ['\uFEFFTemp;RH;G;B;D', ...rows].join('\r\n'),
+      { format: 'hourly', columns },
+      site,
+    );
     expect(problems).toEqual([]);
     expect(value?.dryBulb[0]).toBeCloseTo(10, 10);
     expect(value?.relativeHumidity[8759]).toBeCloseTo(0.6, 12);
   });
 
   it('asks for a column that is not named', () => {
-    const { value, problems } = readWeather(['Temp;RH;G;B;D', ...rows].join('\n'), { format: 'hourly', columns: { ...columns, ghi: {} } }, site);
+    const { value, problems } = readWeather(
+      ['Temp;RH;G;B;D', ...rows].join('\n'),
+      { format: 'hourly', columns: { ...columns, ghi: {} } },
+      site,
+    );
     expect(value).toBeUndefined();
     expect(problems[0]).toMatchObject({ code: 'missing-column', path: ['columns', 'ghi'] });
   });

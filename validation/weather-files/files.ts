@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { gunzipSync } from 'node:zlib';
-import { type WeatherFormat, type WeatherYear, readWeather } from '@kneewall/engine';
+import { readWeather, type WeatherFormat, type WeatherYear } from '@kneewall/engine';
 
 /** The text of one of the weather files kept here. */
 export const weatherText = (name: string): string =>

@@ -74,19 +74,26 @@ function holdPointLines(holdPoint: HoldPoint, plan: Plan, paint: Paint, all: boo
   return [
     '',
     paint(titles[holdPoint], 'bold'),
-    ...shown.flatMap((f) => findingLines(f, paint)),
+    ...shown.flatMap((f, i) =>
+      findingLines(
+        f,
+        paint,
+        !shown.slice(0, i).some((before) => before.caution === f.caution && before.status !== 'ok'),
+      ),
+    ),
     ...(fine > 0 && !all ? [`  ${paint('+', 'green')} ${fine} more ${fine === 1 ? 'is' : 'are'} fine.`] : []),
   ];
 }
 
-function findingLines(f: Finding, paint: Paint): string[] {
+/** A caution that stands just above already is not said twice. */
+function findingLines(f: Finding, paint: Paint, withCaution: boolean): string[] {
   const { mark, word, colour } = marks[f.status];
   const [head = '', ...more] = wrap(`${word}: ${f.what}`, width - 4, '', '');
   const lines = [
     `  ${paint(mark, colour)} ${paint(word, colour)}${head.slice(word.length)}`,
     ...more.map((l) => `    ${l}`),
   ];
-  if (f.caution !== undefined && f.status !== 'ok')
+  if (withCaution && f.caution !== undefined && f.status !== 'ok')
     lines.push(...wrap(`Caution: ${f.caution}`, width, '      ', '      '));
   if (f.status !== 'ok') lines.push(...wrap(`Mend: ${f.mend}`, width, '      ', '      '));
   return lines;

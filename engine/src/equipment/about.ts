@@ -10,6 +10,7 @@ export type About = {
   readonly project: ResolvedProject;
   readonly holdPoint: Draft['holdPoint'];
   readonly item?: string;
+  readonly bought: boolean;
 };
 
 /** The part of a draft that is the same for all findings about a candidate. */

@@ -7,16 +7,20 @@ import { type About, draftOf, type Found } from './about.ts';
 import { electricalFindings } from './electrical.ts';
 import type { EquipmentResult } from './result.ts';
 
+/** From here on a unit is judged and never exchanged. */
+const boughtStates: readonly string[] = ['ordered', 'arrived', 'fitted'];
+
 /** What each candidate has to answer for: the chosen one at the order, the others at the decision. */
 export function findings(result: EquipmentResult, view: PlanView): Drafts {
   const found = Object.values(result.candidates).flatMap((candidate) => {
-    const item = inOrder(view.project.items).find(([, i]) => i.of === `candidates.${candidate.id}`)?.[0];
+    const entry = inOrder(view.project.items).find(([, i]) => i.of === `candidates.${candidate.id}`);
     const isChosen = result.chosen.ok && result.chosen.value === candidate.id;
     const about: About = {
       candidate,
       project: view.project,
       holdPoint: isChosen ? 'order' : 'decide',
-      ...(item ? { item } : {}),
+      ...(entry ? { item: entry[0] } : {}),
+      bought: entry !== undefined && 'choice' in entry[1].state && boughtStates.includes(entry[1].state.choice),
     };
     return [
       holdsNight(about, view),
@@ -87,7 +91,11 @@ function cycles(about: About): Found {
       value,
       limit: { max: 0.33 },
       source: 'equipment.cycling',
-      facts: { name: candidate.name, ...(candidate.cyclingHours.ok ? { hours: candidate.cyclingHours.value } : {}) },
+      facts: {
+        name: candidate.name,
+        ...(candidate.cyclingHours.ok ? { hours: candidate.cyclingHours.value } : {}),
+        ...(about.bought ? { bought: 1 } : {}),
+      },
     },
     working: steps,
   };

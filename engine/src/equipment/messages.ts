@@ -7,7 +7,8 @@ type Say = (j: Judged, print: Printer, name: string) => Words;
 const number = (j: Judged, key: string): number => Number(j.facts?.[key] ?? 0);
 const electric =
   'Electricity kills, and charged capacitors bite after it is off: isolate, prove dead, follow the local code, and have a licensed electrician connect it.';
-const bought = (j: Judged, ifFree: string, ifBought: string): string => (j.item ? ifBought : ifFree);
+const bought = (j: Judged, ifFree: string, ifBought: string): string =>
+  j.facts?.bought === undefined ? ifFree : ifBought;
 
 const say: Readonly<Record<string, Say>> = {
   'holds-night': (j, print, name) => {
@@ -34,7 +35,7 @@ const say: Readonly<Record<string, Say>> = {
         : bought(
             j,
             'Look for a unit with a lower continuous speed, or one size smaller.',
-            'It is bought: set the slowest fan and a wide thermostat band, and heat few rooms at a time less.',
+            'It is bought: give the thermostat a wide band, keep the inner doors open, and let it run at its lowest speed as long as it will.',
           ),
   }),
   'lowest-outdoor': (j, print, name) => ({

@@ -79,14 +79,15 @@ const grouped = (text: string): string => {
 const withUnit = (text: string, unit: string): string =>
   unit === '' ? text : unit === '%' || unit === '°' ? `${text}${unit}` : `${text} ${unit}`;
 
-/** `low to high` with the unit once; a single number where both print alike. */
+/** `low to high` with the unit once, the larger end's unit for both; a single number where both print alike. */
 export function formatRange(range: Range, kind: QuantityKind, system: System): string {
-  const print = (n: number) => printQuantity(n, kind, system, { significant: 2 });
+  const feet = kind === 'length' && system === 'us';
+  const larger = Math.abs(range.high) > Math.abs(range.low) ? range.high : range.low;
+  const unit = unitFor(larger, kind, system, false);
+  const print = (n: number) => printQuantity(n, kind, system, feet ? {} : { significant: 2, unit });
   const [low, high] = [print(range.low), print(range.high)];
   if (low === high) return printQuantity(range.likely, kind, system);
-  const unit =
-    kindOf(kind).units.find((x) => x.symbol !== '' && low.endsWith(x.symbol) && high.endsWith(x.symbol))?.symbol ?? '';
-  return unit === '' || kind === 'length' ? `${low} to ${high}` : `${low.slice(0, -unit.length).trimEnd()} to ${high}`;
+  return feet || unit === '' ? `${low} to ${high}` : `${low.slice(0, -unit.length).trimEnd()} to ${high}`;
 }
 
 /** The echo of what was understood, in both systems: `5' 3 1/2" · 1.613 m`. */
