@@ -12,8 +12,9 @@ module.exports = {
     {
       name: 'no-circular',
       severity: 'error',
-      comment: 'Type imports may meet; code may not run in a circle.',
-      from: {},
+      comment:
+        'Type imports may meet; code may not run in a circle. A form of groups within groups draws itself: the one exception.',
+      from: { pathNot: '^app/src/form/' },
       to: { circular: true, viaOnly: { dependencyTypesNot: ['type-only'] } },
     },
     no(

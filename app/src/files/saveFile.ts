@@ -10,11 +10,15 @@ export function fileName(name: string | undefined): string {
 }
 
 /** Hands the whole project to the browser as a file. */
-export function saveFile(project: Project): void {
-  const url = URL.createObjectURL(new Blob([projectText(project)], { type: 'application/json' }));
+export const saveFile = (project: Project): void =>
+  handOver(fileName(project.about?.name), projectText(project), 'application/json');
+
+/** Hands a text to the browser as a file to keep. */
+export function handOver(name: string, text: string, type: string): void {
+  const url = URL.createObjectURL(new Blob([text], { type }));
   const link = document.createElement('a');
   link.href = url;
-  link.download = fileName(project.about?.name);
+  link.download = name;
   link.click();
   // The browser reads the blob after the click returns.
   setTimeout(() => URL.revokeObjectURL(url), 60_000);

@@ -51,7 +51,7 @@ function found(spreads: Readonly<Record<string, Spread>>, key: string): Spread {
 }
 
 function outputs(given: Given, bins: Outcome<readonly TemperatureBin[]>, s: Scenario): Record<string, number> {
-  const b = balance(given, s);
+  const b = s.part('balance', (x) => balance(given, x));
   const lastWinter = attempt(() => winter(given.house, required(bins), b, s));
   const rooms = Object.keys(b.built.volumes);
   return {

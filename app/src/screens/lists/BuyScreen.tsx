@@ -1,13 +1,17 @@
+import { materialsCsv } from '@kneewall/documents';
+import { handOver } from '../../files/saveFile.ts';
+import { Button } from '../../look/Button.tsx';
 import { Scroll } from '../../look/Scroll.tsx';
 import { Sheet } from '../../look/Sheet.tsx';
 import { Quantity } from '../../quantity/Quantity.tsx';
-import { usePlanner } from '../../services.ts';
+import { usePlanner, useUnits } from '../../services.ts';
 import { tradeTitle } from '../../words/words.ts';
 
 /** What must be bought, as far as the trades know. */
 export function BuyScreen() {
   const plan = usePlanner((p) => p.plan);
   const lines = plan?.materials ?? [];
+  const units = useUnits();
   const trades = [...new Set(lines.map((l) => l.trade))];
   return (
     <>
@@ -18,6 +22,13 @@ export function BuyScreen() {
         </p>
       </header>
       {lines.length === 0 && <p>Nothing to buy follows from the plan yet.</p>}
+      {plan && lines.length > 0 && (
+        <p>
+          <Button onClick={() => handOver('what-to-buy.csv', materialsCsv(plan, units), 'text/csv')}>
+            Save as a table (CSV)
+          </Button>
+        </p>
+      )}
       {trades.map((trade) => (
         <Sheet key={trade} title={tradeTitle[trade]}>
           <Scroll label={`What to buy: ${tradeTitle[trade]}`}>
