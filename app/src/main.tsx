@@ -6,13 +6,14 @@ import { createRoot } from 'react-dom/client';
 import { startAppWorker } from './install/appWorker.ts';
 import { DeviceContext } from './install/device.ts';
 import { keepingAsk } from './install/keeping.ts';
+import { jobWorkerPort } from './jobs/workerPort.ts';
 import { workerPort } from './planner/workerPort.ts';
 import { createServices, openFirst, ServicesContext } from './services.ts';
 import { App } from './shell/App.tsx';
 import { indexedDbStore } from './store/indexedDbStore.ts';
 import { askToWrite } from './store/writerLock.ts';
 
-const services = createServices(indexedDbStore(), workerPort());
+const services = createServices(indexedDbStore(), workerPort(), jobWorkerPort);
 const device = { app: startAppWorker(), keeping: keepingAsk() };
 const { session } = services;
 

@@ -1,6 +1,8 @@
 import { demos } from '@kneewall/demos';
-import { emptyProject, openProject, type Problem, type System } from '@kneewall/project';
+import { emptyProject, openProject, type Problem, type Project, type System } from '@kneewall/project';
 import { createContext, useContext, useSyncExternalStore } from 'react';
+import { createJobHost, type JobHost, type JobPort, type JobsState } from './jobs/jobHost.ts';
+import type { WeatherText } from './jobs/messages.ts';
 import { createView, type View, type ViewState } from './look/view.ts';
 import { createPlanner, type Planner, type PlannerState, type PlanPort } from './planner/planner.ts';
 import { createSession, type Session, type SessionState } from './session/session.ts';
@@ -11,11 +13,12 @@ import type { Store } from './store/store.ts';
 export type Services = {
   readonly session: Session;
   readonly planner: Planner;
+  readonly jobs: JobHost;
   readonly view: View;
   readonly store: Store;
 };
 
-export function createServices(store: Store, port: PlanPort): Services {
+export function createServices(store: Store, port: PlanPort, openJobs: () => JobPort): Services {
   const session = createSession({ store, clock: () => Date.now() });
   const view = createView(session);
   const planner = createPlanner(session, port, () => view.now().units);
@@ -26,21 +29,32 @@ export function createServices(store: Store, port: PlanPort): Services {
     planner.setUnits(units);
   });
   session.follow(() => remember(session.now().origin));
-  followWeather(session, planner, store);
-  return { session, planner, view, store };
+  const jobs = createJobHost(openJobs, planner.setResults);
+  let wanted = planner.now().wanted;
+  planner.subscribe(() => {
+    if (planner.now().wanted === wanted) return;
+    wanted = planner.now().wanted;
+    jobs.want(wanted);
+  });
+  followWeather(session, jobs, store);
+  return { session, planner, jobs, view, store };
 }
 
-/** Whenever the project names another weather file, looks for it in the store and hands it to the planner. */
-function followWeather(session: Session, planner: Planner, store: Store): void {
-  const named = () => session.now().project.site?.weather?.blob;
-  let handed = named();
+/** Whenever the project's site moves, lends the jobs its weather file as the store has it. */
+function followWeather(session: Session, jobs: JobHost, store: Store): void {
+  let seen: Project['site'];
+  let file: WeatherText | undefined;
   session.subscribe(() => {
-    const sha = named();
-    if (sha === handed) return;
-    handed = sha;
-    const found = sha === undefined ? Promise.resolve(undefined) : store.blob(sha).catch(() => undefined);
-    void found.then((text) => {
-      if (named() === sha) planner.setWeather(sha !== undefined && text !== undefined ? { sha, text } : undefined);
+    const { site } = session.now().project;
+    if (site === seen) return;
+    seen = site;
+    const sha = site?.weather?.blob;
+    if (sha === file?.sha) return jobs.lend(file, sha === undefined ? undefined : site);
+    const kept = sha === undefined ? Promise.resolve(undefined) : store.blob(sha).catch(() => undefined);
+    void kept.then((text) => {
+      if (session.now().project.site !== site) return;
+      file = sha !== undefined && text !== undefined ? { sha, text } : undefined;
+      jobs.lend(file, site);
     });
   });
 }
@@ -93,6 +107,11 @@ export function useSession<T>(part: (state: SessionState) => T): T {
 export function usePlanner<T>(part: (state: PlannerState) => T): T {
   const { planner } = useServices();
   return useSyncExternalStore(planner.subscribe, () => part(planner.now()));
+}
+
+export function useJobs<T>(part: (state: JobsState) => T): T {
+  const { jobs } = useServices();
+  return useSyncExternalStore(jobs.subscribe, () => part(jobs.now()));
 }
 
 export function useView<T>(part: (state: ViewState) => T): T {

@@ -177,6 +177,8 @@ test('an hourly weather table is imported, its columns named, and the climate th
   await settled(page);
   await expect(page.locator('.weather')).toContainText('invented-year.csv');
   await expect(page.locator('.weather')).toContainText('Say which column holds');
+  await expect(page.getByText('cannot be read yet')).toBeVisible();
+  await expect(page.locator('.months svg')).toHaveCount(0);
   const columns = [
     ['dryBulb', 'air', '°C'],
     ['relativeHumidity', 'humid', '%'],
@@ -196,9 +198,12 @@ test('an hourly weather table is imported, its columns named, and the climate th
     }
   await settled(page);
   await expect(page.getByText('From the imported weather year.')).toBeVisible();
+  // The months come out of the job that reads the year; while it is not done there are none.
+  await expect(page.locator('.months svg')).toBeVisible();
+  await expect(page.getByText('Being worked out')).toHaveCount(0);
   await page.reload();
   await settled(page);
-  await expect(page.getByText('From the imported weather year.')).toBeVisible();
+  await expect(page.locator('.months svg')).toBeVisible();
 });
 
 /** A smooth year made up for this test: no place has it. */

@@ -11,7 +11,7 @@ test('less than 350 kB of compressed script comes before the first drawing', () 
   expect(first.length).toBeGreaterThan(0);
   // The planning worker is asked for at once and may compete with the page for the wire.
   const worker = readdirSync(`${dist}assets`)
-    .filter((name) => name.includes('worker'))
+    .filter((name) => name.startsWith('plan.worker'))
     .map((name) => `assets/${name}`);
   const weigh = (names: readonly string[]) =>
     names.reduce((n, name) => n + gzipSync(readFileSync(dist + name)).length, 0);

@@ -3,7 +3,7 @@ import { hashOfBytes, type SchemaNode } from '@kneewall/project';
 import { useState } from 'react';
 import { Button } from '../look/Button.tsx';
 import { ProblemList } from '../screens/project/ProblemList.tsx';
-import { usePlanner, useServices, useSession } from '../services.ts';
+import { useJobs, useServices, useSession } from '../services.ts';
 import './WeatherField.css';
 
 /** Imports a weather year. The file is kept beside the project, under the name of its own hash. */
@@ -11,7 +11,7 @@ export function WeatherField({ node, path }: { node: SchemaNode; path: readonly 
   const { session, store } = useServices();
   const weather = useSession((s) => s.project.site?.weather);
   const barred = useSession((s) => s.barred !== undefined);
-  const problems = usePlanner((p) => p.weather);
+  const problems = useJobs((s) => s.weather);
   const [refusal, setRefusal] = useState('');
   const group = path.slice(0, -1);
   const take = async (file: File | undefined) => {

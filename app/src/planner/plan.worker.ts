@@ -1,13 +1,11 @@
 import '../withoutEval.ts';
-import { coldMemo, evaluate } from '@kneewall/engine';
+import { coldMemo, evaluate, type Results } from '@kneewall/engine';
 import { applyEdit, emptyProject, type Project, type System } from '@kneewall/project';
-import type { FromPlanner, ToPlanner, WeatherText } from './messages.ts';
-import { weatherReader } from './weatherResults.ts';
+import type { FromPlanner, ToPlanner } from './messages.ts';
 
 let project: Project = emptyProject;
 let units: System = 'us';
-let weatherFile: WeatherText | undefined;
-const readWeatherOf = weatherReader();
+let results: Results = {};
 let revision = 0;
 let due = false;
 const memo = coldMemo();
@@ -22,16 +20,15 @@ function take(message: ToPlanner): void {
   } else if (message.type === 'edit') {
     for (const edit of message.edits) project = applyEdit(project, edit).value;
   } else if (message.type === 'units') units = message.units;
-  else weatherFile = message.file;
+  else results = message.results;
 }
 
 function plan(): void {
   due = false;
   const start = performance.now();
   try {
-    const { results, problems } = readWeatherOf(project, weatherFile);
     const { plan, wanted } = evaluate(project, results, { units, memo });
-    send({ type: 'plan', revision, plan, wanted, ms: performance.now() - start, weather: problems });
+    send({ type: 'plan', revision, plan, wanted, ms: performance.now() - start });
   } catch {
     send({ type: 'failed', revision });
   }

@@ -59,7 +59,7 @@ function setUp() {
   };
   const planner = createPlanner(session, { ...port, post: (m) => void port.post(m) }, () => 'us');
   const reply = (plan: Plan, revision = sent.at(-1)?.revision ?? 0) =>
-    hear({ type: 'plan', revision, plan, wanted: [], ms: 1, weather: [] });
+    hear({ type: 'plan', revision, plan, wanted: [], ms: 1 });
   return { sent, session, planner, reply };
 }
 

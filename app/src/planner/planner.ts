@@ -1,7 +1,7 @@
-import type { Job, Plan } from '@kneewall/engine';
-import type { Problem, System } from '@kneewall/project';
+import type { Job, Plan, Results } from '@kneewall/engine';
+import type { System } from '@kneewall/project';
 import type { Session } from '../session/session.ts';
-import type { FromPlanner, ToPlanner, WeatherText } from './messages.ts';
+import type { FromPlanner, ToPlanner } from './messages.ts';
 import { type Moved, movedBetween } from './moved.ts';
 
 export type PlannerState = {
@@ -14,16 +14,13 @@ export type PlannerState = {
   /** The document path of that change. */
   readonly movedBy?: readonly string[];
   readonly wanted: readonly Job[];
-  /** What was found wrong with the weather file. */
-  readonly weather: readonly Problem[];
 };
 
 export type Planner = {
   now(): PlannerState;
   subscribe(changed: () => void): () => void;
   setUnits(units: System): void;
-  /** Hands over the text of the project's weather file, or that it is not here. */
-  setWeather(file: WeatherText | undefined): void;
+  setResults(results: Results): void;
 };
 
 /** The part of a worker the planner needs. */
@@ -32,7 +29,7 @@ export type PlanPort = { post(message: ToPlanner): void; listen(heard: (message:
 /** Follows a session and keeps its plan. Edits go over as edits, so that the worker redoes only what they touch. */
 export function createPlanner(session: Session, port: PlanPort, unitsNow: () => System): Planner {
   const listeners = new Set<() => void>();
-  let state: PlannerState = { computing: true, failed: false, moved: [], wanted: [], weather: [] };
+  let state: PlannerState = { computing: true, failed: false, moved: [], wanted: [] };
   let revision = 0;
   let generation = -1;
   /** The plan to compare the next with, and the change that leads to it; absent while a project opens. */
@@ -68,11 +65,11 @@ export function createPlanner(session: Session, port: PlanPort, unitsNow: () => 
   port.listen((message) => {
     if (message.revision !== revision) return;
     if (message.type === 'failed') return set({ computing: false, failed: true });
-    const { plan, wanted, weather } = message;
+    const { plan, wanted } = message;
     const news = basis ? { moved: movedBetween(basis.plan, plan), movedBy: basis.by } : {};
     basis = undefined;
     fresh = false;
-    set({ plan, wanted, weather, computing: false, failed: false, ...news });
+    set({ plan, wanted, computing: false, failed: false, ...news });
   });
   return {
     now: () => state,
@@ -81,6 +78,6 @@ export function createPlanner(session: Session, port: PlanPort, unitsNow: () => 
       return () => listeners.delete(changed);
     },
     setUnits: (units) => post((r) => ({ type: 'units', revision: r, units })),
-    setWeather: (file) => post((r) => ({ type: 'weather', revision: r, file })),
+    setResults: (results) => post((r) => ({ type: 'results', revision: r, results })),
   };
 }

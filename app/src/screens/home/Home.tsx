@@ -1,6 +1,7 @@
 import type { Plan } from '@kneewall/engine';
 import { usePlanner, useSession } from '../../services.ts';
 import { HoldPointSheet } from './HoldPointSheet.tsx';
+import { JobsSheet } from './JobsSheet.tsx';
 import { MovedSheet } from './MovedSheet.tsx';
 import { Standing } from './Standing.tsx';
 import './Home.css';
@@ -15,6 +16,7 @@ export function Home() {
         <h1>{name ?? 'A new project'}</h1>
         {plan && <Standing plan={plan} />}
       </header>
+      <JobsSheet />
       <MovedSheet />
       {plan && <HoldPoints plan={plan} />}
     </>

@@ -6,6 +6,7 @@ import { FormNode } from '../../form/FormNode.tsx';
 import { Sheet } from '../../look/Sheet.tsx';
 import { usePlanner } from '../../services.ts';
 import { tradeParts, tradeTitle } from '../../words/words.ts';
+import { JobsSheet } from '../home/JobsSheet.tsx';
 import { MovedSheet } from '../home/MovedSheet.tsx';
 import { AirResultSheets } from './AirResultSheets.tsx';
 import { ClimateResultSheets } from './ClimateResultSheets.tsx';
@@ -20,6 +21,7 @@ export function TradeScreen({ trade }: { trade: TradeId }) {
       <header className="screen-head">
         <h1>{tradeTitle[trade]}</h1>
       </header>
+      <JobsSheet />
       <MovedSheet />
       <Result trade={trade} />
       <Findings trade={trade} />

@@ -1,0 +1,75 @@
+import { makeJob, type Results } from '@kneewall/engine';
+import { describe, expect, it } from 'vitest';
+import { createJobHost, type JobPort } from './jobHost.ts';
+import type { FromJobs, ToJobs } from './messages.ts';
+
+const short = makeJob('climate/year', 1, { blob: 'a' }, 'short');
+const other = makeJob('climate/year', 1, { blob: 'b' }, 'short');
+const long = makeJob('house/year', 1, {}, 'long');
+
+function setUp() {
+  const workers: { sent: ToJobs[]; ended: boolean; say: (message: FromJobs) => void }[] = [];
+  const found: Results[] = [];
+  const open = (): JobPort => {
+    const worker = { sent: [] as ToJobs[], ended: false, say: (_: FromJobs): void => undefined };
+    workers.push(worker);
+    return {
+      post: (message) => void worker.sent.push(message),
+      listen: (heard) => {
+        worker.say = heard;
+      },
+      end: () => {
+        worker.ended = true;
+      },
+    };
+  };
+  const host = createJobHost(open, (results) => found.push(results));
+  const started = (n: number) => workers[n]?.sent.flatMap((m) => (m.type === 'start' ? [m] : [])) ?? [];
+  return { host, workers, found, started };
+}
+
+describe('jobs in a worker', () => {
+  it('run one after another, hand on their results, and are not done twice', () => {
+    const { host, workers, found, started } = setUp();
+    host.want([short, other]);
+    expect(started(0).map((m) => m.key)).toEqual([short.key]);
+    workers[0]?.say({ type: 'progress', id: 1, key: short.key, done: 1, total: 3 });
+    expect(host.now().jobs[0]).toMatchObject({ state: 'running', done: 1, total: 3 });
+    workers[0]?.say({ type: 'result', id: 1, key: short.key, result: 42 });
+    expect(found.at(-1)).toEqual({ [short.key]: 42 });
+    expect(started(0).map((m) => m.key)).toEqual([short.key, other.key]);
+    host.want([short, other]);
+    expect(started(0)).toHaveLength(2);
+  });
+
+  it('that are long wait for the person, and stopping one ends its worker and drops what it still says', () => {
+    const { host, workers, found, started } = setUp();
+    host.want([long]);
+    expect(workers).toHaveLength(0);
+    host.start(long.key);
+    expect(started(0)).toHaveLength(1);
+    host.stop();
+    expect(workers[0]?.ended).toBe(true);
+    expect(host.now().jobs[0]?.state).toBe('stopped');
+    workers[0]?.say({ type: 'result', id: 1, key: long.key, result: 1 });
+    expect(found).toEqual([]);
+  });
+
+  it('that came from another reading of the file are dropped and done again', () => {
+    const { host, workers, found, started } = setUp();
+    host.want([short]);
+    workers[0]?.say({ type: 'result', id: 1, key: short.key, result: 'first reading' });
+    host.lend({ sha: 'a', text: '…' }, { coast: 'coast' });
+    expect(found.at(-1)).toEqual({});
+    host.want([short]);
+    expect(started(1)).toHaveLength(1);
+  });
+
+  it('that fail say why and hold up no other', () => {
+    const { host, workers, started } = setUp();
+    host.want([short, other]);
+    workers[0]?.say({ type: 'failed', id: 1, key: short.key, problem: 'not at hand' });
+    expect(host.now().jobs[0]).toMatchObject({ state: 'failed', problem: 'not at hand' });
+    expect(started(0).map((m) => m.key)).toEqual([short.key, other.key]);
+  });
+});

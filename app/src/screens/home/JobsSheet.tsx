@@ -1,0 +1,40 @@
+import { Button } from '../../look/Button.tsx';
+import { useJobs, useServices } from '../../services.ts';
+import './JobsSheet.css';
+
+/** What each kind of job finds out. */
+const kindWord: Readonly<Record<string, string>> = { 'climate/year': 'The weather year, hour by hour' };
+
+/** Long computations: how far they are, and a way to stop each or to start it. */
+export function JobsSheet() {
+  const { jobs: host } = useServices();
+  const jobs = useJobs((s) => s.jobs);
+  if (jobs.length === 0) return null;
+  return (
+    <section className="moved" aria-labelledby="jobs-title">
+      <h2 id="jobs-title">Being worked out</h2>
+      <ul className="jobs">
+        {jobs.map(({ job, state, done, total, problem }) => (
+          <li key={job.key}>
+            <span>
+              {kindWord[job.kind] ?? job.kind}
+              {state === 'failed' && <>: {problem}</>}
+              {state === 'stopped' && ': stopped'}
+              {state === 'offered' && ': takes a while, and waits until you want it'}
+            </span>
+            {state === 'running' && (
+              <>
+                <progress
+                  aria-label={kindWord[job.kind] ?? job.kind}
+                  {...(total > 0 ? { value: done, max: total } : {})}
+                />
+                <Button onClick={host.stop}>Stop</Button>
+              </>
+            )}
+            {state !== 'running' && <Button onClick={() => host.start(job.key)}>Work it out</Button>}
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
