@@ -250,3 +250,16 @@ test('an entry is added, named, removed and brought back', async ({ page }) => {
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect(entry).toBeVisible();
 });
+
+test('what would make an unknown known is a way to its field, which then has the focus', async ({ page }) => {
+  await show(page, server.url, '/project');
+  await page.getByRole('button', { name: 'New project' }).click();
+  await settled(page);
+  await page.goto(`${server.url}/#/trade/climate`);
+  await settled(page);
+  await page.locator('.finding-line.unknown').first().click();
+  await page.getByRole('dialog').getByRole('link', { name: 'Coldest normal night' }).click();
+  await expect(page.getByRole('dialog')).toHaveCount(0);
+  await expect(page.getByRole('textbox', { name: 'Coldest normal night', exact: true })).toBeFocused();
+  await expect(page.getByRole('textbox', { name: 'Coldest normal night', exact: true })).toBeInViewport();
+});

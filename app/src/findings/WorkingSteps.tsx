@@ -1,7 +1,7 @@
 import type { Source, Step } from '@kneewall/engine';
+import { PlainNumber } from '../quantity/PlainNumber.tsx';
 import { useSession } from '../services.ts';
 import { pathLabel } from '../words/pathLabel.ts';
-import { plainNumber } from '../words/plainNumber.ts';
 import { knownWord } from '../words/words.ts';
 import { SourceWords } from './SourceWords.tsx';
 
@@ -47,7 +47,7 @@ function OneStep({ step, before, sources }: { step: Step; before: readonly Step[
         )}
         {' = '}
         <strong>
-          {plainNumber(step.value)} {step.unit}
+          <PlainNumber value={step.value} /> {step.unit}
         </strong>
       </p>
       {words !== undefined && (
@@ -60,7 +60,8 @@ function OneStep({ step, before, sources }: { step: Step; before: readonly Step[
         <ul className="step-inputs">
           {inputs.map(([symbol, value]) => (
             <li key={symbol}>
-              {symbol} = {plainNumber(value)} <InputKnown earlier={before.findLast((s) => s.symbol === symbol)} />
+              {symbol} = <PlainNumber value={value} />{' '}
+              <InputKnown earlier={before.findLast((s) => s.symbol === symbol)} />
             </li>
           ))}
         </ul>

@@ -3,6 +3,7 @@ import { FindingPanel } from '../findings/FindingPanel.tsx';
 import { useRoute } from '../route/route.ts';
 import { AnswerBar } from '../screens/first/AnswerBar.tsx';
 import { useSession, useView } from '../services.ts';
+import { screenTitle, tradeTitle } from '../words/words.ts';
 import { Announcer } from './Announcer.tsx';
 import { Banner } from './Banner.tsx';
 import { Guard } from './Guard.tsx';
@@ -19,18 +20,20 @@ export function App() {
   const generation = useSession((s) => s.generation);
   const route = useRoute();
   const place = route.screen === 'trade' ? `trade/${route.trade}` : route.screen;
+  const title = route.screen === 'trade' ? tradeTitle[route.trade] : screenTitle[route.screen];
   const asksForField = route.field !== undefined;
   useUndoKeys();
   useEffect(() => {
     document.documentElement.dataset.theme = theme;
   }, [theme]);
   useEffect(() => {
-    // A new screen begins at its top; a field that is asked for scrolls itself into view afterwards.
+    document.title = `${title}: Kneewall`;
+    // A field that is asked for brings itself into view; any other screen begins at its top.
+    if (asksForField) return;
     const main = document.getElementById('main');
     main?.scrollTo(0, 0);
-    if (!asksForField) main?.focus({ preventScroll: true });
-    document.title = `Kneewall: ${place.replace('trade/', '')}`;
-  }, [place, asksForField]);
+    main?.focus({ preventScroll: true });
+  }, [title, asksForField]);
   return (
     <div className="app">
       <button type="button" className="skip" onClick={() => document.getElementById('main')?.focus()}>

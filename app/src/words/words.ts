@@ -83,3 +83,14 @@ export const knownWord: Readonly<Record<Known, string>> = {
   estimated: 'estimated',
   assumed: 'assumed',
 };
+
+/** What the page is called in the browser's tab. */
+export const screenTitle = {
+  home: 'Hold points',
+  first: 'First answer',
+  trades: 'Trades',
+  project: 'Project and files',
+  buy: 'What to buy',
+  do: 'What to do',
+  read: 'Readings',
+} as const;
