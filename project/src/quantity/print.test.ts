@@ -15,6 +15,8 @@ describe('numbers as a person reads them', () => {
     [-17, 'temperature', 'us', '1.4 °F'],
     [0.4567, 'fraction', 'si', '46%'],
     [-0, 'temperature', 'si', '0 °C'],
+    [3.3461, 'r-value', 'us', 'R-19'],
+    [1.057, 'r-value', 'si', '1.06 m²K/W'],
   ])('%d %s in %s', (value, kind, system, text) => {
     expect(plain(printQuantity(value, kind, system))).toBe(text);
   });
@@ -26,6 +28,7 @@ describe('numbers as a person reads them', () => {
     [0.3, 1.2, 'length', 'si', '0.3 to 1.2 m'],
     [0.71, 0.83, 'fraction', 'us', '71 to 83%'],
     [5, 5, 'count', 'si', '5'],
+    [0.74, 1.41, 'r-value', 'us', 'R-4.2 to R-8'],
   ])('%d to %d %s in %s', (low, high, kind, system, text) => {
     expect(plain(formatRange({ low, likely: (low + high) / 2, high }, kind, system))).toBe(text);
   });

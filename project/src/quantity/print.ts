@@ -18,9 +18,15 @@ const narrowBlank = '\u202f';
 export function printQuantity(value: number, kind: QuantityKind, system: System, options: PrintOptions = {}): string {
   if (!Number.isFinite(value)) throw new Error(`assert: a ${kind} that is not a number cannot be printed`);
   if (kind === 'length' && system === 'us' && options.unit === undefined) return printFeetInches(value, 16);
+  if (namesResistance(kind, system) && options.unit === undefined && !options.inputForm)
+    return `R-${numberText(inUnit(value, kind, usResistance), usResistance, kind, system, options)}`;
   const unit = options.unit ?? unitFor(value, kind, system, options.inputForm === true);
   return withUnit(numberText(inUnit(value, kind, unit), unit, kind, system, options), unit);
 }
+
+/** Insulation is sold as R-19 where feet are used; nobody says its unit. */
+const usResistance = 'h·ft²·°F/Btu';
+const namesResistance = (kind: QuantityKind, system: System): boolean => kind === 'r-value' && system === 'us';
 
 function inUnit(value: number, kind: QuantityKind, symbol: string): number {
   const unit = findUnit(kind, symbol);
@@ -81,7 +87,8 @@ const withUnit = (text: string, unit: string): string =>
 
 /** `low to high` with the unit once, the larger end's unit for both; a single number where both print alike. */
 export function formatRange(range: Range, kind: QuantityKind, system: System): string {
-  const feet = kind === 'length' && system === 'us';
+  // Feet, and R-values by name, carry their unit within the number.
+  const feet = (kind === 'length' && system === 'us') || namesResistance(kind, system);
   const larger = Math.abs(range.high) > Math.abs(range.low) ? range.high : range.low;
   const unit = unitFor(larger, kind, system, false);
   const print = (n: number) => printQuantity(n, kind, system, feet ? {} : { significant: 2, unit });
