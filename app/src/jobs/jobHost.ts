@@ -32,85 +32,117 @@ export type JobHost = {
   stop(): void;
 };
 
+type Loan = Extract<ToJobs, { type: 'lend' }>;
+
 /** Does jobs one at a time in a worker and hands every result on. */
-export function createJobHost(open: () => JobPort, found: (results: Results) => void): JobHost {
-  const listeners = new Set<() => void>();
-  let state: JobsState = { jobs: [], weather: [] };
-  let results: Results = {};
-  let loan: Extract<ToJobs, { type: 'lend' }> = { type: 'lend', file: undefined, site: undefined };
-  let port: JobPort | undefined;
-  let id = 0;
-  const set = (next: Partial<JobsState>) => {
-    state = { ...state, ...next };
-    for (const l of listeners) l();
+export const createJobHost = (open: () => JobPort, found: (results: Results) => void): JobHost =>
+  new OneAtATime(open, found);
+
+const fresh = (job: Job): JobView => ({ job, state: 'offered', done: 0, total: 0, problem: '' });
+
+class OneAtATime implements JobHost {
+  private readonly listeners = new Set<() => void>();
+  private readonly open: () => JobPort;
+  private readonly found: (results: Results) => void;
+  private state: JobsState = { jobs: [], weather: [] };
+  private results: Results = {};
+  private loan: Loan = { type: 'lend', file: undefined, site: undefined };
+  private port: JobPort | undefined;
+  /** Of the job that runs; what an ended worker still says carries an older one. */
+  private id = 0;
+
+  constructor(open: () => JobPort, found: (results: Results) => void) {
+    this.open = open;
+    this.found = found;
+  }
+
+  now = (): JobsState => this.state;
+
+  subscribe = (changed: () => void) => {
+    this.listeners.add(changed);
+    return () => this.listeners.delete(changed);
   };
-  const update = (key: string, next: Partial<JobView>) =>
-    set({ jobs: state.jobs.map((j) => (j.job.key === key ? { ...j, ...next } : j)) });
-  const hear = (message: FromJobs) => {
-    if (message.type === 'read') return set({ weather: message.problems });
-    if (message.id !== id) return;
-    if (message.type === 'progress') update(message.key, { done: message.done, total: message.total });
-    if (message.type === 'failed') update(message.key, { state: 'failed', problem: message.problem });
+
+  want = (jobs: readonly Job[]): void => {
+    const wanted = new Set(jobs.map((j) => j.key));
+    if (this.state.jobs.some((j) => j.state === 'running' && !wanted.has(j.job.key))) this.end();
+    const known = new Map(this.state.jobs.map((j) => [j.job.key, j]));
+    const views = jobs.filter((j) => !(j.key in this.results)).map((job) => known.get(job.key) ?? fresh(job));
+    if (views.length > 0 || this.state.jobs.length > 0) this.set({ jobs: views });
+    this.next();
+  };
+
+  lend = (file: WeatherText | undefined, site: Project['site']): void => {
+    if (file === this.loan.file && site === this.loan.site) return;
+    this.loan = { type: 'lend', file, site };
+    this.end();
+    const had = Object.keys(this.results).length > 0;
+    this.results = {};
+    if (this.state.jobs.length > 0 || this.state.weather.length > 0)
+      this.set({ jobs: this.state.jobs.map((j) => fresh(j.job)), weather: [] });
+    if (had) this.found(this.results);
+    this.next();
+  };
+
+  start = (key: string): void => {
+    const view = this.state.jobs.find((j) => j.job.key === key);
+    if (view && !this.isRunning()) this.begin(view.job);
+  };
+
+  stop = (): void => {
+    this.end();
+    this.set({ jobs: this.state.jobs.map((j) => (j.state === 'running' ? { ...j, state: 'stopped' } : j)) });
+  };
+
+  private set(next: Partial<JobsState>): void {
+    this.state = { ...this.state, ...next };
+    for (const changed of this.listeners) changed();
+  }
+
+  private update(key: string, next: Partial<JobView>): void {
+    this.set({ jobs: this.state.jobs.map((j) => (j.job.key === key ? { ...j, ...next } : j)) });
+  }
+
+  private isRunning = (): boolean => this.state.jobs.some((j) => j.state === 'running');
+
+  private hear = (message: FromJobs): void => {
+    if (message.type === 'read') this.set({ weather: message.problems });
+    else if (message.id === this.id) this.heard(message);
+  };
+
+  private heard(message: Exclude<FromJobs, { type: 'read' }>): void {
+    const { key } = message;
+    if (message.type === 'progress') this.update(key, { done: message.done, total: message.total });
+    if (message.type === 'failed') this.update(key, { state: 'failed', problem: message.problem });
     if (message.type === 'result') {
-      results = { ...results, [message.key]: message.result };
-      set({ jobs: state.jobs.filter((j) => j.job.key !== message.key) });
-      found(results);
+      this.results = { ...this.results, [key]: message.result };
+      this.set({ jobs: this.state.jobs.filter((j) => j.job.key !== key) });
+      this.found(this.results);
     }
-    if (message.type !== 'progress') next();
-  };
-  const begin = (job: Job) => {
-    if (!port) {
-      port = open();
-      port.listen(hear);
+    this.next();
+  }
+
+  private begin(job: Job): void {
+    if (!this.port) {
+      this.port = this.open();
+      this.port.listen(this.hear);
     }
-    id++;
-    update(job.key, { state: 'running', done: 0, total: 0, problem: '' });
-    port.post(loan);
-    port.post({ type: 'start', id, key: job.key, job });
-  };
-  const next = () => {
-    if (state.jobs.some((j) => j.state === 'running')) return;
-    const due = state.jobs.find((j) => j.state === 'offered' && j.job.cost === 'short');
-    if (due) begin(due.job);
-  };
-  const end = () => {
-    port?.end();
-    port = undefined;
-    id++;
-  };
-  return {
-    now: () => state,
-    subscribe: (changed) => {
-      listeners.add(changed);
-      return () => listeners.delete(changed);
-    },
-    want: (jobs) => {
-      const wanted = new Set(jobs.map((j) => j.key));
-      if (state.jobs.some((j) => j.state === 'running' && !wanted.has(j.job.key))) end();
-      const known = new Map(state.jobs.map((j) => [j.job.key, j]));
-      const fresh = (job: Job): JobView => ({ job, state: 'offered', done: 0, total: 0, problem: '' });
-      const views = jobs.filter((j) => !(j.key in results)).map((job) => known.get(job.key) ?? fresh(job));
-      if (views.length > 0 || state.jobs.length > 0) set({ jobs: views });
-      next();
-    },
-    lend: (file, site) => {
-      if (file === loan.file && site === loan.site) return;
-      loan = { type: 'lend', file, site };
-      end();
-      const had = Object.keys(results).length > 0;
-      results = {};
-      if (state.jobs.length > 0 || state.weather.length > 0)
-        set({ jobs: state.jobs.map((j) => ({ ...j, state: 'offered' })), weather: [] });
-      if (had) found(results);
-      next();
-    },
-    start: (key) => {
-      const view = state.jobs.find((j) => j.job.key === key);
-      if (view && !state.jobs.some((j) => j.state === 'running')) begin(view.job);
-    },
-    stop: () => {
-      end();
-      set({ jobs: state.jobs.map((j) => (j.state === 'running' ? { ...j, state: 'stopped' } : j)) });
-    },
-  };
+    this.id++;
+    this.update(job.key, { ...fresh(job), state: 'running' });
+    this.port.post(this.loan);
+    this.port.post({ type: 'start', id: this.id, key: job.key, job });
+  }
+
+  /** Short jobs start by themselves. */
+  private next(): void {
+    if (this.isRunning()) return;
+    const due = this.state.jobs.find((j) => j.state === 'offered' && j.job.cost === 'short');
+    if (due) this.begin(due.job);
+  }
+
+  private end(): void {
+    this.port?.end();
+    this.port = undefined;
+    this.id++;
+  }
 }

@@ -1,5 +1,6 @@
 import type { Job, Plan, Results } from '@kneewall/engine';
-import type { System } from '@kneewall/project';
+import type { Project, System } from '@kneewall/project';
+import type { Act } from '../session/act.ts';
 import type { Session } from '../session/session.ts';
 import type { FromPlanner, ToPlanner } from './messages.ts';
 import { type Moved, movedBetween } from './moved.ts';
@@ -27,57 +28,81 @@ export type Planner = {
 export type PlanPort = { post(message: ToPlanner): void; listen(heard: (message: FromPlanner) => void): void };
 
 /** Follows a session and keeps its plan. Edits go over as edits, so that the worker redoes only what they touch. */
-export function createPlanner(session: Session, port: PlanPort, unitsNow: () => System): Planner {
-  const listeners = new Set<() => void>();
-  let state: PlannerState = { computing: true, failed: false, moved: [], wanted: [] };
-  let revision = 0;
-  let generation = -1;
+export const createPlanner = (session: Session, port: PlanPort, unitsNow: () => System): Planner =>
+  new FollowingPlanner(session, port, unitsNow);
+
+class FollowingPlanner implements Planner {
+  private readonly listeners = new Set<() => void>();
+  private readonly session: Session;
+  private readonly port: PlanPort;
+  private readonly unitsNow: () => System;
+  private state: PlannerState = { computing: true, failed: false, moved: [], wanted: [] };
+  private revision = 0;
+  private generation = -1;
   /** The plan to compare the next with, and the change that leads to it; absent while a project opens. */
-  let basis: { plan: Plan; by: readonly string[] } | undefined;
-  let fresh = true;
-  const set = (next: Partial<PlannerState>) => {
-    state = { ...state, ...next };
-    for (const l of listeners) l();
+  private basis: { readonly plan: Plan; readonly by: readonly string[] } | undefined;
+  /** No plan of this project has come yet. */
+  private fresh = true;
+
+  constructor(session: Session, port: PlanPort, unitsNow: () => System) {
+    this.session = session;
+    this.port = port;
+    this.unitsNow = unitsNow;
+    session.follow((event) => (event.type === 'opened' ? this.opened(event.project) : this.acted(event.act)));
+    port.listen((message) => this.hear(message));
+  }
+
+  now = (): PlannerState => this.state;
+
+  subscribe = (changed: () => void) => {
+    this.listeners.add(changed);
+    return () => this.listeners.delete(changed);
   };
-  const post = (make: (revision: number) => ToPlanner) => {
-    revision++;
-    port.post(make(revision));
-    set({ computing: true });
-  };
-  session.follow((event) => {
-    if (event.type === 'opened') {
-      const another = session.now().generation !== generation;
-      generation = session.now().generation;
-      if (another) {
-        fresh = true;
-        basis = undefined;
-        const { plan: _old, movedBy: _by, ...kept } = state;
-        state = { ...kept, moved: [] };
-      }
-      post((r) => ({ type: 'open', revision: r, project: event.project, units: unitsNow() }));
+
+  setUnits = (units: System): void => this.post((revision) => ({ type: 'units', revision, units }));
+
+  setResults = (results: Results): void => this.post((revision) => ({ type: 'results', revision, results }));
+
+  private set(next: Partial<PlannerState>): void {
+    this.state = { ...this.state, ...next };
+    for (const changed of this.listeners) changed();
+  }
+
+  private post(make: (revision: number) => ToPlanner): void {
+    this.revision++;
+    this.port.post(make(this.revision));
+    this.set({ computing: true });
+  }
+
+  private opened(project: Project): void {
+    const { generation } = this.session.now();
+    if (generation !== this.generation) {
+      this.generation = generation;
+      this.fresh = true;
+      this.basis = undefined;
+      const { plan: _old, movedBy: _by, ...kept } = this.state;
+      this.state = { ...kept, moved: [] };
+    }
+    this.post((revision) => ({ type: 'open', revision, project, units: this.unitsNow() }));
+  }
+
+  private acted(act: Act): void {
+    const by = act.edits[0]?.path ?? [];
+    // A burst of edits planned at once is compared with the plan before the first of them.
+    if (this.state.plan && !this.fresh) this.basis = { plan: this.basis?.plan ?? this.state.plan, by };
+    this.post((revision) => ({ type: 'edit', revision, edits: act.edits }));
+  }
+
+  private hear(message: FromPlanner): void {
+    if (message.revision !== this.revision) return;
+    if (message.type === 'failed') {
+      this.set({ computing: false, failed: true });
       return;
     }
-    const by = event.act.edits[0]?.path ?? [];
-    // A burst of edits planned at once is compared with the plan before the first of them.
-    if (state.plan && !fresh) basis = basis ? { ...basis, by } : { plan: state.plan, by };
-    post((r) => ({ type: 'edit', revision: r, edits: event.act.edits }));
-  });
-  port.listen((message) => {
-    if (message.revision !== revision) return;
-    if (message.type === 'failed') return set({ computing: false, failed: true });
     const { plan, wanted } = message;
-    const news = basis ? { moved: movedBetween(basis.plan, plan), movedBy: basis.by } : {};
-    basis = undefined;
-    fresh = false;
-    set({ plan, wanted, computing: false, failed: false, ...news });
-  });
-  return {
-    now: () => state,
-    subscribe: (changed) => {
-      listeners.add(changed);
-      return () => listeners.delete(changed);
-    },
-    setUnits: (units) => post((r) => ({ type: 'units', revision: r, units })),
-    setResults: (results) => post((r) => ({ type: 'results', revision: r, results })),
-  };
+    const news = this.basis ? { moved: movedBetween(this.basis.plan, plan), movedBy: this.basis.by } : {};
+    this.basis = undefined;
+    this.fresh = false;
+    this.set({ plan, wanted, computing: false, failed: false, ...news });
+  }
 }

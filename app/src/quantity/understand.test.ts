@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { boxText, boxTexts, understand } from './understand.ts';
+import { boxText, boxTexts, understand, untouchedKept } from './understand.ts';
 
 const length = (likely: string, system: 'us' | 'si' = 'us') => understand({ likely }, 'length', system);
 
@@ -40,5 +40,14 @@ describe('what the box understands', () => {
       likely: '2',
       high: '3',
     });
+  });
+  it('never lets the rounding of a print change a number that nobody touched', () => {
+    const before = { value: { low: 0.12345, likely: 0.23456, high: 0.34567 }, known: 'estimated' } as const;
+    const stands = boxTexts(before, 'length', 'us');
+    const texts = { ...stands, high: '15 in' };
+    const read = understand(texts, 'length', 'us');
+    expect(read.state).toBe('understood');
+    if (read.state !== 'understood') return;
+    expect(untouchedKept(read.value, texts, stands, before)).toEqual({ low: 0.12345, likely: 0.23456, high: 0.381 });
   });
 });

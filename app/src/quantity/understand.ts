@@ -114,3 +114,21 @@ export const enteredFrom = (value: number | Range, as: string, known: Known, bef
   known,
   as: as.slice(0, 200),
 });
+
+/** The value as read, but with the stored number wherever the text was not touched: a rounded print never comes back in. */
+export function untouchedKept(
+  read: number | Range,
+  texts: Texts,
+  stands: Texts,
+  before: Entered | undefined,
+): number | Range {
+  if (!before) return read;
+  const was = typeof before.value === 'number' ? { likely: before.value } : before.value;
+  const kept = (key: keyof Texts, now: number): number => {
+    const old = (was as Partial<Range>)[key];
+    return texts[key] === stands[key] && old !== undefined ? old : now;
+  };
+  if (typeof read === 'number') return kept('likely', read);
+  const range = { low: kept('low', read.low), likely: kept('likely', read.likely), high: kept('high', read.high) };
+  return range.low <= range.likely && range.likely <= range.high ? range : read;
+}

@@ -1,17 +1,9 @@
-import {
-  applyEdit,
-  canonicalJson,
-  type Edit,
-  type Problem,
-  type Project,
-  projectText,
-  valueAt,
-} from '@kneewall/project';
-import { baseOf, type Listed, recordOf } from '../store/records.ts';
-import { restore } from '../store/restore.ts';
-import { createSaver, type Saving } from '../store/saver.ts';
+import type { Edit, Problem, Project } from '@kneewall/project';
+import { restore, withWaiting } from '../store/restore.ts';
+import { createSaver, type Saver, type Saving } from '../store/saver.ts';
 import type { Store } from '../store/store.ts';
 import type { Act, Change } from './act.ts';
+import { appliedAll, copyOf, editsFor, entryFor } from './changes.ts';
 import { followed, type History, historyOf, noHistory, takenBack } from './history.ts';
 import { randomId } from './newIds.ts';
 
@@ -58,131 +50,134 @@ export type Session = {
   hurry(): void;
 };
 
-/** The log is short to replay while a whole copy is put down this often. */
-const actsPerBase = 40;
-
 type Given = { readonly store: Store; readonly clock: () => number; readonly device?: string };
 
-export function createSession({ store, clock, device = randomId() }: Given): Session {
-  const listeners = new Set<() => void>();
-  const followers = new Set<(event: SessionEvent) => void>();
-  let seq = 0;
-  let outside: Barred | undefined = 'opening';
-  const set = (next: Partial<SessionState>) => {
-    state = { ...state, ...next };
-    for (const l of listeners) l();
+export const createSession = (given: Given): Session => new OpenProject(given);
+
+/** The one project that is open, its history, and what of it is kept. */
+class OpenProject implements Session {
+  private readonly listeners = new Set<() => void>();
+  private readonly followers = new Set<(event: SessionEvent) => void>();
+  private readonly store: Store;
+  private readonly clock: () => number;
+  private readonly device: string;
+  private readonly saver: Saver;
+  private state: SessionState;
+  private seq = 0;
+  private outside: Barred | undefined = 'opening';
+
+  constructor({ store, clock, device = randomId() }: Given) {
+    this.store = store;
+    this.clock = clock;
+    this.device = device;
+    this.saver = createSaver(store, () => this.set({ saving: this.saver.now() }));
+    this.state = {
+      generation: 0,
+      origin: { kind: 'new' },
+      project: { schema: 1 },
+      history: noHistory,
+      barred: 'opening',
+      saving: this.saver.now(),
+      onlyHere: 0,
+    };
+  }
+
+  now = (): SessionState => this.state;
+
+  subscribe = (changed: () => void) => {
+    this.listeners.add(changed);
+    return () => this.listeners.delete(changed);
   };
-  const saver = createSaver(store, () => set({ saving: saver.now() }));
-  let state: SessionState = {
-    generation: 0,
-    origin: { kind: 'new' },
-    project: { schema: 1 },
-    history: noHistory,
-    barred: 'opening',
-    saving: saver.now(),
-    onlyHere: 0,
+
+  follow = (listener: (event: SessionEvent) => void) => {
+    this.followers.add(listener);
+    return () => this.followers.delete(listener);
   };
-  const withBar = ({ barred: _was, ...free }: SessionState): SessionState => {
-    const barred = free.damagedAt === undefined ? outside : 'damaged';
+
+  open = (project: Project, origin: Origin): void => this.openWith(project, origin, []);
+
+  openStored = async (id: string): Promise<readonly Problem[]> => {
+    const stored = withWaiting(await this.store.load(id), this.saver.now().waiting, id);
+    if (!stored) return [];
+    const back = restore(stored);
+    if (!back.ok) return back.problems;
+    this.openWith(back.project, { kind: 'stored', id }, back.acts, back.damagedAt);
+    return [];
+  };
+
+  change = (changes: readonly Change[]): readonly Problem[] => {
+    const from = this.state.origin.kind === 'demo' ? copyOf(this.state.project) : this.state.project;
+    const edits = editsFor(from, changes, this.device, this.seq + 1);
+    return edits.length === 0 ? [] : this.perform('do', from, edits);
+  };
+
+  undo = (): void => {
+    const act = this.state.history.undo.at(-1);
+    if (act) this.perform('undo', this.state.project, takenBack(act, this.seq + 1));
+  };
+
+  redo = (): void => {
+    const act = this.state.history.redo.at(-1);
+    if (act) this.perform('redo', this.state.project, takenBack(act, this.seq + 1));
+  };
+
+  bar = (barred: Barred | undefined): void => {
+    this.outside = barred;
+    this.state = this.withBar(this.state);
+    this.set({});
+  };
+
+  hurry = (): void => this.saver.hurry();
+
+  private set(next: Partial<SessionState>): void {
+    this.state = { ...this.state, ...next };
+    for (const changed of this.listeners) changed();
+  }
+
+  private tell(event: SessionEvent): void {
+    for (const listener of this.followers) listener(event);
+  }
+
+  private withBar({ barred: _was, ...free }: SessionState): SessionState {
+    const barred = free.damagedAt === undefined ? this.outside : 'damaged';
     return barred ? { ...free, barred } : free;
-  };
-  const tell = (event: SessionEvent) => {
-    for (const f of followers) f(event);
-  };
-  const openWith = (project: Project, origin: Origin, acts: readonly Act[], damagedAt?: number) => {
-    state = withBar({
-      generation: state.generation + 1,
+  }
+
+  private openWith(project: Project, origin: Origin, acts: readonly Act[], damagedAt?: number): void {
+    this.state = this.withBar({
+      generation: this.state.generation + 1,
       origin,
       project,
       history: historyOf(acts),
-      saving: state.saving,
+      saving: this.state.saving,
       onlyHere: acts.length,
       ...(damagedAt === undefined ? {} : { damagedAt }),
     });
-    seq = acts.reduce((n, a) => n + a.edits.length, 0);
-    tell({ type: 'opened', project });
-    set({});
-  };
-  const perform = (kind: Act['kind'], edits: readonly Edit[]): readonly Problem[] => {
-    if (state.barred) return [];
-    const start = state.origin.kind === 'stored' ? state : becomeStored(state);
-    let project = start.project;
-    for (const edit of edits) {
-      const applied = applyEdit(project, edit);
-      if (applied.problems.length > 0) return applied.problems;
-      project = applied.value;
-    }
-    seq += edits.length;
-    const act: Act = { number: state.onlyHere + 1, kind, edits };
-    keep(start, project, act);
+    this.seq = acts.reduce((n, act) => n + act.edits.length, 0);
+    this.tell({ type: 'opened', project });
+    this.set({});
+  }
+
+  /** One act on `from`: the open project, or the copy that a demo's first change makes of it. */
+  private perform(kind: Act['kind'], from: Project, edits: readonly Edit[]): readonly Problem[] {
+    if (this.state.barred) return [];
+    const { value: project, problems } = appliedAll(from, edits);
+    if (problems.length > 0) return problems;
+    const { origin, onlyHere, history } = this.state;
+    const id = origin.kind === 'stored' ? origin.id : randomId();
+    const act: Act = { number: onlyHere + 1, kind, edits };
+    const firstBase = origin.kind === 'stored' ? undefined : from;
+    this.seq += edits.length;
+    if (from !== this.state.project) this.tell({ type: 'opened', project: from });
+    this.set({
+      origin: { kind: 'stored', id },
+      project,
+      history: followed(history, act),
+      onlyHere: act.number,
+      lastAct: act,
+    });
+    this.tell({ type: 'acted', act });
+    this.saver.push(entryFor(id, act, project, firstBase, this.clock()));
     return [];
-  };
-  const keep = (start: SessionState, project: Project, act: Act) => {
-    const { id } = start.origin as { id: string };
-    const fresh = state.origin.kind !== 'stored';
-    const listed: Listed = { id, name: project.about?.name ?? 'Without a name', changed: clock() };
-    const base = fresh
-      ? baseOf(id, projectText(start.project), 0)
-      : act.number % actsPerBase === 0
-        ? baseOf(id, projectText(project), act.number)
-        : undefined;
-    if (fresh && start.project !== state.project) tell({ type: 'opened', project: start.project });
-    set({ origin: start.origin, project, history: followed(state.history, act), onlyHere: act.number, lastAct: act });
-    tell({ type: 'acted', act });
-    saver.push({ record: recordOf(id, act), listed, ...(base ? { base } : {}) });
-  };
-  return {
-    now: () => state,
-    subscribe: (changed) => {
-      listeners.add(changed);
-      return () => listeners.delete(changed);
-    },
-    follow: (listener) => {
-      followers.add(listener);
-      return () => followers.delete(listener);
-    },
-    open: (project, origin) => openWith(project, origin, []),
-    openStored: async (id) => {
-      const stored = await store.load(id);
-      if (!stored) return [];
-      const back = restore(stored);
-      if (!back.ok) return back.problems;
-      openWith(back.project, { kind: 'stored', id }, back.acts, back.damagedAt);
-      return [];
-    },
-    change: (changes) => {
-      const from = state.origin.kind === 'demo' ? copyOf(state.project) : state.project;
-      const edits = changes
-        .map(({ path, after }) => ({ path, before: valueAt(from, path), after }))
-        .filter(({ before, after }) => canonicalJson(before) !== canonicalJson(after))
-        .map((edit, i) => ({ device, seq: seq + i + 1, ...edit }));
-      return edits.length === 0 ? [] : perform('do', edits);
-    },
-    undo: () => {
-      const act = state.history.undo.at(-1);
-      if (act) perform('undo', takenBack(act, seq + 1));
-    },
-    redo: () => {
-      const act = state.history.redo.at(-1);
-      if (act) perform('redo', takenBack(act, seq + 1));
-    },
-    bar: (barred) => {
-      outside = barred;
-      state = withBar(state);
-      set({});
-    },
-    hurry: () => saver.hurry(),
-  };
+  }
 }
-
-/** A demo stays as it is; what gets changed is a copy of it that says so in its name. */
-const copyOf = (project: Project): Project => ({
-  ...project,
-  about: { ...project.about, name: `Copy of ${project.about?.name ?? 'the demo'}` },
-});
-
-const becomeStored = (state: SessionState): SessionState => ({
-  ...state,
-  origin: { kind: 'stored', id: randomId() },
-  project: state.origin.kind === 'demo' ? copyOf(state.project) : state.project,
-});

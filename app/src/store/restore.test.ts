@@ -1,7 +1,7 @@
 import { type Edit, emptyProject, projectText } from '@kneewall/project';
 import { describe, expect, it } from 'vitest';
 import { baseOf, type LogRecord, recordOf } from './records.ts';
-import { restore } from './restore.ts';
+import { restore, withWaiting } from './restore.ts';
 
 const named = (number: number, before: string | undefined, after: string): LogRecord => {
   const edit: Edit = { device: 'd', seq: number, path: ['about', 'name'], before, after };
@@ -35,5 +35,16 @@ describe('a stored project', () => {
   });
   it('is refused when the base itself is damaged', () => {
     expect(restore({ base: { ...base, text: base.text.replace('1', '2') }, records: log }).ok).toBe(false);
+  });
+  it('keeps what still waits for the store when it is opened again', () => {
+    const [first, second, third] = log as [LogRecord, LogRecord, LogRecord];
+    const listed = { id: 'p', name: 'p', changed: 0 };
+    const waiting = [second, third].map((record) => ({ record, listed }));
+    const whole = withWaiting({ base, records: [first, second] }, waiting, 'p');
+    expect(whole?.records.map((r) => r.number)).toEqual([1, 2, 3]);
+    expect(whole && restore(whole)).toMatchObject({ ok: true, project: { about: { name: 'three' } } });
+    const never = withWaiting(undefined, [{ record: first, listed, base }], 'p');
+    expect(never && restore(never)).toMatchObject({ ok: true, project: { about: { name: 'one' } } });
+    expect(withWaiting(undefined, waiting, 'another')).toBe(undefined);
   });
 });

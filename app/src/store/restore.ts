@@ -1,6 +1,7 @@
-import { applyEdit, checkProject, type Problem, type Project } from '@kneewall/project';
+import { checkProject, type Problem, type Project } from '@kneewall/project';
 import type { Act } from '../session/act.ts';
-import { baseHolds, recordHolds, type StoredProject } from './records.ts';
+import { appliedAll } from '../session/changes.ts';
+import { baseHolds, type Entry, recordHolds, type StoredProject } from './records.ts';
 
 export type Restored =
   | { readonly ok: true; readonly project: Project; readonly acts: readonly Act[]; readonly damagedAt?: number }
@@ -20,23 +21,13 @@ export function restore(stored: StoredProject): Restored {
     const expected = (acts.at(-1)?.number ?? 0) + 1;
     if (record.number !== expected || !recordHolds(record)) return { ok: true, project, acts, damagedAt: expected };
     if (record.number > stored.base.acts) {
-      const next = redone(project, record);
-      if (!next) return { ok: true, project, acts, damagedAt: expected };
-      project = next;
+      const { value, problems } = appliedAll(project, record.edits);
+      if (problems.length > 0) return { ok: true, project, acts, damagedAt: expected };
+      project = value;
     }
     acts.push({ number: record.number, kind: record.kind, edits: record.edits });
   }
   return { ok: true, project, acts, ...(acts.length < stored.base.acts ? { damagedAt: acts.length + 1 } : {}) };
-}
-
-function redone(project: Project, act: Act): Project | undefined {
-  let next = project;
-  for (const edit of act.edits) {
-    const applied = applyEdit(next, edit);
-    if (applied.problems.length > 0) return undefined;
-    next = applied.value;
-  }
-  return next;
 }
 
 function parse(text: string): unknown {
@@ -45,4 +36,18 @@ function parse(text: string): unknown {
   } catch {
     return undefined;
   }
+}
+
+/** What is stored of a project together with what of it still waits to be: opening it again must not lose that. */
+export function withWaiting(
+  stored: StoredProject | undefined,
+  waiting: readonly Entry[],
+  id: string,
+): StoredProject | undefined {
+  const own = waiting.filter((e) => e.record.project === id);
+  const base = stored?.base ?? own.find((e) => e.base)?.base;
+  if (!base) return undefined;
+  const kept = stored?.records ?? [];
+  const last = kept.at(-1)?.number ?? 0;
+  return { base, records: [...kept, ...own.map((e) => e.record).filter((r) => r.number > last)] };
 }
