@@ -54,20 +54,21 @@ const basisOf = (site: Site): ClimateBasis =>
  * `pending` until then. Undefined where no file is named.
  */
 function weatherOf(site: Site, results: Results): Outcome<YearSummary> | undefined {
-  const { blob } = site.weather;
-  if (blob === undefined) return undefined;
-  const { key } = yearJob(blob);
-  const year = results[`blob:${blob}`];
+  const job = yearJob(site);
+  if (job === undefined) return undefined;
+  const year = results[`blob:${site.weather.blob}`];
   return attempt(
     () =>
-      (results[key] as YearSummary | undefined) ??
-      (isWeatherYear(year) ? summariseYear(year) : unresolved('pending', key)),
+      (results[job.key] as YearSummary | undefined) ??
+      (isWeatherYear(year) ? summariseYear(year) : unresolved('pending', job.key)),
   );
 }
 
 /** The year's job is wanted for as long as neither its result nor the file is there. */
-const wantedOf = (site: Site, file: Outcome<YearSummary> | undefined): readonly Job[] =>
-  site.weather.blob !== undefined && file?.ok === false ? [yearJob(site.weather.blob)] : [];
+function wantedOf(site: Site, file: Outcome<YearSummary> | undefined): readonly Job[] {
+  const job = yearJob(site);
+  return job !== undefined && file?.ok === false ? [job] : [];
+}
 
 /** What the authority prescribes, else the answer given, else the 99 % hour of the file. */
 function nightTemperature(site: Site, file: Outcome<YearSummary> | undefined): Given {

@@ -1,4 +1,6 @@
+import type { ResolvedProject } from '@kneewall/project';
 import { type Job, makeJob } from '../jobs/job.ts';
+import { scenario } from '../plan/scenario.ts';
 import { binsOfHours } from './bins.ts';
 import type { ClimateMonth, TemperatureBin, YearFacts } from './result.ts';
 import type { WeatherYear } from './weather/weatherYear.ts';
@@ -13,8 +15,19 @@ export type YearSummary = {
 
 export const yearJobKind = 'climate/year';
 
-/** The job that reads a weather file through, so that the plan itself never has to hold it. */
-export const yearJob = (blob: string): Job => makeJob(yearJobKind, 1, { blob }, 'short');
+/**
+ * The job that reads a weather file through, so that the plan itself never has to hold it; undefined where no file is
+ * named. How the file is to be read (kind, columns, place) belongs to the key: the same file read otherwise is
+ * another year.
+ */
+export function yearJob(site: ResolvedProject['site']): Job | undefined {
+  const { blob, format, columns } = site.weather;
+  if (blob === undefined) return undefined;
+  const s = scenario();
+  const place = [site.latitude, site.longitude, site.elevation, site.timeZone].map((x) => s.maybe(x) ?? null);
+  const inputs = { blob, format: 'choice' in format ? format.choice : null, columns, place };
+  return makeJob(yearJobKind, 2, inputs, 'short');
+}
 
 /** Everything the plan takes from a year. `tell` hears how far it is. */
 export function summariseYear(year: WeatherYear, tell: (done: number, total: number) => void = () => {}): YearSummary {

@@ -12,7 +12,7 @@ type Run = (inputs: unknown, host: JobHost) => unknown;
 
 const kinds: Readonly<Record<string, { readonly version: number; readonly run: Run }>> = {
   [yearJobKind]: {
-    version: 1,
+    version: 2,
     run: (inputs, host) => {
       const { blob } = inputs as { blob: string };
       const year = host.blob(blob);
