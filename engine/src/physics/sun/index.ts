@@ -1,3 +1,5 @@
+export type { PlaneLight } from './plane.ts';
+export { isotropicSky, lightOnPlane, skyHayDavies } from './plane.ts';
 export type { SunPosition } from './position.ts';
 export { refraction, sunPosition } from './position.ts';
 export type { Irradiance } from './radiation.ts';
@@ -10,13 +12,25 @@ export {
   skyOnPlane,
   solarConstant,
 } from './radiation.ts';
-export { designDay, designDayShape } from './shape.ts';
+export type { SunDay } from './rising.ts';
+export { sunDay } from './rising.ts';
+export { designDay, designDayShape, meanDayShape } from './shape.ts';
 export {
   declinationOf,
   extraterrestrialDay,
   extraterrestrialNormal,
+  extraterrestrialSpencer,
   meanDays,
   simplePosition,
   sunsetAngle,
 } from './simple.ts';
-export { clearSkyEmittance, groundTemperature, skyTemperature } from './sky.ts';
+export {
+  clarkAllenEmittance,
+  clearSkyEmittance,
+  cloudFactor,
+  groundTemperature,
+  skyRadiation,
+  skyTemperature,
+  swinbankTemperature,
+} from './sky.ts';
+export { splitGlobal } from './split.ts';

@@ -10,3 +10,17 @@ export const designDay = (highest: number, range: number): number[] =>
     const before = designDayShape[(i + 23) % 24] ?? 0;
     return highest - (range * (here + before)) / 2;
   });
+
+/**
+ * Mean shape of a day's temperature at a clock hour 0 to 24: its distance from the daily mean over the daily range.
+ * Source: `sun.mean-day` (Erbs 1984, from memory).
+ */
+export function meanDayShape(hour: number): number {
+  const t = (2 * Math.PI * (hour - 1)) / 24;
+  return (
+    0.4632 * Math.cos(t - 3.805) +
+    0.0984 * Math.cos(2 * t - 0.36) +
+    0.0168 * Math.cos(3 * t - 0.822) +
+    0.0138 * Math.cos(4 * t - 3.513)
+  );
+}

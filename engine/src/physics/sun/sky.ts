@@ -2,6 +2,21 @@
 export const clearSkyEmittance = (dewPoint: number): number =>
   0.711 + 0.56 * (dewPoint / 100) + 0.73 * (dewPoint / 100) ** 2;
 
+/** The same by Clark & Allen 1978. Source: `sky.clark-allen` (from memory). */
+export const clarkAllenEmittance = (dewPoint: number): number => 0.787 + 0.764 * Math.log((dewPoint + 273.15) / 273);
+
+/** What cloud multiplies a clear sky's emittance by, cover 0 to 1 (Clark & Allen 1978). Source: `sky.clark-allen`. */
+export function cloudFactor(cover: number): number {
+  const n = 10 * Math.max(0, Math.min(1, cover));
+  return 1 + n * (0.0224 + n * (-0.0035 + 0.00028 * n));
+}
+
+/** Sky temperature, °C, from air temperature °C alone, clear sky (Swinbank 1963). Source: `sky.swinbank` (from memory). */
+export const swinbankTemperature = (air: number): number => 0.0552 * (air + 273.15) ** 1.5 - 273.15;
+
+/** Heat radiated down by a sky, W/m², from air temperature °C and emittance. */
+export const skyRadiation = (air: number, emittance: number): number => 5.670374e-8 * emittance * (air + 273.15) ** 4;
+
 /** Sky temperature, °C, from air temperature °C and emittance. */
 export const skyTemperature = (air: number, emittance: number): number => (air + 273.15) * emittance ** 0.25 - 273.15;
 
