@@ -75,6 +75,16 @@ describe('a weather file that is not right (made from the file of Sand Point)', 
     for (const p of read(text).problems) expect(p.mend.length).toBeGreaterThan(15);
   });
 
+  it('a 29 February is left out, and that is said', () => {
+    const psm = weatherText('psm3_2017_30min_40.53_-108.54.csv').split(/\r?\n/);
+    const day = psm.filter((l) => l.startsWith('2017,2,28,'));
+    const at = psm.lastIndexOf(day.at(-1) ?? '') + 1;
+    const leap = day.map((l) => l.replace('2017,2,28,', '2017,2,29,'));
+    const text = [...psm.slice(0, at), ...leap, ...psm.slice(at)].join('\n');
+    expect(codes(text, 'psm3')).toEqual([`ask leap-day line.${at + 1}`]);
+    expect(read(text, 'psm3').value?.dryBulb.length).toBe(17_520);
+  });
+
   it('PVGIS as JSON, cut short', () => {
     expect(codes(weatherText('pvgis_tmy_45.000_8.000.json').slice(0, 90_000), 'pvgis-json')).toEqual([
       'refused not-json ',

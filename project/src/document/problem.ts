@@ -23,6 +23,7 @@ export type ProblemCode =
   | 'missing-column'
   | 'missing-hours'
   | 'duplicate-hours'
+  | 'leap-day'
   | 'impossible-value'
   | 'wrong-unit'
   | 'time-slip'

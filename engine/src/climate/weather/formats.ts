@@ -11,6 +11,8 @@ export type RawYear = {
   readonly stepSeconds: number;
   readonly sunOffset: number;
   readonly rows: readonly WeatherRow[];
+  /** Line of the first row of a 29 February, which the year of 365 days leaves out. */
+  readonly leapLine?: number;
 };
 export type RawRead = { readonly raw: RawYear } | { readonly problem: Problem };
 
@@ -131,6 +133,7 @@ export function readPsm(table: readonly (readonly string[])[]): RawRead {
     ];
   });
   const sunOffset = ((minutes[0] ?? 0) * 60) % stepSeconds;
+  const leap = body.findIndex((r) => numberIn(r[i.month]) === 2 && numberIn(r[i.day]) === 29);
   return {
     raw: {
       name: `NSRDB ${meta('Location ID')}`,
@@ -141,6 +144,7 @@ export function readPsm(table: readonly (readonly string[])[]): RawRead {
       stepSeconds,
       sunOffset,
       rows,
+      ...(leap < 0 ? {} : { leapLine: leap + 4 }),
     },
   };
 }

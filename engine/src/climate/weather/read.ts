@@ -1,4 +1,4 @@
-import { type Problem, type Project, refused } from '@kneewall/project';
+import { asked, type Problem, type Project, refused } from '@kneewall/project';
 import { type RawRead, type RawYear, readPsm, readTmy3 } from './formats.ts';
 import { readHourly } from './hourly.ts';
 import { inspectYear } from './inspectYear.ts';
@@ -69,8 +69,20 @@ function yearOf(raw: RawYear, format: WeatherFormat): WeatherRead {
     return no(refused('impossible-value', ['line', strays.line], 'This line lies outside a year of 365 days.'));
   const { columns, problems } = layOut(raw.rows, steps);
   if (!columns) return no(...problems);
-  const { rows: _rows, ...head } = raw;
+  const { rows: _rows, leapLine, ...head } = raw;
   const year: WeatherYear = { kind: 'weather-year', format, ...head, ...columns };
-  const found = inspectYear(year);
+  const found = [...leapDay(leapLine), ...inspectYear(year)];
   return found.some((p) => p.grade === 'refused') ? no(...found) : { value: year, problems: found };
 }
+
+/** A plan is made for 365 days; that a day is left out is said. */
+const leapDay = (line: number | undefined): Problem[] =>
+  line === undefined
+    ? []
+    : [
+        asked(
+          'leap-day',
+          ['line', line],
+          'The file holds a 29 February. It is left out: the plan is made for 365 days.',
+        ),
+      ];
