@@ -10,6 +10,7 @@ import { source as iso13370 } from '../iso-13370/measure.ts';
 import { source as networks } from '../networks/measure.ts';
 import { source as psychrometrics } from '../psychrometrics/measure.ts';
 import { source as residentialLoad } from '../residential-load/measure.ts';
+import { source as skyAndGround } from '../sky-and-ground/measure.ts';
 import { source as solar } from '../solar/measure.ts';
 import { source as weatherFiles } from '../weather-files/measure.ts';
 import type { ValidationSource } from './row.ts';
@@ -17,6 +18,7 @@ import type { ValidationSource } from './row.ts';
 export const sources: readonly ValidationSource[] = [
   psychrometrics,
   solar,
+  skyAndGround,
   iso6946,
   iso13370,
   glazing,

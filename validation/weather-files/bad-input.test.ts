@@ -14,9 +14,10 @@ const withLines = (change: (l: string[]) => void): string => {
   return copy.join('\n');
 };
 /** One column of every row changed; columns by their heading's beginning. */
-const mapped = (start: string, change: (x: number) => number): string => {
+const mapped = (start: string, change: (x: number) => number, text: string = tmy3): string => {
   const at = (lines[1] ?? '').split(',').findIndex((h) => h.startsWith(start));
-  return lines
+  return text
+    .split(/\r?\n/)
     .map((line, i) => {
       const cells = line.split(',');
       if (i < 2 || cells.length < 20) return line;
@@ -34,7 +35,28 @@ describe('a weather file that is not right (made from the file of Sand Point)', 
     ['an hour gone', withLines((l) => l.splice(100, 1)), 'refused missing-hours line.100'],
     ['an hour twice', withLines((l) => l.splice(100, 0, l[100] ?? '')), 'refused duplicate-hours line.102'],
     ['no heading for temperature', tmy3.replace('Dry-bulb (C)', 'Warmth'), 'refused missing-column column.Dry-bulb ('],
-    ['Fahrenheit called Celsius', mapped('Dry-bulb (', (c) => c * 1.8 + 62), 'refused wrong-unit dryBulb'],
+    ['Fahrenheit called Celsius', mapped('Dry-bulb (', (c) => c * 1.8 + 32), 'refused wrong-unit dryBulb'],
+    [
+      'Fahrenheit called Celsius, in the far north',
+      mapped(
+        'Dew-point (',
+        (c) => (c - 12) * 1.8 + 32,
+        mapped('Dry-bulb (', (c) => (c - 12) * 1.8 + 32),
+      ),
+      'refused wrong-unit dryBulb',
+    ],
+    ['pascal called hectopascal', mapped('Pressure (', (p) => p * 100), 'refused wrong-unit pressure'],
+    ['kilopascal called hectopascal', mapped('Pressure (', (p) => p / 10), 'refused wrong-unit pressure'],
+    ['a fraction called per cent', mapped('RHum (', (x) => x / 100), 'refused wrong-unit relativeHumidity'],
+    ['kilowatts called watts', mapped('GHI (', (x) => x / 1000), 'refused wrong-unit ghi'],
+    [
+      'latitude and longitude changed about',
+      tmy3.replace('55.317,-160.517', '-160.517,55.317'),
+      'refused impossible-value latitude',
+    ],
+    ['the southern half of the earth', tmy3.replace('55.317', '-55.317'), 'ask time-slip latitude'],
+    ['a clock seven hours off', tmy3.replace(',-9.0,', ',-2.0,'), 'ask time-slip timeZone'],
+    ['a picture', `\u0089PNG\r\n\u001a\n${'\u0001\u0002\uFFFD'.repeat(400)}`, 'refused not-text '],
     ['kelvin called Celsius', mapped('Dry-bulb (', (c) => c + 273.15), 'refused wrong-unit dryBulb'],
     [
       'an impossible wind',
@@ -91,6 +113,26 @@ describe('a weather file that is not right (made from the file of Sand Point)', 
     ]);
   });
 
+  it('a page of the web, whose kind nobody stated', () => {
+    const { value, problems } = readWeather('<!doctype html><html><body>Not found</body></html>', {}, undefined);
+    expect(value).toBeUndefined();
+    expect(problems[0]).toMatchObject({ code: 'unknown-format', grade: 'refused' });
+  });
+
+  it.each(['null', '5', '[]', '{"inputs":null,"outputs":{"tmy_hourly":[null,1]}}'])(
+    'PVGIS as JSON that holds %s',
+    (text) => {
+      const { value, problems } = read(text, 'pvgis-json');
+      expect(value).toBeUndefined();
+      expect(problems.map((p) => p.grade)).toEqual(['refused']);
+    },
+  );
+
+  it('PVGIS as JSON with a temperature that is null does not read it as zero', () => {
+    const text = weatherText('pvgis_tmy_45.000_8.000.json').replace('"T2m": 2.04', '"T2m": null');
+    expect(codes(text, 'pvgis-json')[0]).toMatch(/^refused impossible-value row\.\d+\.dryBulb$/);
+  });
+
   it('is never taken for more than it is, and never throws', () => {
     const short = lines.slice(0, 60).join('\n');
     fc.assert(
@@ -120,6 +162,44 @@ describe('which kind of file it is', () => {
   });
 });
 
+describe('the same file in other clothes', () => {
+  const temperatures = (text: string, format?: WeatherFormat) =>
+    readWeather(text, format ? { format } : {}, undefined).value?.dryBulb;
+
+  it.each([
+    ['a mark of byte order before it', `\uFEFF${tmy3}`],
+    ['semicolons and decimal commas', tmy3.replaceAll(',', ';').replaceAll('.', ',')],
+    ['tabs', tmy3.replaceAll(',', '\t')],
+    ['line ends of an old machine', tmy3.replace(/\r?\n/g, '\r')],
+  ])('%s', (_name, text) => {
+    expect(temperatures(text)).toEqual(temperatures(tmy3));
+  });
+
+  it.each(['psm3_2017_30min_40.53_-108.54.csv', 'pvgis_tmy_45.000_8.000.csv', 'pvgis_tmy_45.000_8.000.json'])(
+    '%s with a mark of byte order before it',
+    (name) => {
+      const text = weatherText(name);
+      expect(temperatures(`\uFEFF${text}`)).toEqual(temperatures(text));
+    },
+  );
+
+  it('NSRDB with its rows in UTC is turned to the clock of the place', () => {
+    const text = weatherText('psm3_2017_30min_40.53_-108.54.csv');
+    const rows = text.split(/\r?\n/);
+    const body = rows.slice(3).filter((l) => l.split(',').length > 5);
+    // Row by row the labels stay; what stood at 00:00 of the place stands at 07:00 UTC.
+    const turned = body.map((l, i) => {
+      const from = body[(i - 14 + body.length) % body.length] ?? '';
+      return [...l.split(',').slice(0, 5), ...from.split(',').slice(5)].join(',');
+    });
+    const utc = [rows[0], rows[1]?.replace('-108.54,-7,2168,-7', '-108.54,0,2168,-7'), rows[2], ...turned].join('\n');
+    const { value, problems } = readWeather(utc, {}, undefined);
+    expect(problems).toEqual([]);
+    expect(value?.timeZone).toBe(-7);
+    expect(value?.dryBulb).toEqual(temperatures(text));
+  });
+});
+
 describe('an hourly table with columns of one’s own (made by arithmetic)', () => {
   const site = {
     latitude: { value: 45, known: 'measured' as const },
@@ -143,7 +223,8 @@ describe('an hourly table with columns of one’s own (made by arithmetic)', () 
       { format: 'hourly', columns },
       site,
     );
-    expect(problems).toEqual([]);
+    // The table holds no sun; the person is asked whether that is meant.
+    expect(problems).toMatchObject([{ code: 'impossible-value', path: ['ghi'], grade: 'ask' }]);
     expect(value?.dryBulb[0]).toBeCloseTo(10, 10);
     expect(value?.relativeHumidity[8759]).toBeCloseTo(0.6, 12);
   });

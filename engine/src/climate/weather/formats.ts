@@ -67,6 +67,7 @@ export function readTmy3(table: readonly (readonly string[])[]): RawRead {
       },
     ];
   });
+  const leap = table.findIndex((r) => /^0?2\/29\//.test(r[i.date] ?? ''));
   const [, station = '', , zone, lat, lon, height] = place;
   return {
     raw: {
@@ -78,11 +79,15 @@ export function readTmy3(table: readonly (readonly string[])[]): RawRead {
       stepSeconds: 3600,
       sunOffset: 1800,
       rows,
+      ...(leap < 0 ? {} : { leapLine: leap + 1 }),
     },
   };
 }
 
-/** NSRDB PSM 3 and 4. Labels are instants; rows are in the file's own time zone. */
+/**
+ * NSRDB PSM 3 and 4. Labels are instants. Rows in another zone than the site's (files are given out in UTC unless asked
+ * otherwise) are turned to the site's and rolled round the end of the year.
+ */
 export function readPsm(table: readonly (readonly string[])[]): RawRead {
   const [keys = [], values = [], head = []] = table;
   const meta = (name: string) => values[column(keys, name)] ?? '';
@@ -111,11 +116,16 @@ export function readPsm(table: readonly (readonly string[])[]): RawRead {
   const body = table.slice(3).filter((r) => r.length > 5);
   const minutes = [...new Set(body.slice(0, 8).map((r) => numberIn(r[i.minute])))];
   const stepSeconds = minutes.length > 1 ? 3600 / minutes.length : 3600;
+  const steps = (365 * 86_400) / stepSeconds;
+  const [zone, local] = [Number(meta('Time Zone')), numberIn(meta('Local Time Zone'))];
+  const turn = ((local - zone) * 3600) / stepSeconds;
+  const turned = Number.isInteger(turn) && Math.abs(local) <= 14;
   const rows = body.flatMap((r, n): WeatherRow[] => {
     const x = (k: keyof typeof names) => numberIn(r[i[k]]);
     const day = dayOfYear(x('month'), x('day'));
     if (day === undefined) return [];
-    const slot = Math.floor((day * 86_400 + x('hour') * 3600 + x('minute') * 60) / stepSeconds);
+    const label = Math.floor((day * 86_400 + x('hour') * 3600 + x('minute') * 60) / stepSeconds);
+    const slot = turned ? (label + turn + steps) % steps : label;
     return [
       {
         slot,
@@ -140,7 +150,7 @@ export function readPsm(table: readonly (readonly string[])[]): RawRead {
       latitude: Number(meta('Latitude')),
       longitude: Number(meta('Longitude')),
       elevation: Number(meta('Elevation')),
-      timeZone: Number(meta('Time Zone')),
+      timeZone: turned ? local : zone,
       stepSeconds,
       sunOffset,
       rows,

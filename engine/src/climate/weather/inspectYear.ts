@@ -1,8 +1,10 @@
 import { asked, type Problem, refused } from '@kneewall/project';
 import { standardPressure } from '../../physics/air/index.ts';
 import { sunPosition } from '../../physics/sun/index.ts';
+import { clockProblem } from './clock.ts';
 import { type WeatherColumn, weatherColumns } from './rows.ts';
 import type { WeatherYear } from './weatherYear.ts';
+import { wrongUnits } from './wrongUnit.ts';
 
 /** What can be, by definition or on this earth. */
 const possible: Readonly<Record<WeatherColumn, readonly [number, number]>> = {
@@ -19,11 +21,11 @@ const possible: Readonly<Record<WeatherColumn, readonly [number, number]>> = {
 
 /** Everything wrong with a year that is complete: impossible numbers, the wrong unit, a shifted clock, another height. */
 export function inspectYear(year: WeatherYear): Problem[] {
-  const unit = wrongUnit(year);
-  if (unit) return [unit];
+  const units = wrongUnits(year);
+  if (units.some((p) => p.grade === 'refused')) return units;
   const impossible = weatherColumns.flatMap((c) => impossibleIn(year, c));
   if (impossible.length > 0) return impossible;
-  return [timeSlip(year), otherElevation(year)].filter((p) => p !== undefined);
+  return [...units, clockProblem(year), otherElevation(year)].filter((p) => p !== undefined);
 }
 
 function impossibleIn(year: WeatherYear, column: WeatherColumn): Problem[] {
@@ -38,29 +40,6 @@ function impossibleIn(year: WeatherYear, column: WeatherColumn): Problem[] {
     }),
   ];
 }
-
-/** A year whose warm half averages above 45 is in Fahrenheit; one above 200 is in kelvin. */
-function wrongUnit(year: WeatherYear): Problem | undefined {
-  const sorted = Float64Array.from(year.dryBulb).sort();
-  const high = sorted[Math.floor(sorted.length * 0.9)] ?? 0;
-  if (high > 200)
-    return refused(
-      'wrong-unit',
-      ['dryBulb'],
-      'The temperatures look like kelvin. Say so in the columns, then import again.',
-      { found: high },
-    );
-  if (high > 45)
-    return refused(
-      'wrong-unit',
-      ['dryBulb'],
-      'The temperatures look like Fahrenheit. Say so in the columns, then import again.',
-      { found: high },
-    );
-  return undefined;
-}
-
-const shifts = [-120, -90, -60, -30, 0, 30, 60, 90, 120] as const;
 
 /** Sun on the level must be sky light plus direct sun at the sun's height; a shifted clock breaks that. Source: `climate.closure`. */
 export function closureResidual(year: WeatherYear, shiftMinutes: number, stride = 1): number {
@@ -81,20 +60,6 @@ export function closureResidual(year: WeatherYear, shiftMinutes: number, stride 
     count++;
   }
   return count === 0 ? 0 : Math.sqrt(sum / count);
-}
-
-function timeSlip(year: WeatherYear): Problem | undefined {
-  const misses = shifts.map((shift) => ({ shift, miss: closureResidual(year, shift, 3) }));
-  const best = misses.reduce((a, b) => (b.miss < a.miss ? b : a));
-  const here = misses.find((m) => m.shift === 0)?.miss ?? 0;
-  if (best.shift === 0 || here < 12 || here < 2 * best.miss) return undefined;
-  const hours = Math.abs(best.shift) / 60;
-  return asked(
-    'time-slip',
-    ['timeZone'],
-    `The sun stands about ${hours} h off in this file. Check its time zone and longitude.`,
-    { found: best.shift },
-  );
 }
 
 /** Air pressure tells the height to within a few hundred metres. */

@@ -38,7 +38,10 @@ export function readPvgisCsv(table: readonly (readonly string[])[]): RawRead {
   return yearOf(hours, said('Latitude'), said('Longitude'), said('Elevation'), Number.isFinite(offset) ? offset : 0);
 }
 
-type Json = { inputs?: { location?: Record<string, number> }; outputs?: { tmy_hourly?: Record<string, unknown>[] } };
+type Json = {
+  inputs?: { location?: Record<string, number> };
+  outputs?: { tmy_hourly?: (Record<string, unknown> | null)[] };
+} | null;
 
 /** The same as JSON. */
 export function readPvgisJson(text: string): RawRead {
@@ -48,8 +51,8 @@ export function readPvgisJson(text: string): RawRead {
   } catch {
     return { problem: refused('not-json', [], 'The file is cut short or damaged. Get it again.') };
   }
-  const place = parsed.inputs?.location ?? {};
-  const list = parsed.outputs?.tmy_hourly;
+  const place = parsed?.inputs?.location ?? {};
+  const list = parsed?.outputs?.tmy_hourly;
   if (!Array.isArray(list))
     return {
       problem: refused(
@@ -58,7 +61,13 @@ export function readPvgisJson(text: string): RawRead {
         'The file holds no hourly rows. Get the typical year as JSON.',
       ),
     };
-  const hours = list.map((r, n): Hour => ({ label: String(r['time(UTC)']), line: n + 1, at: (key) => Number(r[key]) }));
+  const hours = list.map(
+    (r, n): Hour => ({
+      label: String(r?.['time(UTC)']),
+      line: n + 1,
+      at: (key) => (typeof r?.[key] === 'number' ? r[key] : Number.NaN),
+    }),
+  );
   const offset = Number(place.irradiance_time_offset ?? 0);
   return yearOf(hours, Number(place.latitude), Number(place.longitude), Number(place.elevation), offset);
 }
@@ -93,6 +102,7 @@ function yearOf(
       },
     ];
   });
+  const leap = hours.find(({ label }) => label.slice(4, 8) === '0229');
   return {
     raw: {
       name: 'PVGIS typical year',
@@ -103,6 +113,7 @@ function yearOf(
       stepSeconds: 3600,
       sunOffset: offsetHours * 3600,
       rows,
+      ...(leap === undefined ? {} : { leapLine: leap.line }),
     },
   };
 }

@@ -16,8 +16,8 @@ const bytesMost = 64 * 1024 * 1024;
 
 /** Which kind of file a text is; `hourly` where it is none that states itself. */
 export function sniffWeather(text: string): WeatherFormat {
-  const start = text.slice(0, 4000);
-  if (/^\s*[\uFEFF]?\s*\{/.test(start)) return 'pvgis-json';
+  const start = text.slice(0, 4000).replace(/^\uFEFF/, '');
+  if (/^\s*\{/.test(start)) return 'pvgis-json';
   if (start.includes('time(UTC)') || /^Latitude \(decimal degrees\)/m.test(start)) return 'pvgis-csv';
   if (/^"?Source"?,/.test(start)) return 'psm3';
   return /^Date \(MM\/DD\/YYYY\)/m.test(start) ? 'tmy3' : 'hourly';
@@ -27,9 +27,9 @@ export function sniffWeather(text: string): WeatherFormat {
  * Reads a weather file. Never throws. With a value, `problems` are questions; without one they say what refused it.
  * The format is the project's, else found from the text.
  */
-export function readWeather(text: string, weather: Weather, site: Site | undefined): WeatherRead {
-  if (text.includes('\u0000'))
-    return no(refused('not-text', [], 'This is no text file. If it is zipped, unpack it first.'));
+export function readWeather(given: string, weather: Weather, site: Site | undefined): WeatherRead {
+  const text = given.replace(/^\uFEFF/, '');
+  if (!isText(text)) return no(refused('not-text', [], 'This is no text file. If it is zipped, unpack it first.'));
   if (text.length > bytesMost)
     return no(
       refused('too-large', [], 'A weather year is a few megabytes; this is something else.', {
@@ -43,6 +43,18 @@ export function readWeather(text: string, weather: Weather, site: Site | undefin
   return 'problem' in read ? no(read.problem) : yearOf(read.raw, format);
 }
 
+/** A station's name may hold a sign that was lost; a file of another kind holds many, or signs no text has. */
+function isText(text: string): boolean {
+  if (text.includes('\u0000')) return false;
+  const start = text.slice(0, 4000);
+  let odd = 0;
+  for (let i = 0; i < start.length; i++) {
+    const code = start.charCodeAt(i);
+    if (code === 0xfffd || (code < 32 && code !== 9 && code !== 10 && code !== 13)) odd++;
+  }
+  return odd < 2 + start.length / 200;
+}
+
 const no = (...problems: Problem[]): WeatherRead => ({ problems });
 
 function rawOf(text: string, format: WeatherFormat, weather: Weather, site: Site | undefined): RawRead {
@@ -50,8 +62,18 @@ function rawOf(text: string, format: WeatherFormat, weather: Weather, site: Site
   const table = splitTable(text);
   if (format === 'tmy3') return readTmy3(table);
   if (format === 'psm3') return readPsm(table);
+  if (format === 'hourly' && (table[0]?.length ?? 0) < 2)
+    return {
+      problem: refused(
+        'unknown-format',
+        [],
+        'This is no table of hours: its first line has one column. Get the file again.',
+      ),
+    };
   return format === 'pvgis-csv' ? readPvgisCsv(table) : readHourly(table, weather.columns ?? {}, site);
 }
+
+const placeNames = ['latitude', 'longitude', 'elevation', 'timeZone'] as const;
 
 function yearOf(raw: RawYear, format: WeatherFormat): WeatherRead {
   const place = [raw.latitude, raw.longitude, raw.elevation, raw.timeZone];
@@ -61,6 +83,23 @@ function yearOf(raw: RawYear, format: WeatherFormat): WeatherRead {
         'unknown-format',
         ['line', 1],
         'The first lines do not state the place. Is this the kind of file it is said to be?',
+      ),
+    );
+  const [min, max] = [
+    [-90, -180, -450, -14],
+    [90, 180, 9000, 14],
+  ] as const;
+  const off = place.findIndex((x, i) => x < (min[i] ?? 0) || x > (max[i] ?? 0));
+  if (off >= 0)
+    return no(
+      refused(
+        'impossible-value',
+        [placeNames[off] ?? ''],
+        'No place on earth has this number. Check the first lines.',
+        {
+          found: place[off],
+          allowed: { min: min[off], max: max[off] },
+        },
       ),
     );
   const steps = Math.round((365 * 86_400) / raw.stepSeconds);
