@@ -1,6 +1,6 @@
 export { canonicalJson, hashOf, hashOfBytes, projectText } from './document/canonical.ts';
 export type { Edit } from './document/edit.ts';
-export { applyEdit, inverse, valueAt } from './document/edit.ts';
+export { applyEdit, inverse } from './document/edit.ts';
 export { inspect as inspectProject } from './document/inspect.ts';
 export { projectJsonSchema } from './document/jsonSchema.ts';
 export type { SchemaNode } from './document/nodes.ts';
@@ -11,6 +11,7 @@ export type { Checked, Path, Problem, ProblemCode } from './document/problem.ts'
 export { asked, dotted, refused } from './document/problem.ts';
 export type { Chosen, Given, Missing, Resolved, ResolvedProject } from './document/resolve.ts';
 export { inIdOrder, inOrder, resolveProject } from './document/resolve.ts';
+export { valueAt } from './document/valueAt.ts';
 export type { Parsed, QuantityKind, System } from './quantity/index.ts';
 export { parseQuantity, printQuantity } from './quantity/index.ts';
 export type { Entered, Known, Range } from './schema/entered.ts';

@@ -4,15 +4,12 @@ import type { Scenario, Spread } from '../plan/scenario.ts';
 import { scenario, spread } from '../plan/scenario.ts';
 import type { TradeInput } from '../plan/trade.ts';
 import { recordWorking, type Working } from '../plan/working.ts';
-import { solveFlows } from './flows.ts';
+import { nominalAir, solveFlows } from './flows.ts';
 import { ladderOf } from './ladder.ts';
 import { airModel, sideOf } from './model.ts';
 import type { AirFlows, AirModel, AirResult, RoomAir } from './result.ts';
 
 type Input = TradeInput<'climate' | 'loads' | 'equipment'>;
-
-/** °C of all air in the nominal solve; the agreed state refines it. */
-const nominal = { supplyTemperature: 20, returnTemperature: 20 } as const;
 
 /** What really flows through the ducts as drawn with the chosen unit's blower, and what each room wants. Pure. */
 export function design({ project, upstream }: Input): AirResult {
@@ -26,7 +23,7 @@ export function design({ project, upstream }: Input): AirResult {
   });
   const build = (s: Scenario): AirModel => airModel(ducts, required(unit).blower, required(climate.pressure), s);
   const model = attempt(() => build(scenario()));
-  const solved = attempt(() => solveFlows(required(model), nominal));
+  const solved = attempt(() => solveFlows(required(model), nominalAir));
   const flows = attempt(() => inTable(withoutStart(required(solved)), required(model)));
   const rooms = Object.keys(loads.rooms);
   const spreads = attempt(() => {
@@ -55,7 +52,7 @@ export function design({ project, upstream }: Input): AirResult {
 const withoutStart = ({ start: _start, ...flows }: ReturnType<typeof solveFlows>): AirFlows => flows;
 
 /** A blower table is read between its ends; a flow beyond them is no answer. */
-export function inTable(flows: AirFlows, model: AirModel): AirFlows {
+function inTable(flows: AirFlows, model: AirModel): AirFlows {
   const [first, last] = [model.blower.points[0]?.flow ?? 0, model.blower.points.at(-1)?.flow ?? 0];
   if (!flows.converged) return unresolved('not-converged', 'routes.ducts');
   const slack = 1e-9;
@@ -65,7 +62,7 @@ export function inTable(flows: AirFlows, model: AirModel): AirFlows {
 }
 
 function outputs(model: AirModel, rooms: readonly string[], start: Float64Array): Record<string, number> {
-  const flows = solveFlows(model, nominal, start);
+  const flows = solveFlows(model, nominalAir, start);
   const reach = (room: string) =>
     model.terminals.reduce(
       (a, t) => a + (t.room === room && sideOf(model, t.section) === 'supply' ? (flows.terminals[t.id] ?? 0) : 0),

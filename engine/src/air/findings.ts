@@ -50,11 +50,11 @@ function boughtSections(view: PlanView): Bought {
   return Object.fromEntries(entries);
 }
 
-export const freeSections = (model: AirModel, bought: Bought): string[] =>
+const freeSections = (model: AirModel, bought: Bought): string[] =>
   model.sections.filter((x) => bought[x.id] === undefined).map((x) => x.id);
 
 /** Words need the change's names and numbers. */
-export const changeFacts = (change: Change | undefined): Record<string, number | string> =>
+const changeFacts = (change: Change | undefined): Record<string, number | string> =>
   change
     ? {
         section: change.section.name,
@@ -98,7 +98,7 @@ function staticPressure(result: AirResult, view: PlanView, bought: Bought): Foun
 
 const missing = (path: string): Outcome<never> => ({ ok: false, because: 'missing', paths: [path] });
 
-export const chosenUnit = (view: PlanView) => {
+const chosenUnit = (view: PlanView) => {
   const { equipment } = view.trades;
   return equipment?.chosen.ok ? equipment.candidates[equipment.chosen.value] : undefined;
 };

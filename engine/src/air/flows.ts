@@ -2,6 +2,9 @@ import { airDensity, airViscosity } from '../physics/air/index.ts';
 import { compileNetwork, type NetworkLink, type NetworkNode, solveNetwork } from '../physics/network/index.ts';
 import type { AirFlows, AirModel, DuctSection } from './result.ts';
 
+/** °C of all air where nothing is known of its temperature yet; the agreed state refines it. */
+export const nominalAir = { supplyTemperature: 20, returnTemperature: 20 } as const;
+
 export type AirAt = { readonly supplyTemperature: number; readonly returnTemperature: number };
 
 /**
@@ -26,6 +29,10 @@ export function solveFlows(
 }
 
 const end = (id: string): string => `end ${id}`;
+
+/** The node at which a section joins the air handler or the section nearer to it. */
+const near = (x: DuctSection): string =>
+  x.from === undefined ? (x.side === 'supply' ? 'supply' : 'before filter') : end(x.from);
 
 function nodesOf(model: AirModel): NetworkNode[] {
   const fixed: NetworkNode[] = [
@@ -55,8 +62,7 @@ function linksOf(model: AirModel, at: AirAt): NetworkLink[] {
 /** Velocity belongs to the air in the duct, flow to the blower's: the area is scaled by their densities. */
 function ductLink(x: DuctSection, temperature: number, pressure: number, reference: number): NetworkLink {
   const density = airDensity(temperature, pressure);
-  const near = x.from === undefined ? (x.side === 'supply' ? 'supply' : 'before filter') : end(x.from);
-  const [from, to] = x.side === 'supply' ? [near, end(x.id)] : [end(x.id), near];
+  const [from, to] = x.side === 'supply' ? [near(x), end(x.id)] : [end(x.id), near(x)];
   return {
     id: `section ${x.id}`,
     kind: 'duct',
@@ -80,23 +86,31 @@ const standardDensity = 1.204;
 
 /** At one speed a blower's pressure falls with the density of its air (fan laws). */
 function unitLinks(model: AirModel, thinness: number): NetworkLink[] {
-  const { filter, blower, added } = model;
-  const design = blower.points.at(-1)?.flow ?? 0.3;
+  const { filter, blower } = model;
+  const design = designFlow(blower);
   // A filter counted in the table still needs a passage: a thousandth of a pascal at the design flow.
   const clean = Math.max(
     filter.pressure / (filter.velocity * filter.area) ** filter.exponent,
     1e-3 / design ** filter.exponent,
   );
-  const extra = Math.max(added, 1e-3) / design ** 2;
   return [
     { id: 'filter', kind: 'power', from: 'before filter', to: 'return', coefficient: clean, exponent: filter.exponent },
-    { id: 'blower', kind: 'fan', from: 'return', to: 'supply', points: lessAdded(blower.points, thinness, extra) },
+    { id: 'blower', kind: 'fan', from: 'return', to: 'supply', points: lessAdded(model, thinness) },
   ];
 }
 
 /** Anything added beyond the unit takes its pressure from the blower's curve. */
-const lessAdded = (points: AirModel['blower']['points'], thinness: number, extra: number) =>
-  points.map((p) => ({ flow: p.flow, pressure: p.pressure * thinness - extra * p.flow ** 2 }));
+const lessAdded = (model: AirModel, thinness: number) =>
+  model.blower.points.map(({ flow, pressure }) => ({
+    flow,
+    pressure: pressure * thinness - addedPressure(model, flow),
+  }));
+
+/** Pa that what is added beyond the unit takes at a flow; stated at the most the blower moves. */
+const addedPressure = ({ added, blower }: AirModel, flow: number): number =>
+  (Math.max(added, 1e-3) / designFlow(blower) ** 2) * flow ** 2;
+
+const designFlow = (blower: AirModel['blower']): number => blower.points.at(-1)?.flow ?? 0.3;
 
 type Solved = {
   readonly flows: ReadonlyMap<string, number>;
@@ -110,20 +124,15 @@ function describe(model: AirModel, solved: Solved): AirFlows {
   const pressure = (id: string): number => solved.pressures.get(id) ?? 0;
   const total = (side: DuctSection['side']) =>
     model.sections.reduce((a, x) => a + (x.side === side ? flow(`section ${x.id}`) * x.leakage : 0), 0);
-  const nearOf = (x: DuctSection) =>
-    x.from === undefined ? (x.side === 'supply' ? 'supply' : 'before filter') : end(x.from);
   return {
     converged: solved.converged,
     residual: solved.residual,
     flow: flow('blower'),
-    staticPressure:
-      pressure('supply') -
-      pressure('return') +
-      (Math.max(model.added, 1e-3) * flow('blower') ** 2) / (model.blower.points.at(-1)?.flow ?? 0.3) ** 2,
+    staticPressure: pressure('supply') - pressure('return') + addedPressure(model, flow('blower')),
     filterPressure: pressure('before filter') - pressure('return'),
     sections: Object.fromEntries(model.sections.map((x) => [x.id, flow(`section ${x.id}`)])),
     terminals: Object.fromEntries(model.terminals.map((t) => [t.id, flow(`terminal ${t.id}`)])),
-    drops: Object.fromEntries(model.sections.map((x) => [x.id, Math.abs(pressure(nearOf(x)) - pressure(end(x.id)))])),
+    drops: Object.fromEntries(model.sections.map((x) => [x.id, Math.abs(pressure(near(x)) - pressure(end(x.id)))])),
     supplyLeak: total('supply'),
     returnLeak: total('return'),
   };

@@ -1,9 +1,7 @@
 import { compressionFactor } from '../physics/flow/index.ts';
-import { solveFlows } from './flows.ts';
+import { nominalAir, solveFlows } from './flows.ts';
 import type { AirFlows, AirModel, DuctSection } from './result.ts';
 import { stockedRounds } from './sizes.ts';
-
-const nominal = { supplyTemperature: 20, returnTemperature: 20 } as const;
 
 /** One duct made another size, and what flows then. */
 export type Change = { readonly section: DuctSection; readonly diameter: number; readonly flows: AirFlows };
@@ -40,7 +38,7 @@ export function smallestChange(
       const bigger = stockedRounds.filter((d) => d > section.diameter + 1e-6)[step - 1];
       if (bigger === undefined) return [];
       const changed = resized(model, section.id, bigger);
-      const flows = solveFlows(changed, nominal);
+      const flows = solveFlows(changed, nominalAir);
       return flows.converged && good(flows, changed) ? [{ section, diameter: bigger, flows }] : [];
     });
     const best = tries.sort(

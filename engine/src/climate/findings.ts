@@ -1,11 +1,11 @@
 import type { Draft } from '../plan/judge.ts';
 import { attempt, required } from '../plan/outcome.ts';
-import type { Drafts, PlanView } from '../plan/trade.ts';
+import type { Drafts } from '../plan/trade.ts';
 import { recordWorking } from '../plan/working.ts';
 import type { ClimateResult } from './result.ts';
 
 /** What the climate itself has to answer for. */
-export function findings(result: ClimateResult, view: PlanView): Drafts {
+export function findings(result: ClimateResult): Drafts {
   const night = recordWorking();
   const doubt = recordWorking();
   const drafts: Draft[] = [
@@ -62,7 +62,6 @@ export function findings(result: ClimateResult, view: PlanView): Drafts {
       limit: { min: 5, max: 22 },
       source: 'climate.cold-night',
       working: 'climate/cold-night',
-      facts: { basis: view.trades.climate?.basis ?? result.basis },
     });
   return { drafts, workings: { 'climate/cold-night-doubt': doubt.steps, 'climate/cold-night': night.steps } };
 }

@@ -6,6 +6,7 @@ import { unitAt } from '../equipment/unitAt.ts';
 import { atticTemperature } from '../loads/attic.ts';
 import type { AtticModel } from '../loads/result.ts';
 import { airDensity, humidityRatio } from '../physics/air/index.ts';
+import { heatOfAir } from '../physics/flow/index.ts';
 import { attempt, type Outcome, required } from '../plan/outcome.ts';
 import type { TradeResults } from '../results.ts';
 import { type AgreedPoint, type Agreement, noAgreement } from './agreement.ts';
@@ -34,9 +35,6 @@ const sweepsMost = 60;
 const residualWanted = 1e-11;
 /** Share of each proposed change that is taken; the loop contracts by itself, this keeps odd duct systems calm. */
 const damping = 0.8;
-/** J/(kg K), dry air with a little moisture. Source: `coupling.air-heat`. */
-const heatOfAir = 1006;
-
 /**
  * Lets air, equipment and loads agree at the cold night and the hot hour: flow, entering and leaving air, duct gains
  * and the attic's temperature exchanged until nothing moves by more than 1e-11 of its scale. Capped at 60 sweeps;

@@ -54,6 +54,7 @@ function candidateOf(
     );
   });
   workings[`equipment/heating-capacity:${id}`] = steps;
+  const cooling = attempt(() => coolingOutput(unit, project, upstream));
   const load = attempt(() => asGiven('loads.heating', required(upstream.loads.heating)));
   return {
     id,
@@ -63,8 +64,8 @@ function candidateOf(
     blower: blower.ok ? blower.value : { kind: 'torque', tables: [], filterIncluded: false },
     heatingCapacity: attempt(() => required(night).capacity),
     heatingSpare: attempt(() => spareOf(required(night).capacity, required(load))),
-    coolingSensible: attempt(() => coolingOutput(unit, project, upstream).sensible),
-    coolingSpare: attempt(() => coolingOutput(unit, project, upstream).spare),
+    coolingSensible: attempt(() => required(cooling).sensible),
+    coolingSpare: attempt(() => required(cooling).spare),
     balancePoint: attempt(() => balancePoint(unit, upstream)),
     cyclingHours: attempt(() => cyclingHours(unit, upstream)),
     heatingHours: attempt(() => heatingHours(upstream)),

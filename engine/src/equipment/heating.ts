@@ -2,8 +2,7 @@ import type { Given } from '@kneewall/project';
 import type { Scenario } from '../plan/scenario.ts';
 import type { WorkingRecorder } from '../plan/working.ts';
 import type { UnitModel } from './result.ts';
-import { defrostLoss, readSheet } from './sheet.ts';
-import { altitudeFactor } from './unitAt.ts';
+import { heatingAt } from './unitAt.ts';
 
 /** Share of the missing air density that a unit's capacity loses. Source: `equipment.altitude`. */
 const altitudeGiven: Given = {
@@ -33,25 +32,29 @@ export function heatingOutput(
   rec?: WorkingRecorder,
 ): { capacity: number; cop: number } {
   const outdoor = s.of(night);
-  const sheet = readSheet(unit, 'heating', 'most', outdoor);
-  const share = s.of(altitudeGiven);
-  const thin = altitudeFactor(pressure, share);
-  const loss = sheet.row.defrostCounted ? 0 : defrostLoss(outdoor, s.of(frostGiven));
-  const capacity = sheet.capacity * thin * (1 - loss);
-  const cop = capacity / (sheet.power * (1 - 0.15 * loss));
+  const altitudeShare = s.of(altitudeGiven);
+  const at = { outdoor, pressure, speed: 'most' as const };
+  const { capacity, power, sheet, thin, loss } = heatingAt(unit, at, { altitudeShare, frostLoss: s.of(frostGiven) });
   if (rec) {
     rec.given('t_out', night);
-    rec.step('Q_sheet', 'table', { t_out: outdoor }, sheet.capacity, 'W', 'equipment.sheet');
-    rec.step('f_altitude', '1 - s * (1 - p / 101325)', { s: share, p: pressure }, thin, '', 'equipment.altitude');
+    rec.step('Q_sheet', 'table', { t_out: outdoor }, sheet, 'W', 'equipment.sheet');
+    rec.step(
+      'f_altitude',
+      '1 - s * (1 - p / 101325)',
+      { s: altitudeShare, p: pressure },
+      thin,
+      '',
+      'equipment.altitude',
+    );
     rec.step('loss', 'table', { t_out: outdoor }, loss, '', 'equipment.defrost');
     rec.step(
       'Q',
       'Q_sheet * f_altitude * (1 - loss)',
-      { Q_sheet: sheet.capacity, f_altitude: thin, loss },
+      { Q_sheet: sheet, f_altitude: thin, loss },
       capacity,
       'W',
       'equipment.sheet',
     );
   }
-  return { capacity, cop };
+  return { capacity, cop: capacity / power };
 }

@@ -2,8 +2,8 @@ import type { ClimateResult } from '../climate/result.ts';
 import type { LoadsResult } from '../loads/result.ts';
 import { required } from '../plan/outcome.ts';
 import type { UnitModel } from './result.ts';
-import { defrostLoss, readSheet, rowsOf } from './sheet.ts';
-import { altitudeFactor, usualCorrections } from './unitAt.ts';
+import { readSheet, rowsOf } from './sheet.ts';
+import { altitudeFactor, heatingAt, usualCorrections } from './unitAt.ts';
 
 type Upstream = { readonly climate: ClimateResult; readonly loads: LoadsResult };
 
@@ -41,12 +41,9 @@ export function cyclingHours(unit: UnitModel, upstream: Upstream): number {
 export function balancePoint(unit: UnitModel, upstream: Upstream): number {
   const rows = rowsOf(unit, 'heating', 'most');
   const load = loadAt(upstream);
-  const thin = altitudeFactor(required(upstream.climate.pressure), usualCorrections.altitudeShare);
-  const spare = (t: number) => {
-    const out = readSheet(unit, 'heating', 'most', t);
-    const loss = out.row.defrostCounted ? 0 : defrostLoss(t, usualCorrections.frostLoss);
-    return out.capacity * thin * (1 - loss) - load(t);
-  };
+  const pressure = required(upstream.climate.pressure);
+  const spare = (outdoor: number) =>
+    heatingAt(unit, { outdoor, pressure, speed: 'most' }, usualCorrections).capacity - load(outdoor);
   let [low, high] = [rows[0]?.outdoor ?? 0, rows.at(-1)?.outdoor ?? 0];
   if (spare(low) >= 0) return low;
   if (spare(high) < 0)

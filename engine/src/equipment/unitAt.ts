@@ -29,13 +29,12 @@ export function unitAt(
   corrections = usualCorrections,
 ): Outcome<{ sensible: number; latent: number; power: number }> {
   return attempt(() => {
-    const sheet = readSheet(unit, at.mode, at.speed, at.outdoor);
-    const thin = altitudeFactor(at.pressure, corrections.altitudeShare);
     if (at.mode === 'heating') {
-      const loss = sheet.row.defrostCounted ? 0 : defrostLoss(at.outdoor, corrections.frostLoss);
-      return { sensible: sheet.capacity * thin * (1 - loss), latent: 0, power: sheet.power * (1 - 0.15 * loss) };
+      const { capacity, power } = heatingAt(unit, at, corrections);
+      return { sensible: capacity, latent: 0, power };
     }
-    const total = sheet.capacity * thin;
+    const sheet = readSheet(unit, at.mode, at.speed, at.outdoor);
+    const total = sheet.capacity * altitudeFactor(at.pressure, corrections.altitudeShare);
     const coil = coilOf(sheet.row, at.pressure);
     const massFlow = at.flow * airDensity(at.entering, at.pressure);
     const split = coil
@@ -46,6 +45,18 @@ export function unitAt(
         };
     return { ...split, power: sheet.power };
   });
+}
+
+/** Heat a unit gives at an outdoor temperature, W, and the steps to it. Ends the enclosing attempt outside its sheet. */
+export function heatingAt(
+  unit: UnitModel,
+  at: Pick<UnitAt, 'outdoor' | 'pressure' | 'speed'>,
+  { altitudeShare, frostLoss }: Corrections,
+): { capacity: number; power: number; sheet: number; thin: number; loss: number } {
+  const { capacity: sheet, power, row } = readSheet(unit, 'heating', at.speed, at.outdoor);
+  const thin = altitudeFactor(at.pressure, altitudeShare);
+  const loss = row.defrostCounted ? 0 : defrostLoss(at.outdoor, frostLoss);
+  return { capacity: sheet * thin * (1 - loss), power: power * (1 - 0.15 * loss), sheet, thin, loss };
 }
 
 /** Capacity against sea level: a share of the density that is missing. */

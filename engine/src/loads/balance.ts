@@ -1,5 +1,6 @@
 import type { ResolvedProject } from '@kneewall/project';
 import { humidityRatio } from '../physics/air/index.ts';
+import { heatOfAir } from '../physics/flow/index.ts';
 import type { Scenario } from '../plan/scenario.ts';
 import type { WorkingRecorder } from '../plan/working.ts';
 import { atticTemperature } from './attic.ts';
@@ -180,7 +181,7 @@ function worstHour(
   });
   const worst = at.reduce((a, b) => (b.total > a.total ? b : a));
   const wRoom = humidityRatio({ t: indoor, rh: s.of(house.setpoints.humidity) }, weather.pressure);
-  const wet = Math.max(0, (worst.air / 1006) * (weather.day.humidityRatio - wRoom) * heatOfVapour);
+  const wet = Math.max(0, (worst.air / heatOfAir) * (weather.day.humidityRatio - wRoom) * heatOfVapour);
   return {
     cooling: hotHeats(built, worst.around, worst.index, worst.air * (worst.around.outdoor - indoor), shares, house, s),
     latent: wet + s.of(house.people.count) * personLatent,

@@ -22,8 +22,6 @@ export type HouseElements = {
   readonly elements: readonly Element[];
   /** m³ by room. */
   readonly volumes: Readonly<Record<string, number>>;
-  readonly names: Readonly<Record<string, string>>;
   /** m² of ceiling below the attic, seen from above. */
   readonly atticFloor: number;
-  readonly floorArea: number;
 };

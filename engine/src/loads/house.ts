@@ -1,12 +1,14 @@
 import type { ResolvedProject } from '@kneewall/project';
 import type { DesignDay, DesignNight } from '../climate/result.ts';
 import { airDensity } from '../physics/air/index.ts';
+import { heatOfAir } from '../physics/flow/index.ts';
 import { type Envelope, leakageCoefficient, leakageFlow, usualExponent } from '../physics/infiltration/index.ts';
 import { unresolved } from '../plan/outcome.ts';
 import type { Scenario } from '../plan/scenario.ts';
 import type { WorkingRecorder } from '../plan/working.ts';
 import { draughtGiven } from './constructions.ts';
 import type { HouseElements } from './element.ts';
+import { fourSides, skyDrop, sunFilm } from './outside.ts';
 import type { AtticModel } from './result.ts';
 import type { PlaneSun } from './sunlight.ts';
 
@@ -14,11 +16,6 @@ type House = ResolvedProject['house'];
 type Site = ResolvedProject['site'];
 
 const rad = Math.PI / 180;
-/** J/(kg K) of air. */
-const heatOfAir = 1006;
-/** What a clear sky takes off a roof's outside, K, at night and by day. Source: `loads.sol-air`. */
-const skyDrop = 3.9;
-const sunFilm = 22.7;
 
 /** Conductances round the attic from the roof's own fields, and what the sun adds to its roof by hour of the hot day, K. */
 export function atticOf(
@@ -36,7 +33,7 @@ export function atticOf(
   const airChanges = s.choice(house.attic) === 'sealed' ? 0.5 : s.of(roof.airChanges);
   const air = airDensity(20, at.pressure) * heatOfAir;
   const absorptance = s.of(roof.absorptance);
-  const slopes = [0, 90, 180, 270].map((azimuth) => at.planes({ tilt: pitch, azimuth }));
+  const slopes = fourSides.map((azimuth) => at.planes({ tilt: pitch, azimuth }));
   const sunRises = Array.from({ length: 24 }, (_, h) => {
     const sun = slopes.reduce((sum, p) => sum + ((p.beam[h] ?? 0) + (p.diffuse[h] ?? 0)) / 4, 0);
     return (absorptance * sun) / sunFilm - skyDrop;
@@ -55,8 +52,8 @@ export type HourlyAttic = Omit<AtticModel, 'sunRise'> & { readonly sunRises: rea
 
 /** The attic at one hour of the hot day. */
 export function atticAtHour(attic: HourlyAttic, index: number): AtticModel {
-  const { ceiling, roof, vents, skyDrop, sunRises } = attic;
-  return { ceiling, roof, vents, skyDrop, sunRise: sunRises[index] ?? 0 };
+  const { ceiling, roof, vents, sunRises } = attic;
+  return { ceiling, roof, vents, skyDrop: attic.skyDrop, sunRise: sunRises[index] ?? 0 };
 }
 
 const shelterClass = { none: 1, light: 2, moderate: 3, heavy: 4, dense: 5 } as const;

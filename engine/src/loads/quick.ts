@@ -5,6 +5,7 @@ import type { Scenario } from '../plan/scenario.ts';
 import type { WorkingRecorder } from '../plan/working.ts';
 import { type EraPart, eraU } from './constructions.ts';
 import type { Element, HouseElements } from './element.ts';
+import { crawlSpace, fourSides, groundFloor, sunFilm } from './outside.ts';
 import type { PartId } from './result.ts';
 import { edgeOf, type Setting } from './rooms.ts';
 import { windowSun } from './sunlight.ts';
@@ -48,11 +49,11 @@ export function elementsOfAnswers(house: House, s: Scenario, setting: Setting, r
     rec?.step(`UA ${part}`, 'U * A', { U: uValue, A: area }, conductance, 'W/K', 'loads.transmission');
     return { room: 'house', part, subject: part, conductance, side: 'outdoors', sun: [], leaks: 0, ...more };
   };
-  const sides = [0, 90, 180, 270].map((azimuth) => setting.planes({ tilt: 90, azimuth }));
+  const sides = fourSides.map((azimuth) => setting.planes({ tilt: 90, azimuth }));
   const wallU = u('wall');
   const wallSun = setting.day.hours.map((_, i) =>
     sides.reduce(
-      (a, p) => a + (wallAbsorptance * wallU * (walls / 4) * ((p.beam[i] ?? 0) + (p.diffuse[i] ?? 0))) / 22.7,
+      (a, p) => a + (wallAbsorptance * wallU * (walls / 4) * ((p.beam[i] ?? 0) + (p.diffuse[i] ?? 0))) / sunFilm,
       0,
     ),
   );
@@ -67,25 +68,16 @@ export function elementsOfAnswers(house: House, s: Scenario, setting: Setting, r
   return {
     elements,
     volumes: { house: floorArea * storeyHeight },
-    names: { house: 'House' },
     atticFloor: attic ? footprint : 0,
-    floorArea,
   };
 }
 
 function floorU(house: House, s: Scenario, u: number, area: number, perimeter: number): number {
-  const ground = { area, perimeter, soil: 2, wall: 0.3 };
+  const ground = groundFloor(area, perimeter);
   const below = s.choice(house.below);
   if (below === 'slab') return slabU(ground, 0);
   // An unheated basement is taken as a crawl space without vents.
-  return crawlU(ground, {
-    floorU: u,
-    wallU: 1.7,
-    height: 0.5,
-    vents: below === 'crawl' ? 0.0015 : 0,
-    wind: 4,
-    windShield: 0.05,
-  });
+  return crawlU(ground, { ...crawlSpace, floorU: u, vents: below === 'crawl' ? crawlSpace.vents : 0 });
 }
 
 function glassSun(area: number, s: Scenario, setting: Setting): number[] {
@@ -99,7 +91,7 @@ function glassSun(area: number, s: Scenario, setting: Setting): number[] {
     overhang: 0,
     gap: 0,
   };
-  const faces = [0, 90, 180, 270].map((azimuth) => {
+  const faces = fourSides.map((azimuth) => {
     const plane = { tilt: 90, azimuth };
     return windowSun(glazed, plane, setting.planes(plane), setting.day);
   });

@@ -7,6 +7,7 @@ import type { WorkingRecorder } from '../plan/working.ts';
 import { assemblyU } from './assembly.ts';
 import { glass, glassGiven, shadeShare } from './constructions.ts';
 import type { Element, HouseElements, OtherSide } from './element.ts';
+import { crawlSpace, groundFloor, sunFilm } from './outside.ts';
 import type { PartId } from './result.ts';
 import { type Plane, type PlaneSun, windowSun } from './sunlight.ts';
 
@@ -19,9 +20,6 @@ export type Setting = {
   readonly day: DesignDay;
   readonly planes: (plane: Plane) => PlaneSun;
 };
-
-/** Outside film in the sun, W/(m²K). Source: `loads.sol-air` (ASHRAE, from memory). */
-const sunFilm = 22.7;
 
 /** The house room by room, as entered. Unheated rooms are left out. */
 export function elementsOfRooms(house: House, s: Scenario, setting: Setting, rec?: WorkingRecorder): HouseElements {
@@ -59,9 +57,7 @@ function sizes(rooms: Rooms, surfaces: readonly Laid[], s: Scenario): Omit<House
   const overhead = surfaces.filter(({ surface: x }) => s.choice(x.other) === 'attic' && s.choice(x.kind) === 'ceiling');
   return {
     volumes: Object.fromEntries(rooms.map(([id, r]) => [id, s.of(r.floorArea) * s.of(r.height)])),
-    names: Object.fromEntries(rooms.map(([id, r]) => [id, r.name ?? id])),
     atticFloor: overhead.reduce((a, { surface }) => a + s.of(surface.area), 0),
-    floorArea: rooms.reduce((a, [, r]) => a + s.of(r.floorArea), 0),
   };
 }
 
@@ -139,16 +135,13 @@ function surfaceU(surface: Surface, house: House, s: Scenario, floors: Floors, r
   const other = s.choice(surface.other);
   const direction = kind === 'floor' ? 'down' : kind === 'wall' || kind === 'door' ? 'horizontal' : 'up';
   const u = assemblyU(assembly, { direction, sheltered: other !== 'outdoors' }, s, rec);
-  const ground = { ...floors, soil: soilConductivity, wall: 0.3 };
-  if (other === 'below' && kind === 'floor')
-    return crawlU(ground, { floorU: u, wallU: 1.7, height: 0.5, vents: 0.0015, wind: 4, windShield: 0.05 });
+  const ground = groundFloor(floors.area, floors.perimeter);
+  if (other === 'below' && kind === 'floor') return crawlU(ground, { ...crawlSpace, floorU: u });
   // A slab's own films and concrete are in its U; what insulates it is the rest.
   if (other === 'ground' && kind === 'floor') return slabU(ground, Math.max(0, 1 / u - 0.33));
   return u;
 }
 
-/** W/(mK), sand or gravel. Source: `iso-13370.slab`. */
-const soilConductivity = 2;
 const assemblyPath = (surface: Surface): string => surface.area.path.replace(/area$/, 'assembly');
 
 function tiltOf(surface: Surface, s: Scenario): number {

@@ -1,4 +1,4 @@
-import type { Given, QuantityKind, Range, System } from '@kneewall/project';
+import type { QuantityKind, Range, System } from '@kneewall/project';
 import { nodeAt } from '@kneewall/project';
 import { formatRange, printQuantity } from '@kneewall/project/quantity';
 import type { Judged } from './judge.ts';
@@ -14,12 +14,10 @@ export type Printer = {
   limit(judged: Judged): string;
   /** The label of a field, by its dotted path: for "what is missing". */
   field(path: string): string;
-  /** How the likely value compares with a given one. */
-  given(given: Given): string;
 };
 
 /** A field's label with the name of what it belongs to. `#` parts off which side of a guess is meant. */
-export function fieldName(path: string): string {
+function fieldName(path: string): string {
   const keys = (path.split('#')[0] ?? path).split('.');
   const label = nodeAt(keys)?.node.meta.label ?? keys.at(-1) ?? path;
   const entry = keys.findLastIndex((_, i) => nodeAt(keys.slice(0, i + 1))?.entry === true);
@@ -42,6 +40,5 @@ export function printerFor(system: System): Printer {
       return bound === undefined ? '' : quantity(bound, kind);
     },
     field: fieldName,
-    given: (g) => (g.low === g.high ? quantity(g.likely, g.kind) : range(g, g.kind)),
   };
 }

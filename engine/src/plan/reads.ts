@@ -1,21 +1,17 @@
-import type { Project } from '@kneewall/project';
+import { type Project, valueAt } from '@kneewall/project';
 
 type Tree = Readonly<Record<string, unknown>>;
 
-/** What stands at a dotted document path. */
-const at = (tree: unknown, keys: readonly string[]): unknown =>
-  keys.reduce<unknown>((v, k) => (v !== null && typeof v === 'object' ? (v as Tree)[k] : undefined), tree);
-
 /** The parts of the document that a trade reads, in the order it names them: equal parts are the same objects. */
 export const partsRead = (project: Project, reads: readonly string[]): unknown[] =>
-  reads.map((path) => at(project, path.split('.')));
+  reads.map((path) => valueAt(project, path.split('.')));
 
 /** The document with everything but the named parts taken out, so that a trade cannot read what it did not name. */
 export function onlyParts(project: Project, reads: readonly string[]): Project {
   const kept: Record<string, unknown> = { schema: project.schema };
   for (const path of reads) {
     const keys = path.split('.');
-    const part = at(project, keys);
+    const part = valueAt(project, keys);
     if (part !== undefined) graft(kept, keys, part);
   }
   return kept as Project;

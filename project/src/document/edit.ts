@@ -6,6 +6,7 @@ import { issueProblems } from './issues.ts';
 import { entrySchema, nodeAt } from './nodes.ts';
 import type { Checked, Problem } from './problem.ts';
 import { echo, refused } from './problem.ts';
+import { valueAt } from './valueAt.ts';
 
 /**
  * Every change to a project, from the first day: who made it, its running number there, where, what stood there
@@ -33,10 +34,6 @@ export function applyEdit(project: Project, edit: Edit): Checked<Project> {
 export const inverse = (edit: Edit, seq: number): Edit => ({ ...edit, seq, before: edit.after, after: edit.before });
 
 type Tree = Readonly<Record<string, unknown>>;
-
-/** What stands at a path now; undefined where nothing does. */
-export const valueAt = (project: Project, path: readonly string[]): unknown =>
-  path.reduce<unknown>((v, key) => (v !== null && typeof v === 'object' ? (v as Tree)[key] : undefined), project);
 
 function problemWith(project: Project, edit: Edit): Problem[] {
   const place = edit.path.length > 0 ? placeOf(edit.path) : undefined;

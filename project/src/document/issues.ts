@@ -2,6 +2,7 @@ import type { z } from 'zod';
 import { nodeAt } from './nodes.ts';
 import type { Path, Problem, ProblemCode } from './problem.ts';
 import { echo, refused } from './problem.ts';
+import { valueAt } from './valueAt.ts';
 
 type Issue = z.core.$ZodIssue;
 
@@ -62,12 +63,4 @@ function labelAt(path: Path): string {
     if (found) return found.node.meta.label;
   }
   return 'This';
-}
-
-function valueAt(whole: unknown, path: Path): unknown {
-  return path.reduce<unknown>(
-    (value, key) =>
-      value !== null && typeof value === 'object' ? (value as Record<string, unknown>)[String(key)] : undefined,
-    whole,
-  );
 }

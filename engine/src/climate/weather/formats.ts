@@ -22,6 +22,21 @@ const noColumn = (name: string): RawRead => ({
   problem: refused('missing-column', ['column', name], `The file has no column “${name}”. Get it with that column.`),
 });
 
+type Cell = 't' | 'dew' | 'rh' | 'p' | 'ws' | 'wd' | 'ghi' | 'dni' | 'dhi';
+
+/** The numbers of a row of either table: both state humidity in per cent and pressure in millibar. */
+const measured = (x: (cell: Cell) => number): Omit<WeatherRow, 'slot' | 'line'> => ({
+  dryBulb: x('t'),
+  dewPoint: x('dew'),
+  relativeHumidity: x('rh') / 100,
+  pressure: x('p') * 100,
+  windSpeed: x('ws'),
+  windDirection: x('wd'),
+  ghi: x('ghi'),
+  dni: x('dni'),
+  dhi: x('dhi'),
+});
+
 /**
  * TMY3, also as a spreadsheet saves it again. Labels are the end of the hour in local standard time; sun values are
  * the hour before, so that the sun stands in the middle of the row.
@@ -55,15 +70,7 @@ export function readTmy3(table: readonly (readonly string[])[]): RawRead {
       {
         slot: day * 24 + hour - 1,
         line: n + 3,
-        dryBulb: x('t'),
-        dewPoint: x('dew'),
-        relativeHumidity: x('rh') / 100,
-        pressure: x('p') * 100,
-        windSpeed: x('ws'),
-        windDirection: x('wd'),
-        ghi: x('ghi'),
-        dni: x('dni'),
-        dhi: x('dhi'),
+        ...measured(x),
       },
     ];
   });
@@ -130,15 +137,7 @@ export function readPsm(table: readonly (readonly string[])[]): RawRead {
       {
         slot,
         line: n + 4,
-        dryBulb: x('t'),
-        dewPoint: x('dew'),
-        relativeHumidity: x('rh') / 100,
-        pressure: x('p') * 100,
-        windSpeed: x('ws'),
-        windDirection: x('wd'),
-        ghi: x('ghi'),
-        dni: x('dni'),
-        dhi: x('dhi'),
+        ...measured(x),
       },
     ];
   });

@@ -21,26 +21,3 @@ export const lossCoefficients = {
 } as const satisfies Readonly<Record<string, number>>;
 
 export type FittingKind = keyof typeof lossCoefficients;
-
-/** Round elbow of 90° by centreline radius over diameter, between the table's points. */
-export function roundElbow(ratio: number): number {
-  const table: readonly (readonly [number, number])[] = [
-    [0.5, 0.71],
-    [0.75, 0.33],
-    [1, 0.22],
-    [1.5, 0.15],
-    [2, 0.13],
-    [2.5, 0.12],
-  ];
-  const [first, last] = [table[0] ?? [0, 0], table.at(-1) ?? [0, 0]];
-  if (ratio <= first[0]) return first[1];
-  for (let i = 1; i < table.length; i++) {
-    const [x0, c0] = table[i - 1] ?? first;
-    const [x1, c1] = table[i] ?? last;
-    if (ratio <= x1) return c0 + ((c1 - c0) * (ratio - x0)) / (x1 - x0);
-  }
-  return last[1];
-}
-
-/** Abrupt widening, on the smaller duct's velocity pressure; exact (Borda-Carnot). */
-export const abruptWidening = (areaRatio: number): number => (1 - areaRatio) ** 2;

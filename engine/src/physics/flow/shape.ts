@@ -3,10 +3,3 @@ export const equivalentRound = (a: number, b: number): number => (1.3 * (a * b) 
 
 /** Four times area over perimeter, m: goes with the true mean velocity, never with the equivalent round's. */
 export const hydraulicDiameter = (a: number, b: number): number => (2 * a * b) / (a + b);
-
-/** Flat oval, larger and smaller side, m. Source: `flow.equivalent-round`. */
-export function ovalEquivalent(a: number, b: number): number {
-  const area = (Math.PI * b * b) / 4 + b * (a - b);
-  const perimeter = Math.PI * b + 2 * (a - b);
-  return (1.55 * area ** 0.625) / perimeter ** 0.25;
-}
