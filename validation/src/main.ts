@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { resolve } from 'node:path';
+import { dirname, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import type { Row } from './row.ts';
 import { sources } from './sources.ts';
@@ -21,7 +21,7 @@ function main(): number {
 function rowsOfCase(name: string | undefined, file: string): Row[] {
   const text = readFileSync(resolve(file), 'utf8');
   const parsed: unknown = file.endsWith('.csv') ? text : JSON.parse(text);
-  return sources.filter((s) => s.id === name).flatMap((s) => s.measureCase?.(parsed) ?? []);
+  return sources.filter((s) => s.id === name).flatMap((s) => s.measureCase?.(parsed, dirname(resolve(file))) ?? []);
 }
 
 function print(rows: readonly Row[]): void {

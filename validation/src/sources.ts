@@ -12,6 +12,7 @@ import { source as psychrometrics } from '../psychrometrics/measure.ts';
 import { source as residentialLoad } from '../residential-load/measure.ts';
 import { source as skyAndGround } from '../sky-and-ground/measure.ts';
 import { source as solar } from '../solar/measure.ts';
+import { source as standard140 } from '../standard-140/measure.ts';
 import { source as weatherFiles } from '../weather-files/measure.ts';
 import type { ValidationSource } from './row.ts';
 
@@ -31,4 +32,5 @@ export const sources: readonly ValidationSource[] = [
   residentialLoad,
   coil,
   weatherFiles,
+  standard140,
 ];

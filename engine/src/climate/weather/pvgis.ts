@@ -99,6 +99,7 @@ function yearOf(
         ghi: at('G(h)'),
         dni: at('Gb(n)'),
         dhi: at('Gd(h)'),
+        skyInfrared: at('IR(h)'),
       },
     ];
   });

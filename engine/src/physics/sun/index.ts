@@ -9,8 +9,10 @@ export {
   diffuseShare,
   groundOnPlane,
   incidenceCosine,
+  skyBrightness,
   skyOnPlane,
   solarConstant,
+  sunLevel,
 } from './radiation.ts';
 export type { SunDay } from './rising.ts';
 export { sunDay } from './rising.ts';

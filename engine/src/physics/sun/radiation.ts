@@ -61,6 +61,29 @@ const brightness = [
 ];
 
 /**
+ * How bright the sky is round the sun and along the horizon, as shares of its light, by Perez 1990. Apparent zenith
+ * degrees, relative air mass, extraterrestrial normal W/m². A dark sky has neither. Source: `sun.perez`.
+ */
+export function skyBrightness(
+  zenith: number,
+  light: { beamNormal: number; diffuse: number },
+  mass: number,
+  extraterrestrial: number,
+): { readonly roundSun: number; readonly horizon: number } {
+  if (light.diffuse <= 0) return { roundSun: 0, horizon: 0 };
+  const z = zenith * rad;
+  const kappa = 1.041 * z ** 3;
+  const clearness = ((light.diffuse + light.beamNormal) / light.diffuse + kappa) / (1 + kappa);
+  const delta = (light.diffuse * mass) / extraterrestrial;
+  const row = brightness[bins.findIndex((b) => clearness < b)] ?? [0, 0, 0, 0, 0, 0];
+  const [f11 = 0, f12 = 0, f13 = 0, f21 = 0, f22 = 0, f23 = 0] = row;
+  return { roundSun: Math.max(0, f11 + f12 * delta + f13 * z), horizon: f21 + f22 * delta + f23 * z };
+}
+
+/** Cosine of the zenith against which light round the sun is measured: never below that of 85 degrees. */
+export const sunLevel = (cosineOfZenith: number): number => Math.max(Math.cos(85 * rad), cosineOfZenith);
+
+/**
  * Sky light on a tilted plane by Perez 1990, W/m². Sun by its apparent place, relative air mass, extraterrestrial
  * normal W/m². Source: `sun.perez`.
  */
@@ -72,16 +95,9 @@ export function skyOnPlane(
   extraterrestrial: number,
 ): number {
   if (light.diffuse <= 0) return 0;
-  const z = sun.zenith * rad;
-  const kappa = 1.041 * z ** 3;
-  const clearness = ((light.diffuse + light.beamNormal) / light.diffuse + kappa) / (1 + kappa);
-  const delta = (light.diffuse * mass) / extraterrestrial;
-  const row = brightness[bins.findIndex((b) => clearness < b)] ?? [0, 0, 0, 0, 0, 0];
-  const [f11 = 0, f12 = 0, f13 = 0, f21 = 0, f22 = 0, f23 = 0] = row;
-  const f1 = Math.max(0, f11 + f12 * delta + f13 * z);
-  const f2 = f21 + f22 * delta + f23 * z;
+  const { roundSun: f1, horizon: f2 } = skyBrightness(sun.zenith, light, mass, extraterrestrial);
   const a = Math.max(0, incidenceCosine(plane, sun));
-  const b = Math.max(Math.cos(85 * rad), Math.cos(z));
+  const b = sunLevel(Math.cos(sun.zenith * rad));
   const tilt = plane.tilt * rad;
   return Math.max(0, light.diffuse * ((1 - f1) * ((1 + Math.cos(tilt)) / 2) + f1 * (a / b) + f2 * Math.sin(tilt)));
 }

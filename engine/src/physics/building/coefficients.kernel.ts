@@ -1,0 +1,167 @@
+import { heatOfAir } from '../flow/index.ts';
+import { factor, solveFactored } from './dense.kernel.ts';
+import { inOpenAir, inZone, isGiven, type Layout, type State } from './layout.ts';
+import type { WeatherSteps } from './weatherSteps.ts';
+
+const stefanBoltzmann = 5.670374e-8;
+const kelvin = 273.15;
+/** J/(kg K) of air over its gas constant, so that kg/s are m³/s times pressure over this and the temperature. */
+const gasConstant = 287.055;
+
+/**
+ * Sets what holds for one row of weather: films by wind and by the way heat flows, radiation by the temperatures just
+ * reached, air flows by wind and stack; then the balance of all nodes, factored, and what each system's watt does.
+ */
+export function setCoefficients(l: Layout, s: State, w: WeatherSteps, step: number): void {
+  const row = Math.floor(step / l.perRow);
+  setFilms(l, s, w, row, step);
+  setAirFlows(l, s, w, row, step);
+  setBalance(l, s);
+  factor(s.work.matrix, 2 * l.zones);
+  setResponses(l, s);
+}
+
+/** Grows towards +1 where warm air rises off the face and towards -1 where it lies still; half way at one degree. */
+const rising = (difference: number): number => difference / (1 + Math.abs(difference));
+
+function setFilms(l: Layout, s: State, w: WeatherSteps, row: number, step: number): void {
+  const { slab: b, zone } = l;
+  const { work: k, t } = s;
+  const wind = w.wind[row]!;
+  const air = w.outdoor[step]! + kelvin;
+  const sky = w.sky[step]! + kelvin;
+  for (let i = 0; i < l.slabs; i++) {
+    const z1 = b.zone1[i]!;
+    k.conv1[i] = b.convection1[i]! + b.swing1[i]! * rising(s.face1[i]! - t[2 * z1]!);
+    k.rad1[i] = b.radiation1[i]! * radiationOf(zone.wideRange[z1]!, t[2 * z1 + 1]!);
+    if (b.kind2[i] === inZone) {
+      const z2 = b.zone2[i]!;
+      k.conv2[i] = b.convection2[i]! + b.swing2[i]! * rising(s.face2[i]! - t[2 * z2]!);
+      k.rad2[i] = b.radiation2[i]! * radiationOf(zone.wideRange[z2]!, t[2 * z2 + 1]!);
+    } else if (b.kind2[i] === inOpenAir) {
+      const face = s.face2[i]! + kelvin;
+      k.air2[i] =
+        b.film[i]! +
+        b.filmByWind[i]! * wind +
+        b.toAround[i]! * stefanBoltzmann * (face + air) * (face * face + air * air);
+      k.sky2[i] = b.toSky[i]! * stefanBoltzmann * (face + sky) * (face * face + sky * sky);
+    }
+    invert(l, s, i);
+  }
+}
+
+/** Radiation between faces against that at 20 °C, by the cube of the absolute temperature. */
+const radiationOf = (wideRange: number, t: number): number => (wideRange ? ((t + kelvin) / (20 + kelvin)) ** 3 : 1);
+
+/** The two faces of a slab answer to what surrounds them through the inverse of a two by two balance. */
+function invert(l: Layout, s: State, i: number): void {
+  const { slab: b } = l;
+  const { work: k } = s;
+  const kind = b.kind2[i];
+  const outer = kind === inZone ? k.conv2[i]! + k.rad2[i]! : kind === inOpenAir ? k.air2[i]! + k.sky2[i]! : 0;
+  const a = b.near[i]! + k.conv1[i]! + k.rad1[i]!;
+  const c = b.far[i]! + outer;
+  const x = b.across[i]!;
+  if (kind === isGiven) {
+    // The other face is at the given temperature itself.
+    k.inverse11[i] = 1 / a;
+    k.inverse12[i] = x / a;
+    k.inverse22[i] = 0;
+    return;
+  }
+  const determinant = a * c - x * x;
+  k.inverse11[i] = c / determinant;
+  k.inverse12[i] = x / determinant;
+  k.inverse22[i] = a / determinant;
+}
+
+function setAirFlows(l: Layout, s: State, w: WeatherSteps, row: number, step: number): void {
+  const { air: a, zones } = l;
+  const { work: k, t } = s;
+  const hour = Math.floor(((step % l.stepsPerDay) * 24) / l.stepsPerDay);
+  const outdoor = w.outdoor[step]!;
+  const density = a.pressure / (gasConstant * (outdoor + kelvin));
+  k.exchange.fill(0);
+  for (let z = 0; z < zones; z++) k.outdoorFlow[z] = a.constant[z]! + a.fan[z * 24 + hour]!;
+  for (let i = 0; i < a.leaks; i++) {
+    let inside = 0;
+    for (let z = 0; z < zones; z++) inside += a.leakShare[i * zones + z]! * t[2 * z]!;
+    const stack = a.leakStack[i]! * Math.abs(inside - outdoor) ** a.leakExponent[i]!;
+    const wind = a.leakWind[i]! * w.wind[row]! ** (2 * a.leakExponent[i]!);
+    const flow = density * Math.sqrt(stack * stack + wind * wind);
+    const up = a.leakUpZone[i]!;
+    for (let z = 0; z < zones; z++) {
+      const mine = flow * a.leakShare[i * zones + z]!;
+      k.outdoorFlow[z] = k.outdoorFlow[z]! + mine;
+      if (up >= 0) k.exchange[up * zones + z] = k.exchange[up * zones + z]! + mine * a.leakUpShare[i]!;
+    }
+  }
+  for (let i = 0; i < a.passages; i++) {
+    const [from, to] = [a.passageFrom[i]!, a.passageTo[i]!] as const;
+    const flow =
+      density * (a.passageSteady[i]! + a.passageBuoyant[i]! * Math.sqrt(Math.abs(t[2 * from]! - t[2 * to]!)));
+    k.exchange[from * zones + to] = k.exchange[from * zones + to]! + flow;
+    k.exchange[to * zones + from] = k.exchange[to * zones + from]! + flow;
+  }
+}
+
+/** W/K between the nodes: what each takes for its own degree, less what its neighbours' degrees give it. */
+function setBalance(l: Layout, s: State): void {
+  const { slab: b, zones } = l;
+  const { work: k } = s;
+  const n = 2 * zones;
+  const m = k.matrix;
+  m.fill(0);
+  for (let z = 0; z < zones; z++) {
+    let own = l.zone.capacity[z]! / l.stepSeconds + heatOfAir * k.outdoorFlow[z]!;
+    for (let y = 0; y < zones; y++) {
+      const flow = heatOfAir * k.exchange[z * zones + y]!;
+      if (flow === 0) continue;
+      own += flow;
+      m[2 * z * n + 2 * y] = m[2 * z * n + 2 * y]! - flow;
+    }
+    m[2 * z * n + 2 * z] = m[2 * z * n + 2 * z]! + own;
+  }
+  for (let i = 0; i < l.slabs; i++) {
+    const at1 = 2 * b.zone1[i]!;
+    addFace(m, n, at1, at1, k.conv1[i]!, k.rad1[i]!, k.conv1[i]!, k.rad1[i]!, k.inverse11[i]!, true);
+    if (b.kind2[i] !== inZone) continue;
+    const at2 = 2 * b.zone2[i]!;
+    addFace(m, n, at2, at2, k.conv2[i]!, k.rad2[i]!, k.conv2[i]!, k.rad2[i]!, k.inverse22[i]!, true);
+    addFace(m, n, at1, at2, k.conv1[i]!, k.rad1[i]!, k.conv2[i]!, k.rad2[i]!, k.inverse12[i]!, false);
+    addFace(m, n, at2, at1, k.conv2[i]!, k.rad2[i]!, k.conv1[i]!, k.rad1[i]!, k.inverse12[i]!, false);
+  }
+}
+
+/** A face's film to air and radiation, less what comes back through the face as `g` W⁻¹K lets it. */
+function addFace(
+  m: Float64Array,
+  n: number,
+  i: number,
+  j: number,
+  conv: number,
+  rad: number,
+  conv2: number,
+  rad2: number,
+  g: number,
+  own: boolean,
+): void {
+  m[i * n + j] = m[i * n + j]! + (own ? conv : 0) - conv * g * conv2;
+  m[i * n + j + 1] = m[i * n + j + 1]! - conv * g * rad2;
+  m[(i + 1) * n + j] = m[(i + 1) * n + j]! - rad * g * conv2;
+  m[(i + 1) * n + j + 1] = m[(i + 1) * n + j + 1]! + (own ? rad : 0) - rad * g * rad2;
+}
+
+/** K at every node for a watt of each system. */
+function setResponses(l: Layout, s: State): void {
+  const { zones, systems, control: c } = l;
+  const n = 2 * zones;
+  const { response, matrix } = s.work;
+  for (let j = 0; j < systems; j++) {
+    for (let z = 0; z < zones; z++) {
+      response[j * n + 2 * z] = c.share[j * zones + z]!;
+      response[j * n + 2 * z + 1] = 0;
+    }
+    solveFactored(matrix, n, response, j * n);
+  }
+}

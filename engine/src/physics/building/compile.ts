@@ -1,0 +1,277 @@
+import { heatOfAir } from '../flow/index.ts';
+import { airArrays, controlArrays } from './compileServices.ts';
+import { inOpenAir, inZone, isGiven, type Layout, type SlabArrays, type SunArrays, type ZoneArrays } from './layout.ts';
+import { type PlaneSun, sunOnPlane } from './planeSun.ts';
+import { type SlabModes, slabModes } from './slabModes.ts';
+import type { Building, OutdoorFace, Slab, ZoneFace } from './spec.ts';
+import type { WeatherSteps } from './weatherSteps.ts';
+import { pastShades, windowSun } from './windowSun.ts';
+
+/** What a building gives off or holds beside its walls, by zone. */
+export type Moisture = {
+  /** kg/s for each hour of the day. */
+  readonly vapour: readonly number[];
+  /** kg of air that the zone's surfaces are worth, and hours in which they follow. */
+  readonly bufferAir: number;
+  readonly bufferHours: number;
+  /** kg/kg its air is dried to while it is cooled. */
+  readonly driest?: number;
+};
+
+/** A building that cannot be computed, where, and why. */
+export class BuildingRefused extends RangeError {
+  readonly at: string;
+  constructor(at: string, why: string) {
+    super(why);
+    this.at = at;
+  }
+}
+
+/** W/(m²K) between black faces at 20 °C. */
+const radiationAt20 = 4 * 5.670374e-8 * 293.15 ** 3;
+
+/**
+ * Lays a building and its weather out for the loop. Throws BuildingRefused naming the zone, slab or window that is not
+ * possible: a zone without surfaces, a layer without thickness, an id that nothing has.
+ */
+export function compileBuilding(
+  building: Building,
+  weather: WeatherSteps,
+  moisture: Readonly<Record<string, Moisture>> = {},
+): Layout {
+  const zoneIds = building.zones.map((z) => z.id);
+  const zoneOf = (id: string, at: string): number => {
+    const found = zoneIds.indexOf(id);
+    if (found < 0) throw new BuildingRefused(at, `there is no zone "${id}"`);
+    return found;
+  };
+  const slabs = [...building.slabs, ...building.windows.map((w) => w.slab)];
+  const density = building.pressure / (287.055 * 293.15);
+  const { arrays: slab, modes } = slabArrays(building, slabs, weather.stepSeconds, zoneOf);
+  return {
+    stepSeconds: weather.stepSeconds,
+    perRow: weather.perRow,
+    stepsPerDay: 86_400 / weather.stepSeconds,
+    count: weather.count,
+    rows: weather.count / weather.perRow,
+    zoneIds,
+    slabIds: slabs.map((s) => s.id),
+    systemIds: building.systems.map((s) => s.id),
+    zones: zoneIds.length,
+    slabs: slabs.length,
+    systems: building.systems.length,
+    slab,
+    mode: modes,
+    zone: zoneArrays(building, moisture, density, zoneOf),
+    sun: sunArrays(building, slabs, weather, zoneOf),
+    air: airArrays(building, density, zoneOf),
+    control: controlArrays(building, 86_400 / weather.stepSeconds, moisture, zoneOf),
+    given: Float64Array.from(building.series.flatMap((s) => [...s])),
+  };
+}
+
+export type ZoneOf = (id: string, at: string) => number;
+
+/** m² of faces by zone. */
+function faceAreas(building: Building, slabs: readonly Slab[], zoneOf: ZoneOf): number[] {
+  const areas = building.zones.map(() => 0);
+  for (const s of slabs) {
+    for (const face of [s.inside, s.other]) {
+      if (face.side !== 'zone') continue;
+      const z = zoneOf(face.zone, s.id);
+      areas[z] = (areas[z] ?? 0) + s.area;
+    }
+  }
+  areas.forEach((a, i) => {
+    if (a === 0) throw new BuildingRefused(building.zones[i]?.id ?? '', 'a zone needs at least one surface');
+  });
+  return areas;
+}
+
+/**
+ * W/K by radiation from a face to the mean of all faces of its zone: it sees the others in proportion to their areas
+ * (Carroll's mean radiant network in its first step). Source: `radiation.star` (from memory).
+ */
+function radiationOf(face: ZoneFace, area: number, all: number): number {
+  if (face.radiative !== undefined) return face.radiative * area;
+  if (face.emittance <= 0) return 0;
+  const resistance = (1 - face.emittance) / face.emittance + (1 - area / all);
+  return (radiationAt20 * area) / Math.max(resistance, 1e-6);
+}
+
+function slabArrays(building: Building, slabs: readonly Slab[], step: number, zoneOf: ZoneOf) {
+  const areas = faceAreas(building, slabs, zoneOf);
+  const made = new Map<string, SlabModes>();
+  const modesOf = (s: Slab): SlabModes => {
+    const key = JSON.stringify(s.layers);
+    try {
+      const found = made.get(key) ?? slabModes(s.layers, step);
+      made.set(key, found);
+      return found;
+    } catch (thrown) {
+      throw new BuildingRefused(s.id, thrown instanceof Error ? thrown.message : 'its layers are not possible');
+    }
+  };
+  const all = slabs.map(modesOf);
+  const by = (f: (s: Slab, m: SlabModes) => number): Float64Array =>
+    Float64Array.from(slabs, (s, i) => f(s, all[i] ?? slabModes(s.layers, step)));
+  const zoneFace = (s: Slab): ZoneFace | undefined => (s.other.side === 'zone' ? s.other : undefined);
+  const outdoors = (s: Slab): OutdoorFace | undefined => (s.other.side === 'outdoors' ? s.other : undefined);
+  const inZoneBy = (pick: (s: Slab) => ZoneFace | undefined, f: (face: ZoneFace, s: Slab) => number): Float64Array =>
+    Float64Array.from(slabs, (s) => {
+      const face = pick(s);
+      return face ? f(face, s) : 0;
+    });
+  const firstMode = new Int32Array(slabs.length + 1);
+  all.forEach((m, i) => {
+    firstMode[i + 1] = (firstMode[i] ?? 0) + m.slow.length;
+  });
+  const swing = (f: ZoneFace, s: Slab): number => (f.swing ?? 0) * (f.looks ?? 0) * s.area;
+  const radiation = (f: ZoneFace, s: Slab): number => radiationOf(f, s.area, areas[zoneOf(f.zone, s.id)] ?? s.area);
+  const arrays: SlabArrays = {
+    near: by((s, m) => m.near * s.area),
+    far: by((s, m) => m.far * s.area),
+    across: by((s, m) => m.across * s.area),
+    fastNear: by((s, m) => m.fast.near * s.area),
+    fastFar: by((s, m) => m.fast.far * s.area),
+    fastAcross: by((s, m) => m.fast.across * s.area),
+    fastEnergy1: by((s, m) => m.fast.energy1 * s.area),
+    fastEnergy2: by((s, m) => m.fast.energy2 * s.area),
+    firstMode,
+    zone1: Int32Array.from(slabs, (s) => zoneOf(s.inside.zone, s.id)),
+    kind2: Int32Array.from(slabs, (s) => ({ zone: inZone, outdoors: inOpenAir, given: isGiven })[s.other.side]),
+    zone2: Int32Array.from(slabs, (s) =>
+      s.other.side === 'zone' ? zoneOf(s.other.zone, s.id) : s.other.side === 'given' ? s.other.series : -1,
+    ),
+    convection1: inZoneBy(
+      (s) => s.inside,
+      (f, s) => f.convective * s.area,
+    ),
+    swing1: inZoneBy((s) => s.inside, swing),
+    radiation1: inZoneBy((s) => s.inside, radiation),
+    convection2: inZoneBy(zoneFace, (f, s) => f.convective * s.area),
+    swing2: inZoneBy(zoneFace, swing),
+    radiation2: inZoneBy(zoneFace, radiation),
+    film: by((s) => filmOf(outdoors(s)) * s.area),
+    filmByWind: by((s) => windFilmOf(outdoors(s)) * building.windFactor * s.area),
+    toSky: by((s) => (outdoors(s)?.emittance ?? 0) * skyShare(outdoors(s)?.tilt ?? 0) * s.area),
+    toAround: by((s) => (outdoors(s)?.emittance ?? 0) * (1 - skyShare(outdoors(s)?.tilt ?? 0)) * s.area),
+  };
+  return { arrays, modes: modeArrays(slabs, all) };
+}
+
+function modeArrays(slabs: readonly Slab[], all: readonly SlabModes[]) {
+  // Each mode carries the root of its wall's area, so that what goes in and what comes out use one number.
+  const flat = slabs.flatMap((s, i) => (all[i]?.slow ?? []).map((m) => ({ ...m, root: Math.sqrt(s.area) })));
+  return {
+    decay: Float64Array.from(flat, (m) => m.decay),
+    q1: Float64Array.from(flat, (m) => m.q1 * m.root),
+    q2: Float64Array.from(flat, (m) => m.q2 * m.root),
+    energy: Float64Array.from(flat, (m) => m.energy * m.root),
+  };
+}
+
+/** Film of still air and by wind, W/(m²K): 4 + 4 v. Source: `iso-6946.outside-film` (from memory). */
+const filmOf = (face: OutdoorFace | undefined): number =>
+  face === undefined ? 0 : typeof face.convective === 'number' ? face.convective : 4 * face.convective.wind;
+const windFilmOf = (face: OutdoorFace | undefined): number =>
+  face === undefined || typeof face.convective === 'number' ? 0 : 4 * face.convective.wind;
+
+/**
+ * Share of what a tilted face sees that is as cold as the sky: of the sky it sees, the part near the horizon is as warm
+ * as the air. Source: `sky.view` (from memory).
+ */
+const skyShare = (tilt: number): number => ((1 + Math.cos((tilt * Math.PI) / 180)) / 2) ** 1.5;
+
+function zoneArrays(
+  building: Building,
+  moisture: Readonly<Record<string, Moisture>>,
+  density: number,
+  zoneOf: ZoneOf,
+): ZoneArrays {
+  const n = building.zones.length;
+  const gainAir = new Float64Array(n * 24);
+  const gainRadiant = new Float64Array(n * 24);
+  for (const g of building.gains) {
+    const z = zoneOf(g.zone, 'gains');
+    for (let h = 0; h < 24; h++) {
+      const watts = g.watts[h] ?? 0;
+      gainAir[z * 24 + h] = (gainAir[z * 24 + h] ?? 0) + watts * (1 - g.radiant);
+      gainRadiant[z * 24 + h] = (gainRadiant[z * 24 + h] ?? 0) + watts * g.radiant;
+    }
+  }
+  const held = building.zones.map((z) => moisture[z.id]);
+  const air = Float64Array.from(building.zones, (z) => z.volume * density);
+  const buffer = Float64Array.from(held, (m) => m?.bufferAir ?? 0);
+  return {
+    capacity: Float64Array.from(building.zones, (z) => z.volume * density * heatOfAir + (z.contents ?? 0)),
+    air,
+    buffer,
+    bufferFlow: Float64Array.from(held, (m) => (m ? m.bufferAir / (m.bufferHours * 3600) : 0)),
+    wideRange: Int32Array.from(building.zones, (z) => (z.wideRange ? 1 : 0)),
+    gainAir,
+    gainRadiant,
+    vapour: Float64Array.from(held.flatMap((m) => Array.from({ length: 24 }, (_, h) => m?.vapour[h] ?? 0))),
+  };
+}
+
+const unshaded = { width: 1, height: 1, shades: [] };
+
+function sunArrays(building: Building, slabs: readonly Slab[], weather: WeatherSteps, zoneOf: ZoneOf): SunArrays {
+  const series: Float32Array[] = [];
+  const add = (x: Float32Array): number => (series.push(x) - 1) * weather.count;
+  const planes = new Map<string, PlaneSun>();
+  const planeOf = (face: OutdoorFace) => {
+    const key = `${face.tilt} ${face.azimuth}`;
+    const found = planes.get(key);
+    if (found) return found;
+    const sun = sunOnPlane(weather.sun, face, building.groundReflectance);
+    planes.set(key, sun);
+    return sun;
+  };
+  const walls = new Map<string, number>();
+  const wallOf = (face: OutdoorFace): number => {
+    const key = JSON.stringify([face.tilt, face.azimuth, face.shaded]);
+    const found = walls.get(key);
+    if (found !== undefined) return found;
+    const { direct, around } = pastShades(face.shaded ?? unshaded, face, weather.sun, planeOf(face));
+    const at = add(direct.map((d, i) => d + (around[i] ?? 0)));
+    walls.set(key, at);
+    return at;
+  };
+  const outer = new Int32Array(slabs.length).fill(-1);
+  const outerArea = new Float64Array(slabs.length);
+  const inner = new Int32Array(slabs.length).fill(-1);
+  const throughs = building.zones.map(() => undefined as Float32Array | undefined);
+  building.slabs.forEach((s, i) => {
+    if (s.other.side !== 'outdoors' || s.other.absorptance === 0) return;
+    outer[i] = wallOf(s.other);
+    outerArea[i] = s.other.absorptance * s.area;
+  });
+  building.windows.forEach((window, k) => {
+    const { other, inside, id } = window.slab;
+    if (other.side !== 'outdoors') throw new BuildingRefused(id, 'a window has to look outdoors');
+    const i = building.slabs.length + k;
+    const sun = windowSun(window, other, weather.sun, planeOf(other));
+    outer[i] = add(sun.outer);
+    outerArea[i] = 1;
+    inner[i] = add(sun.inner);
+    const z = zoneOf(inside.zone, id);
+    const before = throughs[z];
+    throughs[z] = before ? before.map((x, step) => x + (sun.through[step] ?? 0)) : sun.through;
+  });
+  const through = Int32Array.from(throughs, (x) => (x ? add(x) : -1));
+  const flat = new Float32Array(series.length * weather.count);
+  series.forEach((x, i) => {
+    flat.set(x, i * weather.count);
+  });
+  return {
+    series: flat,
+    outer,
+    outerArea,
+    inner,
+    through,
+    share1: Float64Array.from(slabs, (s) => s.sunShare ?? 0),
+    share2: Float64Array.from(slabs, (s) => s.sunShareOther ?? 0),
+  };
+}

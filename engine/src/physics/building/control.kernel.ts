@@ -1,0 +1,95 @@
+import { factor, solveFactored } from './dense.kernel.ts';
+import type { Layout, State } from './layout.ts';
+
+const off = 0;
+const toSetPoint = 1;
+const atMost = 2;
+/** K that a room may be past its set point before a system's part changes, far below what is shown. */
+const slack = 1e-9;
+
+/**
+ * Finds each system's heat so that every thermostat is at its set point or its system at its most, and rests where the
+ * room needs neither. Starts from what each did the step before. Returns how many turns it took; `l.systems * 4 + 8` at
+ * most, then the last answer stands (two systems that fight over one room).
+ */
+export function controlSystems(l: Layout, s: State, step: number): number {
+  const most = l.systems * 4 + 8;
+  const slot = step % l.stepsPerDay;
+  for (let j = 0; j < l.systems; j++) if (wanted(l, j, slot, s.control[j]!) === 0) s.control[j] = off;
+  for (let turn = 1; turn <= most; turn++) {
+    heatOfHeld(l, s, slot);
+    if (!changeParts(l, s, slot, turn > most / 2)) return turn;
+  }
+  return most;
+}
+
+/** Whether a set point exists for the part a system plays. */
+const wanted = (l: Layout, j: number, slot: number, part: number): number =>
+  part === off
+    ? 1
+    : Math.abs(part > 0 ? l.control.heatTo[j * l.stepsPerDay + slot]! : l.control.coolTo[j * l.stepsPerDay + slot]!) <
+        1e8
+      ? 1
+      : 0;
+
+const setPoint = (l: Layout, j: number, slot: number, part: number): number =>
+  part > 0 ? l.control.heatTo[j * l.stepsPerDay + slot]! : l.control.coolTo[j * l.stepsPerDay + slot]!;
+
+/** °C at a system's thermostat with the heats as they stand. */
+function sensed(l: Layout, s: State, j: number): number {
+  const n = 2 * l.zones;
+  const node = l.control.sensor[j]!;
+  let t = s.free[node]!;
+  for (let i = 0; i < l.systems; i++) t += s.work.response[i * n + node]! * s.heat[i]!;
+  return t;
+}
+
+/** Heats of the systems that are held to a set point, from the temperatures their rooms lack. */
+function heatOfHeld(l: Layout, s: State, slot: number): void {
+  const n = 2 * l.zones;
+  const { held, small, smallRhs, response } = s.work;
+  let count = 0;
+  for (let j = 0; j < l.systems; j++) {
+    const part = s.control[j]!;
+    s.heat[j] = part === atMost ? l.control.heatMost[j]! : part === -atMost ? -l.control.coolMost[j]! : 0;
+    if (part === toSetPoint || part === -toSetPoint) {
+      held[count] = j;
+      count++;
+    }
+  }
+  if (count === 0) return;
+  for (let a = 0; a < count; a++) {
+    const j = held[a]!;
+    const node = l.control.sensor[j]!;
+    smallRhs[a] = setPoint(l, j, slot, s.control[j]!) - sensed(l, s, j);
+    for (let b = 0; b < count; b++) small[a * count + b] = response[held[b]! * n + node]!;
+  }
+  factor(small, count);
+  solveFactored(small, count, smallRhs, 0);
+  for (let a = 0; a < count; a++) s.heat[held[a]!] = smallRhs[a]!;
+}
+
+/** Changes the parts of systems that do what they should not; all at once, or, where that goes in circles, the first. */
+function changeParts(l: Layout, s: State, slot: number, oneOnly: boolean): boolean {
+  let changed = false;
+  for (let j = 0; j < l.systems; j++) {
+    const part = s.control[j]!;
+    const next = nextPart(l, s, j, slot, part);
+    if (next === part) continue;
+    s.control[j] = next;
+    changed = true;
+    if (oneOnly) return true;
+  }
+  return changed;
+}
+
+function nextPart(l: Layout, s: State, j: number, slot: number, part: number): number {
+  const heat = s.heat[j]!;
+  if (part === toSetPoint) return heat < 0 ? off : heat > l.control.heatMost[j]! ? atMost : part;
+  if (part === -toSetPoint) return heat > 0 ? off : -heat > l.control.coolMost[j]! ? -atMost : part;
+  const t = sensed(l, s, j);
+  if (part === atMost) return t > setPoint(l, j, slot, 1) + slack ? toSetPoint : part;
+  if (part === -atMost) return t < setPoint(l, j, slot, -1) - slack ? -toSetPoint : part;
+  if (t < setPoint(l, j, slot, 1) - slack) return toSetPoint;
+  return t > setPoint(l, j, slot, -1) + slack ? -toSetPoint : off;
+}

@@ -1,0 +1,17 @@
+export type { Moisture } from './compile.ts';
+export { BuildingRefused, compileBuilding } from './compile.ts';
+export { opticsOfPanes, opticsOfTable, scaledOptics } from './glass.ts';
+export type { Layout, State } from './layout.ts';
+export type { Plane, PlaneSun } from './planeSun.ts';
+export { sunOnPlane } from './planeSun.ts';
+export type { RowRecord } from './run.kernel.ts';
+export { stepBuilding } from './run.kernel.ts';
+export type { RunOptions } from './run.ts';
+export { runBuilding, startState } from './run.ts';
+export { openViews, sunlitShare } from './shading.ts';
+export type { FastModes, SlabModes, SlowMode } from './slabModes.ts';
+export { slabModes } from './slabModes.ts';
+export type * from './spec.ts';
+export { heatHeld, intake } from './step.kernel.ts';
+export type { SunSteps, WeatherRows, WeatherSteps } from './weatherSteps.ts';
+export { weatherSteps } from './weatherSteps.ts';

@@ -1,0 +1,174 @@
+/**
+ * A building laid out once for a loop in time: typed arrays by slab, by zone and by mode; extensive (whole areas), W/K.
+ * Zone z has its air at node 2z and its radiation at node 2z + 1.
+ */
+export type Layout = {
+  readonly stepSeconds: number;
+  readonly perRow: number;
+  readonly stepsPerDay: number;
+  /** Steps of weather; the year closes on itself. */
+  readonly count: number;
+  readonly zoneIds: readonly string[];
+  readonly slabIds: readonly string[];
+  readonly systemIds: readonly string[];
+  readonly zones: number;
+  readonly slabs: number;
+  readonly systems: number;
+  readonly slab: SlabArrays;
+  readonly mode: ModeArrays;
+  readonly zone: ZoneArrays;
+  readonly sun: SunArrays;
+  readonly air: AirArrays;
+  readonly control: ControlArrays;
+  /** °C by row, one after the other, of faces whose other side is given. */
+  readonly given: Float64Array;
+  readonly rows: number;
+};
+
+/** What the other side of a slab is. */
+export const inZone = 0;
+export const inOpenAir = 1;
+export const isGiven = 2;
+
+export type SlabArrays = {
+  readonly near: Float64Array;
+  readonly far: Float64Array;
+  readonly across: Float64Array;
+  readonly fastNear: Float64Array;
+  readonly fastFar: Float64Array;
+  readonly fastAcross: Float64Array;
+  readonly fastEnergy1: Float64Array;
+  readonly fastEnergy2: Float64Array;
+  readonly firstMode: Int32Array;
+  /** Zone of the inside face; of the other face, or which given series, or -1. */
+  readonly zone1: Int32Array;
+  readonly kind2: Int32Array;
+  readonly zone2: Int32Array;
+  /** Film to the air, its change with the way the heat flows (sign: looks), and radiation at 20 °C; of each zone face. */
+  readonly convection1: Float64Array;
+  readonly swing1: Float64Array;
+  readonly radiation1: Float64Array;
+  readonly convection2: Float64Array;
+  readonly swing2: Float64Array;
+  readonly radiation2: Float64Array;
+  /** Outdoor faces: film in W/K and per m/s of wind; emitting area seen by the sky and by what has the air's temperature, m². */
+  readonly film: Float64Array;
+  readonly filmByWind: Float64Array;
+  readonly toSky: Float64Array;
+  readonly toAround: Float64Array;
+};
+
+export type ModeArrays = {
+  readonly decay: Float64Array;
+  readonly q1: Float64Array;
+  readonly q2: Float64Array;
+  readonly energy: Float64Array;
+};
+
+export type ZoneArrays = {
+  /** J/K of air and contents. */
+  readonly capacity: Float64Array;
+  /** kg of dry air; kg that the surfaces hold alike for each kg/kg, and kg/s for each kg/kg between them and the air. */
+  readonly air: Float64Array;
+  readonly buffer: Float64Array;
+  readonly bufferFlow: Float64Array;
+  readonly wideRange: Int32Array;
+  /** W to the air and to the radiation, kg/s of vapour, by zone and hour of the day. */
+  readonly gainAir: Float64Array;
+  readonly gainRadiant: Float64Array;
+  readonly vapour: Float64Array;
+};
+
+export type SunArrays = {
+  /** W/m² or W by step, one series after the other. */
+  readonly series: Float32Array;
+  /** Where in `series` a slab's outer and inner face find their sun, -1 for none, and m² of absorbing area. */
+  readonly outer: Int32Array;
+  readonly outerArea: Float64Array;
+  readonly inner: Int32Array;
+  /** Where a zone finds what its windows let through, -1 for none; and what share of it each face takes up. */
+  readonly through: Int32Array;
+  readonly share1: Float64Array;
+  readonly share2: Float64Array;
+};
+
+export type AirArrays = {
+  /** kg/s of outdoor air into each zone, always; from a fan, by zone and hour of the day. */
+  readonly constant: Float64Array;
+  readonly fan: Float64Array;
+  /** Leaks driven by stack and wind, one after the other: shares by zone, coefficients, exponent, where part of it leaves. */
+  readonly leaks: number;
+  readonly leakShare: Float64Array;
+  readonly leakStack: Float64Array;
+  readonly leakWind: Float64Array;
+  readonly leakExponent: Float64Array;
+  readonly leakUpZone: Int32Array;
+  readonly leakUpShare: Float64Array;
+  readonly passages: number;
+  readonly passageFrom: Int32Array;
+  readonly passageTo: Int32Array;
+  readonly passageBuoyant: Float64Array;
+  readonly passageSteady: Float64Array;
+  /** Pa */
+  readonly pressure: number;
+};
+
+export type ControlArrays = {
+  /** Node of the thermostat. */
+  readonly sensor: Int32Array;
+  /** Share of a system's heat by system and zone. */
+  readonly share: Float64Array;
+  /** °C by system and step of the day; far off where it is off. */
+  readonly heatTo: Float64Array;
+  readonly coolTo: Float64Array;
+  readonly heatMost: Float64Array;
+  readonly coolMost: Float64Array;
+  /** kg/kg a zone's air is dried to while it is cooled. */
+  readonly driest: Float64Array;
+};
+
+/** Everything that changes from step to step. Allocated once. */
+export type State = {
+  /** °C at the nodes; and what they would be if no system worked in the step. */
+  readonly t: Float64Array;
+  readonly free: Float64Array;
+  readonly face1: Float64Array;
+  readonly face2: Float64Array;
+  readonly modes: Float64Array;
+  /** W, positive heats; and what each system does: 0 rests, 1 heats and -1 cools to its set point, 2 and -2 at its most. */
+  readonly heat: Float64Array;
+  readonly control: Int32Array;
+  readonly humidity: Float64Array;
+  readonly buffer: Float64Array;
+  /** kg/s of vapour taken out by cooling, by zone. */
+  readonly dried: Float64Array;
+  readonly work: Work;
+};
+
+/** Coefficients of the current row and room to calculate in. */
+export type Work = {
+  readonly matrix: Float64Array;
+  readonly response: Float64Array;
+  readonly history1: Float64Array;
+  readonly history2: Float64Array;
+  readonly known2: Float64Array;
+  readonly inverse11: Float64Array;
+  readonly inverse12: Float64Array;
+  readonly inverse22: Float64Array;
+  readonly conv1: Float64Array;
+  readonly rad1: Float64Array;
+  readonly conv2: Float64Array;
+  readonly rad2: Float64Array;
+  readonly air2: Float64Array;
+  readonly sky2: Float64Array;
+  /** kg/s of outdoor air by zone; of air from one zone into another. */
+  readonly outdoorFlow: Float64Array;
+  readonly exchange: Float64Array;
+  readonly small: Float64Array;
+  readonly smallRhs: Float64Array;
+  readonly vapourMatrix: Float64Array;
+  readonly vapourRhs: Float64Array;
+  readonly vapourFixed: Int32Array;
+  /** Which systems are held to a set point. */
+  readonly held: Int32Array;
+};
