@@ -1,6 +1,7 @@
 import { heatOfAir } from '../flow/index.ts';
 import { factor, solveFactored } from './dense.kernel.ts';
 import { inOpenAir, inZone, isGiven, type Layout, type State } from './layout.ts';
+import { factorVapour } from './moisture.kernel.ts';
 import type { WeatherSteps } from './weatherSteps.ts';
 
 const stefanBoltzmann = 5.670374e-8;
@@ -19,6 +20,9 @@ export function setCoefficients(l: Layout, s: State, w: WeatherSteps, step: numb
   setBalance(l, s);
   factor(s.work.matrix, 2 * l.zones);
   setResponses(l, s);
+  factorVapour(l, s);
+  s.work.heldOf[0] = -1;
+  s.work.heldOf[1] = row;
 }
 
 /** Grows towards +1 where warm air rises off the face and towards -1 where it lies still; half way at one degree. */

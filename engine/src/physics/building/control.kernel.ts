@@ -46,27 +46,39 @@ function sensed(l: Layout, s: State, j: number): number {
 
 /** Heats of the systems that are held to a set point, from the temperatures their rooms lack. */
 function heatOfHeld(l: Layout, s: State, slot: number): void {
-  const n = 2 * l.zones;
-  const { held, small, smallRhs, response } = s.work;
+  const { held, smallRhs, heldOf } = s.work;
   let count = 0;
+  // The factors at hand are for the row, and the systems, that `heldOf` names.
+  let same = heldOf[0] === heldOf[1];
   for (let j = 0; j < l.systems; j++) {
     const part = s.control[j]!;
     s.heat[j] = part === atMost ? l.control.heatMost[j]! : part === -atMost ? -l.control.coolMost[j]! : 0;
-    if (part === toSetPoint || part === -toSetPoint) {
-      held[count] = j;
-      count++;
-    }
+    if (part !== toSetPoint && part !== -toSetPoint) continue;
+    same = same && held[count] === j;
+    held[count] = j;
+    count++;
   }
   if (count === 0) return;
+  if (!same || heldOf[2] !== count) factorHeld(l, s, count);
   for (let a = 0; a < count; a++) {
     const j = held[a]!;
-    const node = l.control.sensor[j]!;
     smallRhs[a] = setPoint(l, j, slot, s.control[j]!) - sensed(l, s, j);
+  }
+  solveFactored(s.work.small, count, smallRhs, 0);
+  for (let a = 0; a < count; a++) s.heat[held[a]!] = smallRhs[a]!;
+}
+
+/** What a watt of each held system does to each held thermostat; kept while the row of weather and the set stay. */
+function factorHeld(l: Layout, s: State, count: number): void {
+  const n = 2 * l.zones;
+  const { held, small, response, heldOf } = s.work;
+  for (let a = 0; a < count; a++) {
+    const node = l.control.sensor[held[a]!]!;
     for (let b = 0; b < count; b++) small[a * count + b] = response[held[b]! * n + node]!;
   }
   factor(small, count);
-  solveFactored(small, count, smallRhs, 0);
-  for (let a = 0; a < count; a++) s.heat[held[a]!] = smallRhs[a]!;
+  heldOf[0] = heldOf[1]!;
+  heldOf[2] = count;
 }
 
 /** Changes the parts of systems that do what they should not; all at once, or, where that goes in circles, the first. */

@@ -167,8 +167,10 @@ export type Work = {
   readonly small: Float64Array;
   readonly smallRhs: Float64Array;
   readonly vapourMatrix: Float64Array;
+  readonly vapourDry: Float64Array;
   readonly vapourRhs: Float64Array;
   readonly vapourFixed: Int32Array;
-  /** Which systems are held to a set point. */
+  /** Which systems are held to a set point; and, for the factors kept of them: their row, the row now, how many. */
   readonly held: Int32Array;
+  readonly heldOf: Int32Array;
 };

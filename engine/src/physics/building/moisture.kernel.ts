@@ -9,27 +9,41 @@ import type { WeatherSteps } from './weatherSteps.ts';
  */
 export function stepMoisture(l: Layout, s: State, w: WeatherSteps, step: number): void {
   const { zones } = l;
-  s.work.vapourFixed.fill(0);
+  const { driest } = l.control;
+  const { vapourRhs, vapourMatrix, vapourFixed } = s.work;
   s.dried.fill(0);
-  solveVapour(l, s, w, step, false);
-  let cooled = false;
+  for (let z = 0; z < zones; z++) vapourRhs[z] = given(l, s, w, step, z);
+  solveFactored(vapourMatrix, zones, vapourRhs, 0);
+  let wet = 0;
   for (let z = 0; z < zones; z++) {
-    if (!isCooled(l, s, z) || s.work.vapourRhs[z]! <= l.control.driest[z]!) continue;
-    s.work.vapourFixed[z] = 1;
-    cooled = true;
+    vapourFixed[z] = isCooled(l, s, z) && vapourRhs[z]! > driest[z]! ? 1 : 0;
+    wet += vapourFixed[z]!;
   }
-  if (cooled) {
-    solveVapour(l, s, w, step, true);
-    for (let z = 0; z < zones; z++) if (s.work.vapourFixed[z]) s.dried[z] = surplus(l, s, w, step, z);
-  }
-  const dt = l.stepSeconds;
+  if (wet > 0) dryTo(l, s, w, step);
   for (let z = 0; z < zones; z++) {
-    const now = s.work.vapourRhs[z]!;
-    s.buffer[z] =
-      (l.zone.buffer[z]! * s.buffer[z]! + dt * l.zone.bufferFlow[z]! * now) /
-      (l.zone.buffer[z]! + dt * l.zone.bufferFlow[z]!);
-    s.humidity[z] = now;
+    const hold = l.zone.buffer[z]!;
+    const flow = l.stepSeconds * l.zone.bufferFlow[z]!;
+    if (hold > 0) s.buffer[z] = (hold * s.buffer[z]! + flow * vapourRhs[z]!) / (hold + flow);
+    s.humidity[z] = vapourRhs[z]!;
   }
+}
+
+/** Holds the zones marked wet at their driest, and finds what has to be taken out for it. */
+function dryTo(l: Layout, s: State, w: WeatherSteps, step: number): void {
+  const { zones: n } = l;
+  const { vapourDry: m, vapourRhs: r, vapourFixed } = s.work;
+  setVapourBalance(l, s, m);
+  for (let z = 0; z < n; z++) {
+    if (!vapourFixed[z]) {
+      r[z] = given(l, s, w, step, z);
+      continue;
+    }
+    for (let y = 0; y < n; y++) m[z * n + y] = y === z ? 1 : 0;
+    r[z] = l.control.driest[z]!;
+  }
+  factor(m, n);
+  solveFactored(m, n, r, 0);
+  for (let z = 0; z < n; z++) if (vapourFixed[z]) s.dried[z] = surplus(l, s, w, step, z);
 }
 
 function isCooled(l: Layout, s: State, z: number): boolean {
@@ -41,8 +55,12 @@ function isCooled(l: Layout, s: State, z: number): boolean {
 function inertia(l: Layout, z: number): number {
   const { air, buffer, bufferFlow } = l.zone;
   const dt = l.stepSeconds;
-  return air[z]! / dt + (buffer[z]! * bufferFlow[z]!) / (buffer[z]! + dt * bufferFlow[z]!);
+  return air[z]! / dt + followed(buffer[z]!, bufferFlow[z]!, dt);
 }
+
+/** kg/s for each kg/kg that surfaces give while they follow the air over a step. */
+const followed = (hold: number, flow: number, dt: number): number =>
+  hold > 0 ? (hold * flow) / (hold + dt * flow) : 0;
 
 /** kg/s into a zone that do not hang on the step's own humidities. */
 function given(l: Layout, s: State, w: WeatherSteps, step: number, z: number): number {
@@ -51,34 +69,30 @@ function given(l: Layout, s: State, w: WeatherSteps, step: number, z: number): n
   const hour = Math.floor(((step % l.stepsPerDay) * 24) / l.stepsPerDay);
   return (
     (air[z]! / dt) * s.humidity[z]! +
-    ((buffer[z]! * bufferFlow[z]!) / (buffer[z]! + dt * bufferFlow[z]!)) * s.buffer[z]! +
+    followed(buffer[z]!, bufferFlow[z]!, dt) * s.buffer[z]! +
     s.work.outdoorFlow[z]! * w.humidityRatio[step]! +
     vapour[z * 24 + hour]!
   );
 }
 
-function solveVapour(l: Layout, s: State, w: WeatherSteps, step: number, fixed: boolean): void {
+/** Lays out and factors the balance of vapour for the air flows of a row. */
+export function factorVapour(l: Layout, s: State): void {
+  setVapourBalance(l, s, s.work.vapourMatrix);
+  factor(s.work.vapourMatrix, l.zones);
+}
+
+function setVapourBalance(l: Layout, s: State, m: Float64Array): void {
   const { zones: n } = l;
-  const { vapourMatrix: m, vapourRhs: r, exchange, outdoorFlow, vapourFixed } = s.work;
-  m.fill(0);
+  const { exchange, outdoorFlow } = s.work;
   for (let z = 0; z < n; z++) {
-    if (fixed && vapourFixed[z]) {
-      m[z * n + z] = 1;
-      r[z] = l.control.driest[z]!;
-      continue;
-    }
     let own = inertia(l, z) + outdoorFlow[z]!;
     for (let y = 0; y < n; y++) {
       const flow = exchange[z * n + y]!;
-      if (flow === 0) continue;
       own += flow;
       m[z * n + y] = -flow;
     }
     m[z * n + z] = m[z * n + z]! + own;
-    r[z] = given(l, s, w, step, z);
   }
-  factor(m, n);
-  solveFactored(m, n, r, 0);
 }
 
 /** kg/s more than a zone held at its driest can keep. */

@@ -40,9 +40,11 @@ export function startState(l: Layout, temperature: number, humidity: number): St
       small: floats(l.systems * l.systems),
       smallRhs: floats(l.systems),
       vapourMatrix: floats(l.zones * l.zones),
+      vapourDry: floats(l.zones * l.zones),
       vapourRhs: floats(l.zones),
       vapourFixed: new Int32Array(l.zones),
       held: new Int32Array(l.systems),
+      heldOf: Int32Array.of(-1, -2, 0),
     },
   };
 }

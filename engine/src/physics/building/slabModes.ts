@@ -28,7 +28,7 @@ const forgotten = 1e-5;
 /** Share of the depth that heat reaches in a step that one cell may be thick. */
 const fineness = 0.2;
 
-type Chain = { readonly capacities: number[]; readonly links: number[] };
+export type Chain = { readonly capacities: number[]; readonly links: number[] };
 
 /**
  * Modes of a wall for steps of so many seconds. Layers inside first; a wall without mass has no modes. Throws a
@@ -38,7 +38,7 @@ type Chain = { readonly capacities: number[]; readonly links: number[] };
  * their eigenvectors, so that nothing but the cutting is approximate.
  */
 export function slabModes(layers: readonly WallLayer[], stepSeconds: number): SlabModes {
-  const { capacities, links } = chainOf(layers, stepSeconds);
+  const { capacities, links } = wallChain(layers, stepSeconds);
   const n = capacities.length;
   if (n === 0) return massless(links[0] ?? 0);
   const roots = capacities.map(Math.sqrt);
@@ -84,7 +84,7 @@ const massless = (conductance: number): SlabModes => ({
 const sum = <T>(of: readonly T[], f: (x: T) => number): number => of.reduce((total, x) => total + f(x), 0);
 
 /** Cells and the conductances between them, faces included: one link more than cells. */
-function chainOf(layers: readonly WallLayer[], stepSeconds: number): Chain {
+export function wallChain(layers: readonly WallLayer[], stepSeconds: number): Chain {
   const capacities: number[] = [];
   const links: number[] = [];
   let resistance = 0;

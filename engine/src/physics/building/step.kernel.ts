@@ -23,50 +23,56 @@ export function solveFree(l: Layout, s: State, w: WeatherSteps, step: number): v
 
 /** W that each slab's past still gives its faces. */
 function remember(l: Layout, s: State): void {
-  const { slab: b, mode } = l;
-  const { work: k, modes, face1, face2 } = s;
-  for (let i = 0; i < l.slabs; i++) {
-    let h1 = b.fastNear[i]! * face1[i]! + b.fastAcross[i]! * face2[i]!;
-    let h2 = b.fastFar[i]! * face2[i]! + b.fastAcross[i]! * face1[i]!;
-    const end = b.firstMode[i + 1]!;
-    for (let m = b.firstMode[i]!; m < end; m++) {
-      h1 += mode.q1[m]! * modes[m]!;
-      h2 += mode.q2[m]! * modes[m]!;
+  const { fastNear, fastFar, fastAcross, firstMode } = l.slab;
+  const { q1, q2 } = l.mode;
+  const { modes, face1, face2 } = s;
+  const { history1, history2 } = s.work;
+  const slabs = l.slabs;
+  let m = 0;
+  for (let i = 0; i < slabs; i++) {
+    let h1 = fastNear[i]! * face1[i]! + fastAcross[i]! * face2[i]!;
+    let h2 = fastFar[i]! * face2[i]! + fastAcross[i]! * face1[i]!;
+    const end = firstMode[i + 1]!;
+    for (; m < end; m++) {
+      h1 += q1[m]! * modes[m]!;
+      h2 += q2[m]! * modes[m]!;
     }
-    k.history1[i] = h1;
-    k.history2[i] = h2;
+    history1[i] = h1;
+    history2[i] = h2;
   }
 }
 
 /** Adds what the faces give to the nodes, K's aside: their past, sun, and what is known on the other side. */
 function gatherFaces(l: Layout, s: State, w: WeatherSteps, step: number): void {
-  const { slab: b, sun } = l;
-  const { work: k, free } = s;
+  const { zone1, zone2, kind2 } = l.slab;
+  const { series, inner, outer, outerArea, share1, share2 } = l.sun;
+  const { history1, history2, known2, inverse11, inverse12, inverse22, conv1, rad1, conv2, rad2, air2, sky2 } = s.work;
+  const { free } = s;
+  const { given, rows, slabs } = l;
   const row = Math.floor(step / l.perRow);
   const outdoor = w.outdoor[step]!;
   const sky = w.sky[step]!;
-  for (let i = 0; i < l.slabs; i++) {
-    const at1 = 2 * b.zone1[i]!;
-    const kind = b.kind2[i]!;
-    let r1 = k.history1[i]! + sun.share1[i]! * throughOf(l, b.zone1[i]!, step);
-    let r2 = k.history2[i]!;
-    if (sun.inner[i]! >= 0) r1 += sun.series[sun.inner[i]! + step]!;
+  for (let i = 0; i < slabs; i++) {
+    const at1 = 2 * zone1[i]!;
+    const kind = kind2[i]!;
+    let r1 = history1[i]! + share1[i]! * throughOf(l, zone1[i]!, step);
+    let r2 = history2[i]!;
+    if (inner[i]! >= 0) r1 += series[inner[i]! + step]!;
     if (kind === inOpenAir) {
-      r2 += k.air2[i]! * outdoor + k.sky2[i]! * sky;
-      if (sun.outer[i]! >= 0) r2 += sun.outerArea[i]! * sun.series[sun.outer[i]! + step]!;
-    } else if (kind === isGiven) {
-      r2 = l.given[b.zone2[i]! * l.rows + row]!;
-    } else r2 += sun.share2[i]! * throughOf(l, b.zone2[i]!, step);
-    k.history1[i] = r1;
-    k.known2[i] = r2;
-    const alone = k.inverse11[i]! * r1 + k.inverse12[i]! * r2;
-    free[at1] = free[at1]! + k.conv1[i]! * alone;
-    free[at1 + 1] = free[at1 + 1]! + k.rad1[i]! * alone;
+      r2 += air2[i]! * outdoor + sky2[i]! * sky;
+      if (outer[i]! >= 0) r2 += outerArea[i]! * series[outer[i]! + step]!;
+    } else if (kind === isGiven) r2 = given[zone2[i]! * rows + row]!;
+    else r2 += share2[i]! * throughOf(l, zone2[i]!, step);
+    history1[i] = r1;
+    known2[i] = r2;
+    const alone = inverse11[i]! * r1 + inverse12[i]! * r2;
+    free[at1] = free[at1]! + conv1[i]! * alone;
+    free[at1 + 1] = free[at1 + 1]! + rad1[i]! * alone;
     if (kind !== inZone) continue;
-    const at2 = 2 * b.zone2[i]!;
-    const other = k.inverse12[i]! * r1 + k.inverse22[i]! * r2;
-    free[at2] = free[at2]! + k.conv2[i]! * other;
-    free[at2 + 1] = free[at2 + 1]! + k.rad2[i]! * other;
+    const at2 = 2 * zone2[i]!;
+    const other = inverse12[i]! * r1 + inverse22[i]! * r2;
+    free[at2] = free[at2]! + conv2[i]! * other;
+    free[at2 + 1] = free[at2 + 1]! + rad2[i]! * other;
   }
 }
 
@@ -75,36 +81,49 @@ const throughOf = (l: Layout, zone: number, step: number): number =>
 
 /** Adds the systems' heat to the free temperatures and takes faces and walls to the end of the step. */
 export function finishStep(l: Layout, s: State): void {
-  const { slab: b, mode } = l;
-  const { work: k, t, free, heat, modes } = s;
+  const { t, free, heat } = s;
+  const { response } = s.work;
   const n = 2 * l.zones;
-  for (let v = 0; v < n; v++) {
-    let sum = free[v]!;
-    for (let j = 0; j < l.systems; j++) sum += k.response[j * n + v]! * heat[j]!;
-    t[v] = sum;
+  t.set(free);
+  for (let j = 0; j < l.systems; j++) {
+    const watts = heat[j]!;
+    if (watts === 0) continue;
+    for (let v = 0; v < n; v++) t[v] = t[v]! + response[j * n + v]! * watts;
   }
-  for (let i = 0; i < l.slabs; i++) {
-    const at1 = 2 * b.zone1[i]!;
-    const r1 = k.history1[i]! + k.conv1[i]! * t[at1]! + k.rad1[i]! * t[at1 + 1]!;
-    let r2 = k.known2[i]!;
-    let face1 = 0;
-    let face2 = 0;
-    if (b.kind2[i] === isGiven) {
-      face2 = r2;
-      face1 = k.inverse11[i]! * r1 + k.inverse12[i]! * r2;
-    } else {
-      if (b.kind2[i] === inZone) {
-        const at2 = 2 * b.zone2[i]!;
-        r2 += k.conv2[i]! * t[at2]! + k.rad2[i]! * t[at2 + 1]!;
-      }
-      face1 = k.inverse11[i]! * r1 + k.inverse12[i]! * r2;
-      face2 = k.inverse12[i]! * r1 + k.inverse22[i]! * r2;
+  finishFaces(l, s);
+  finishModes(l, s);
+}
+
+function finishFaces(l: Layout, s: State): void {
+  const { zone1, zone2, kind2 } = l.slab;
+  const { history1, known2, inverse11, inverse12, inverse22, conv1, rad1, conv2, rad2 } = s.work;
+  const { t, face1, face2 } = s;
+  const { slabs } = l;
+  for (let i = 0; i < slabs; i++) {
+    const at1 = 2 * zone1[i]!;
+    const kind = kind2[i]!;
+    const r1 = history1[i]! + conv1[i]! * t[at1]! + rad1[i]! * t[at1 + 1]!;
+    let r2 = known2[i]!;
+    if (kind === inZone) {
+      const at2 = 2 * zone2[i]!;
+      r2 += conv2[i]! * t[at2]! + rad2[i]! * t[at2 + 1]!;
     }
-    s.face1[i] = face1;
-    s.face2[i] = face2;
-    const end = b.firstMode[i + 1]!;
-    for (let m = b.firstMode[i]!; m < end; m++)
-      modes[m] = mode.decay[m]! * modes[m]! + mode.q1[m]! * face1 + mode.q2[m]! * face2;
+    face1[i] = inverse11[i]! * r1 + inverse12[i]! * r2;
+    face2[i] = kind === isGiven ? r2 : inverse12[i]! * r1 + inverse22[i]! * r2;
+  }
+}
+
+function finishModes(l: Layout, s: State): void {
+  const { firstMode } = l.slab;
+  const { decay, q1, q2 } = l.mode;
+  const { modes, face1, face2 } = s;
+  const { slabs } = l;
+  let m = 0;
+  for (let i = 0; i < slabs; i++) {
+    const first = face1[i]!;
+    const second = face2[i]!;
+    const end = firstMode[i + 1]!;
+    for (; m < end; m++) modes[m] = decay[m]! * modes[m]! + q1[m]! * first + q2[m]! * second;
   }
 }
 

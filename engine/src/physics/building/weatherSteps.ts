@@ -150,7 +150,7 @@ export function horizonAt(horizon: WeatherRows['horizon'], azimuth: number): num
   if (horizon.length === 0) return 0;
   const sorted = [...horizon].sort((a, b) => a.azimuth - b.azimuth);
   const next = sorted.findIndex((h) => h.azimuth >= azimuth);
-  const after = sorted[next < 0 ? 0 : next] ?? { azimuth: 0, height: 0 };
+  const after = sorted[Math.max(next, 0)] ?? { azimuth: 0, height: 0 };
   const before = sorted.at((next < 0 ? sorted.length : next) - 1) ?? after;
   const span = (after.azimuth - before.azimuth + 360) % 360;
   const share = span === 0 ? 0 : ((azimuth - before.azimuth + 360) % 360) / span;
