@@ -9,6 +9,7 @@ import type { WeatherYear } from './weather/weatherYear.ts';
 export function rowsOfYear(year: WeatherYear, sky: Float64Array, horizon: WeatherRows['horizon'] = []): WeatherRows {
   return {
     rowSeconds: year.stepSeconds,
+    firstDay: 0,
     latitude: year.latitude,
     longitude: year.longitude,
     timeZone: year.timeZone,

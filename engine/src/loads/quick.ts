@@ -13,7 +13,7 @@ import { windowSun } from './sunlight.ts';
 type House = ResolvedProject['house'];
 
 /** m² of glass for each m² of floor in ordinary houses. Source: `loads.quick` (common practice). */
-const glassShare: Given = {
+export const glassShare: Given = {
   path: 'house.openings#area',
   kind: 'fraction',
   known: 'assumed',
@@ -21,7 +21,7 @@ const glassShare: Given = {
   likely: 0.13,
   high: 0.18,
 };
-const sunShare: Given = {
+export const sunShare: Given = {
   path: 'house.openings#sun',
   kind: 'fraction',
   known: 'assumed',
@@ -30,8 +30,8 @@ const sunShare: Given = {
   high: 0.7,
 };
 /** Storey height and the sun that walls take up, as ordinary houses have them. */
-const storeyHeight = 2.4;
-const wallAbsorptance = 0.6;
+export const storeyHeight = 2.4;
+export const wallAbsorptance = 0.6;
 
 /** The whole house as one room, from a handful of answers: nearly square, a quarter of its glass on each side. */
 export function elementsOfAnswers(house: House, s: Scenario, setting: Setting, rec?: WorkingRecorder): HouseElements {

@@ -115,7 +115,7 @@ const sideOf = (surface: Surface, s: Scenario): OtherSide => {
   return other === 'below' ? 'outdoors' : other;
 };
 
-function partOf(surface: Surface, s: Scenario): PartId {
+export function partOf(surface: Surface, s: Scenario): PartId {
   const kind = s.choice(surface.kind);
   const parts: Readonly<Record<typeof kind, PartId>> = {
     wall: 'walls',
@@ -142,9 +142,9 @@ function surfaceU(surface: Surface, house: House, s: Scenario, floors: Floors, r
   return u;
 }
 
-const assemblyPath = (surface: Surface): string => surface.area.path.replace(/area$/, 'assembly');
+export const assemblyPath = (surface: Surface): string => surface.area.path.replace(/area$/, 'assembly');
 
-function tiltOf(surface: Surface, s: Scenario): number {
+export function tiltOf(surface: Surface, s: Scenario): number {
   const given = s.maybe(surface.tilt);
   if (given !== undefined) return given;
   const kind = s.choice(surface.kind);

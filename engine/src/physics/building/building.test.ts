@@ -20,6 +20,7 @@ const hours = (f: (i: number) => number): Float64Array => Float64Array.from({ le
 /** Two days made by arithmetic; the air stands at the middle of its row. */
 const rows: WeatherRows = {
   rowSeconds: 3600,
+  firstDay: 0,
   latitude: 45,
   longitude: 0,
   timeZone: 0,

@@ -10,9 +10,11 @@ import {
 
 const rad = Math.PI / 180;
 
-/** Weather in equal rows from 1 January 00:00 local standard time: °C, kg/kg, m/s, W/m². */
+/** Weather in equal rows from midnight local standard time: °C, kg/kg, m/s, W/m². */
 export type WeatherRows = {
   readonly rowSeconds: number;
+  /** Day of the year on which the rows begin, 0 for 1 January. */
+  readonly firstDay: number;
   readonly latitude: number;
   readonly longitude: number;
   /** Hours from Greenwich. */
@@ -116,7 +118,10 @@ function lightOfRow(
 ): void {
   const places = Array.from({ length: perRow }, (_, j) => placeOfSun(rows, perRow, row, j));
   const ups = places.filter((p) => p.zenith < 90).length;
-  const extraterrestrial = extraterrestrialNormal(Math.floor((row * rows.rowSeconds) / 86_400) + 1, solarConstant);
+  const extraterrestrial = extraterrestrialNormal(
+    rows.firstDay + Math.floor((row * rows.rowSeconds) / 86_400) + 1,
+    solarConstant,
+  );
   places.forEach(({ zenith, azimuth }, j) => {
     const step = row * perRow + j;
     const up = zenith < 90 ? Math.cos(zenith * rad) : 0;
@@ -140,7 +145,7 @@ function lightOfRow(
 /** Apparent place in the middle of a step. */
 function placeOfSun(rows: WeatherRows, perRow: number, row: number, j: number): { zenith: number; azimuth: number } {
   const local = (row + (j + 0.5) / perRow - 0.5) * rows.rowSeconds + rows.sunOffset;
-  const time = newYear + local - rows.timeZone * 3600;
+  const time = newYear + rows.firstDay * 86_400 + local - rows.timeZone * 3600;
   const at = sunPosition({ time, latitude: rows.latitude, longitude: rows.longitude });
   return { zenith: at.zenith - refraction(at.zenith, rows.pressure, 10), azimuth: at.azimuth };
 }

@@ -1,0 +1,119 @@
+import { humidityRatio } from '../../physics/air/index.ts';
+import {
+  compileBuilding,
+  type RowRecord,
+  runBuilding,
+  startState,
+  weatherSteps,
+} from '../../physics/building/index.ts';
+import { buildingOf } from './building.ts';
+import { type DayWeather, rowsOfDay } from './designWeather.ts';
+import { type HouseInputs, heatingHours, roomSystems, type Wanted } from './houseInputs.ts';
+
+/** W at the worst hour, by room and for the house; heating of a night, hour by hour. */
+export type NightLoad = {
+  readonly house: number;
+  readonly rooms: Readonly<Record<string, number>>;
+  readonly hours: readonly number[];
+  /** °C in the attic at the coldest hour, where there is one. */
+  readonly attic?: number;
+};
+
+/** The hot day hour by hour, W; rooms at the house's worst hour and at their own. */
+export type DayLoad = {
+  readonly sensible: readonly number[];
+  readonly latent: readonly number[];
+  /** 0 to 23, the hour in which the house takes most sensible heat. */
+  readonly worst: number;
+  readonly rooms: Readonly<Record<string, { readonly atWorst: number; readonly most: number; readonly hour: number }>>;
+  readonly attic?: readonly number[];
+};
+
+/** Days that a repeated day is run before it counts: walls have forgotten where they began. */
+const settling = 12;
+
+type Run = { readonly record: RowRecord; readonly zones: readonly string[]; readonly rooms: readonly string[] };
+
+/** Runs a house through one repeated day until it has settled. */
+function settledDay(
+  inputs: HouseInputs,
+  day: DayWeather,
+  systems: ReturnType<typeof roomSystems>,
+  gains: number,
+  step: number,
+): Run {
+  const weather = weatherSteps(rowsOfDay(day), step);
+  const { building, moisture } = buildingOf(
+    inputs.shell,
+    inputs.envelope,
+    inputs.leaks,
+    {
+      people: inputs.people * gains,
+      appliances: inputs.appliances * gains,
+      driest: humidityRatio({ t: inputs.wanted.cooling, rh: inputs.wanted.humidity }, inputs.pressure),
+    },
+    {
+      pressure: inputs.pressure,
+      groundReflectance: inputs.groundReflectance,
+      wave: inputs.wave,
+      monthOfRow: new Float64Array(24).fill(day.month),
+    },
+    systems,
+  );
+  const layout = compileBuilding(building, weather, moisture);
+  const mean = day.outdoor.reduce((a, t) => a + t, 0) / 24;
+  const start = systems.some((s) => s.heatTo.some((h) => h !== null))
+    ? inputs.wanted.heating
+    : Math.min(mean, inputs.wanted.cooling);
+  const record = runBuilding(layout, startState(layout, start, day.humidityRatio), weather, { warmUp: settling * 24 });
+  return { record, zones: layout.zoneIds, rooms: inputs.shell.rooms.map((r) => r.id) };
+}
+
+const hoursOf = (x: Float64Array, of: number, k: number): number[] =>
+  Array.from({ length: 24 }, (_, h) => x[h * of + k] ?? 0);
+
+/** Heating at the cold night: nobody at home, no sun; `wanted` may lower the night. Step in seconds. */
+export function nightLoad(inputs: HouseInputs, night: DayWeather, wanted: Wanted, step = 900): NightLoad {
+  const { record, zones, rooms } = settledDay(
+    inputs,
+    night,
+    roomSystems(inputs.shell, heatingHours(wanted), undefined),
+    0,
+    step,
+  );
+  const byRoom = rooms.map((_, k) => hoursOf(record.heating, rooms.length, k));
+  const hours = Array.from({ length: 24 }, (_, h) => byRoom.reduce((a, room) => a + (room[h] ?? 0), 0));
+  const attic = zones.indexOf('attic');
+  return {
+    house: Math.max(...hours),
+    rooms: Object.fromEntries(rooms.map((id, k) => [id, Math.max(...(byRoom[k] ?? [0]))])),
+    hours,
+    ...(attic < 0 ? {} : { attic: Math.min(...hoursOf(record.temperature, zones.length, attic)) }),
+  };
+}
+
+/** Cooling on the hot day, at home. */
+export function dayLoad(inputs: HouseInputs, day: DayWeather, step = 900): DayLoad {
+  const systems = roomSystems(inputs.shell, undefined, inputs.wanted.cooling);
+  const { record, zones, rooms } = settledDay(inputs, day, systems, 1, step);
+  const byRoom = rooms.map((_, k) => hoursOf(record.cooling, rooms.length, k));
+  const wet = zones.map((_, k) => hoursOf(record.latent, zones.length, k));
+  const sum = (rows: readonly (readonly number[])[]): number[] =>
+    Array.from({ length: 24 }, (_, h) => rows.reduce((a, row) => a + (row[h] ?? 0), 0));
+  const sensible = sum(byRoom);
+  const worst = sensible.indexOf(Math.max(...sensible));
+  const attic = zones.indexOf('attic');
+  return {
+    sensible,
+    latent: sum(wet),
+    worst,
+    rooms: Object.fromEntries(
+      rooms.map((id, k) => {
+        const mine = byRoom[k] ?? [];
+        const most = Math.max(...mine);
+        return [id, { atWorst: mine[worst] ?? 0, most, hour: mine.indexOf(most) }];
+      }),
+    ),
+    ...(attic < 0 ? {} : { attic: hoursOf(record.temperature, zones.length, attic) }),
+  };
+}

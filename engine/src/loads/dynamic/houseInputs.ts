@@ -1,0 +1,100 @@
+import type { ResolvedProject } from '@kneewall/project';
+import type { System } from '../../physics/building/index.ts';
+import type { Envelope } from '../../physics/infiltration/index.ts';
+import type { Scenario } from '../../plan/scenario.ts';
+import { envelopeOf } from '../house.ts';
+import type { YearWave } from './ground.ts';
+import type { Shell } from './shell.ts';
+import { shellOfAnswers } from './shellOfAnswers.ts';
+import { shellOfRooms } from './shellOfRooms.ts';
+
+type House = ResolvedProject['house'];
+type Site = ResolvedProject['site'];
+
+/** Temperatures wanted, °C, relative humidity in summer, and how far the night may fall, K, between two hours. */
+export type Wanted = {
+  readonly heating: number;
+  readonly cooling: number;
+  readonly humidity: number;
+  readonly setback: number;
+  readonly nightFrom: number;
+  readonly nightTo: number;
+};
+
+/** Everything the heat balance of a house needs beside weather: plain numbers, so that equal houses make equal jobs. */
+export type HouseInputs = {
+  readonly shell: Shell;
+  readonly envelope: Envelope;
+  /** Share of the leakage by room. */
+  readonly leaks: Readonly<Record<string, number>>;
+  readonly people: number;
+  readonly appliances: number;
+  readonly wanted: Wanted;
+  readonly pressure: number;
+  readonly groundReflectance: number;
+  readonly wave: YearWave;
+};
+
+/** Reads a house in one scenario. Pressure in Pa, monthly means in °C as a wave. */
+export function houseInputs(house: House, site: Site, pressure: number, wave: YearWave, s: Scenario): HouseInputs {
+  const byRoom = Object.keys(house.rooms).length > 0 && Object.keys(house.surfaces).length > 0;
+  const shell = byRoom ? shellOfRooms(house, s) : shellOfAnswers(house, s);
+  const volume = shell.rooms.reduce((a, r) => a + r.floorArea * r.height, 0);
+  const { setpoints, people } = house;
+  return {
+    shell,
+    envelope: envelopeOf(house, site, volume, s),
+    leaks: leakShares(shell),
+    people: s.of(people.count),
+    appliances: s.of(people.appliances),
+    wanted: {
+      heating: s.of(setpoints.heating),
+      cooling: s.of(setpoints.cooling),
+      humidity: s.of(setpoints.humidity),
+      setback: s.of(setpoints.nightSetback),
+      nightFrom: s.of(setpoints.nightFrom),
+      nightTo: s.of(setpoints.nightTo),
+    },
+    pressure,
+    groundReflectance: s.of(site.groundReflectance),
+    wave,
+  };
+}
+
+/** Rooms leak by their outside walls and windows; by volume where none has any. */
+function leakShares(shell: Shell): Record<string, number> {
+  const outside = (room: string): number =>
+    shell.surfaces
+      .filter((x) => x.room === room && x.behind === 'outdoors')
+      .reduce((a, x) => a + x.area + x.windows.reduce((b, w) => b + w.width * w.height, 0), 0);
+  const all = shell.rooms.reduce((a, r) => a + outside(r.id), 0);
+  const volume = shell.rooms.reduce((a, r) => a + r.floorArea * r.height, 0);
+  return Object.fromEntries(
+    shell.rooms.map((r) => [r.id, all > 0 ? outside(r.id) / all : (r.floorArea * r.height) / volume]),
+  );
+}
+
+type Hours = System['heatTo'];
+const everyHour = (t: number | null): Hours =>
+  Array.from({ length: 24 }, () => (t === null ? null : ([t, t] as const)));
+
+/** The heating set point through a day: lower at night by the setback, back up in a line over the hour after. */
+export function heatingHours({ heating, setback, nightFrom, nightTo }: Wanted): Hours {
+  if (setback === 0) return everyHour(heating);
+  const night = (h: number): boolean => (h - nightFrom + 24) % 24 < (nightTo - nightFrom + 24) % 24;
+  return Array.from({ length: 24 }, (_, h) => {
+    if (night(h)) return [heating - setback, heating - setback] as const;
+    return night((h + 23) % 24) ? ([heating - setback, heating] as const) : ([heating, heating] as const);
+  });
+}
+
+/** As much heat or cold as each room takes, room by room: what loads are. */
+export function roomSystems(shell: Shell, heatTo: Hours | undefined, coolTo: number | undefined): System[] {
+  return shell.rooms.map((r) => ({
+    id: r.id,
+    sensor: r.id,
+    shares: { [r.id]: 1 },
+    heatTo: heatTo ?? everyHour(null),
+    coolTo: everyHour(coolTo ?? null),
+  }));
+}

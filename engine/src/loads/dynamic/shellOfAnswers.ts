@@ -1,0 +1,82 @@
+import type { ResolvedProject } from '@kneewall/project';
+import { unresolved } from '../../plan/outcome.ts';
+import type { Scenario } from '../../plan/scenario.ts';
+import { type EraPart, eraU } from '../constructions.ts';
+import { fourSides } from '../outside.ts';
+import { glassShare, storeyHeight, sunShare, wallAbsorptance } from '../quick.ts';
+import { edgeOf } from '../rooms.ts';
+import type { Shell, ShellSurface } from './shell.ts';
+import { roofOf } from './shellOfRooms.ts';
+import { filmsOf, layersOfU } from './wallLayers.ts';
+
+type House = ResolvedProject['house'];
+
+/** The whole house as one room, from a handful of answers: nearly square, a quarter of its glass on each side. */
+export function shellOfAnswers(house: House, s: Scenario): Shell {
+  const floorArea = s.of(house.floorArea);
+  const storeys = s.of(house.storeys);
+  const footprint = floorArea / storeys;
+  const edge = edgeOf(footprint);
+  const glassArea = s.of(glassShare) * floorArea;
+  const u = (part: EraPart): number =>
+    'missing' in house.era ? unresolved('missing', house.era.path) : s.of(eraU(house.era, part));
+  const below = s.choice(house.below);
+  const attic = s.choice(house.attic) !== 'none';
+  const side = Math.sqrt(glassArea / 4);
+  const base = { room: 'house', azimuth: 0, absorptance: wallAbsorptance, windows: [] };
+  const walls = fourSides.map(
+    (azimuth): ShellSurface => ({
+      ...base,
+      id: `wall ${azimuth}`,
+      part: 'walls',
+      behind: 'outdoors',
+      area: (edge * storeyHeight * storeys - glassArea) / 4,
+      layers: layersOfU('wall', u('wall'), filmsOf('horizontal', false), false),
+      tilt: 90,
+      azimuth,
+      windows: [
+        {
+          id: `window ${azimuth}`,
+          width: side,
+          height: side,
+          u: u('window'),
+          sunShare: s.of(sunShare),
+          panes: 2,
+          covering: 0.75,
+          overhang: 0,
+          gap: 0,
+        },
+      ],
+    }),
+  );
+  const top: ShellSurface = {
+    ...base,
+    id: attic ? 'ceiling' : 'roof',
+    part: attic ? 'ceiling' : 'roof',
+    behind: attic ? 'attic' : 'outdoors',
+    area: footprint,
+    layers: layersOfU(attic ? 'ceiling' : 'roof', u('ceiling'), filmsOf('up', attic), false),
+    tilt: 0,
+  };
+  const floor: ShellSurface = {
+    ...base,
+    id: 'floor',
+    part: 'floor',
+    behind: below === 'slab' ? 'ground' : 'below',
+    area: footprint,
+    // A slab is concrete; what a floor over a space insulates stands in its age.
+    layers:
+      below === 'slab'
+        ? [{ thickness: 0.1, conductivity: 1.4, density: 2200, heat: 900 }]
+        : layersOfU('floor', u('floor'), filmsOf('down', true), false),
+    tilt: 180,
+  };
+  return {
+    rooms: [{ id: 'house', floorArea, height: storeyHeight, storey: 1, use: 'living' }],
+    surfaces: [...walls, top, floor],
+    roof: roofOf(house, s),
+    footprint,
+    perimeter: edge,
+    vented: below === 'crawl',
+  };
+}
