@@ -37,9 +37,6 @@ const measured = (x: (cell: Cell) => number): Omit<WeatherRow, 'slot' | 'line'> 
   dhi: x('dhi'),
 });
 
-/** Opaque cloud in tenths; a file marks what was not seen by a number that is no tenth. */
-const cloudOf = (tenths: number) => (tenths >= 0 && tenths <= 10 ? { cloud: tenths / 10 } : {});
-
 /**
  * TMY3, also as a spreadsheet saves it again. Labels are the end of the hour in local standard time; sun values are
  * the hour before, so that the sun stands in the middle of the row.
@@ -63,7 +60,6 @@ export function readTmy3(table: readonly (readonly string[])[]): RawRead {
   const i = Object.fromEntries(Object.entries(names).map(([k, n]) => [k, at(n)])) as Record<keyof typeof names, number>;
   const missing = Object.entries(i).find(([, n]) => n < 0);
   if (missing) return noColumn(names[missing[0] as keyof typeof names]);
-  const cloud = at('OpqCld (');
   const rows = table.slice(2).flatMap((r, n): WeatherRow[] => {
     const date = /^(\d+)\/(\d+)\/\d+$/.exec(r[i.date] ?? '');
     const hour = Number((r[i.time] ?? '').split(':')[0]);
@@ -75,7 +71,6 @@ export function readTmy3(table: readonly (readonly string[])[]): RawRead {
         slot: day * 24 + hour - 1,
         line: n + 3,
         ...measured(x),
-        ...(cloud < 0 ? {} : cloudOf(numberIn(r[cloud]))),
       },
     ];
   });

@@ -99,7 +99,6 @@ function yearOf(
         ghi: at('G(h)'),
         dni: at('Gb(n)'),
         dhi: at('Gd(h)'),
-        skyInfrared: at('IR(h)'),
       },
     ];
   });

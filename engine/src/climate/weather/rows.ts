@@ -14,16 +14,8 @@ export const weatherColumns = [
 ] as const;
 export type WeatherColumn = (typeof weatherColumns)[number];
 
-/** What some files say of the sky beside: opaque cloud 0 to 1, and heat it radiates down, W/m². */
-const skyColumns = ['cloud', 'skyInfrared'] as const;
-type SkyColumn = (typeof skyColumns)[number];
-
 /** One row of a file: which step of the year it is, its line in the file, and its numbers. */
-export type WeatherRow = { readonly slot: number; readonly line: number } & {
-  readonly [K in WeatherColumn]: number;
-} & {
-  readonly [K in SkyColumn]?: number;
-};
+export type WeatherRow = { readonly slot: number; readonly line: number } & { readonly [K in WeatherColumn]: number };
 
 const startOfMonth = [0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334] as const;
 const daysInMonth = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31] as const;
@@ -39,10 +31,7 @@ export function dayOfYear(month: number, day: number): number | undefined {
 export function layOut(
   rows: readonly WeatherRow[],
   steps: number,
-): {
-  columns?: Readonly<Record<WeatherColumn, Float64Array>> & Partial<Record<SkyColumn, Float64Array>>;
-  problems: Problem[];
-} {
+): { columns?: Readonly<Record<WeatherColumn, Float64Array>>; problems: Problem[] } {
   const columns = Object.fromEntries(weatherColumns.map((c) => [c, new Float64Array(steps)])) as Record<
     WeatherColumn,
     Float64Array
@@ -64,7 +53,7 @@ export function layOut(
     for (const c of weatherColumns) columns[c][row.slot] = row[c] + 0;
   }
   const gap = line.indexOf(0);
-  if (gap < 0) return { columns: { ...columns, ...skyOf(rows, steps) }, problems: [] };
+  if (gap < 0) return { columns, problems: [] };
   const missing = line.reduce((n, l) => n + (l === 0 ? 1 : 0), 0);
   const after = gap > 0 ? ` The first gap comes after line ${line[gap - 1]}.` : '';
   return {
@@ -77,18 +66,6 @@ export function layOut(
       ),
     ],
   };
-}
-
-/** The sky's columns that every row states. */
-function skyOf(rows: readonly WeatherRow[], steps: number): Partial<Record<SkyColumn, Float64Array>> {
-  const stated = skyColumns.filter((c) => rows.every((r) => Number.isFinite(r[c])));
-  return Object.fromEntries(
-    stated.map((c) => {
-      const column = new Float64Array(steps);
-      for (const row of rows) column[row.slot] = row[c] ?? 0;
-      return [c, column];
-    }),
-  );
 }
 
 /** A cell as a number; NaN where it is none. */

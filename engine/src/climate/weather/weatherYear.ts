@@ -23,9 +23,6 @@ export type WeatherYear = {
   readonly ghi: Float64Array;
   readonly dni: Float64Array;
   readonly dhi: Float64Array;
-  /** Opaque cloud 0 to 1, and heat radiated down by the sky, W/m²; where the file states them. */
-  readonly cloud?: Float64Array;
-  readonly skyInfrared?: Float64Array;
 };
 
 export const isWeatherYear = (x: unknown): x is WeatherYear =>
