@@ -1,3 +1,4 @@
+export { estimatedCloud, skyTemperatures } from './climate/skyTemperatures.ts';
 export { closureResidual } from './climate/weather/inspectYear.ts';
 export type { WeatherFormat, WeatherRead } from './climate/weather/read.ts';
 export { readWeather, sniffWeather } from './climate/weather/read.ts';

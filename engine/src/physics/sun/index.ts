@@ -28,6 +28,7 @@ export {
   clarkAllenEmittance,
   clearSkyEmittance,
   cloudFactor,
+  cloudOfDiffuse,
   groundTemperature,
   skyRadiation,
   skyTemperature,
