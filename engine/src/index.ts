@@ -1,4 +1,5 @@
 export { rowsOfYear } from './climate/rowsOfYear.ts';
+export { estimatedCloud, skyTemperatures } from './climate/skyTemperatures.ts';
 export { closureResidual } from './climate/weather/inspectYear.ts';
 export type { WeatherFormat, WeatherRead } from './climate/weather/read.ts';
 export { readWeather, sniffWeather } from './climate/weather/read.ts';

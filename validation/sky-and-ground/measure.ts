@@ -10,6 +10,7 @@ import {
   swinbankTemperature,
 } from '@kneewall/engine/physics';
 import { type How, type Row, row, type ValidationSource } from '../src/row.ts';
+import { estimatedSky } from './estimatedSky.ts';
 import { pvgisSky } from './pvgisSky.ts';
 
 const id = 'sky-and-ground';
@@ -104,5 +105,12 @@ const shapeRows = (): Row[] =>
 export const source: ValidationSource = {
   id,
   title: 'Sky, ground and the shape of a day',
-  measure: () => [...skyRows(), ...pvgisSky(id), ...groundRows(), ...amsterdamRows(), ...shapeRows()],
+  measure: () => [
+    ...skyRows(),
+    ...pvgisSky(id),
+    ...estimatedSky(id),
+    ...groundRows(),
+    ...amsterdamRows(),
+    ...shapeRows(),
+  ],
 };

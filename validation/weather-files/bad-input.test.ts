@@ -107,6 +107,29 @@ describe('a weather file that is not right (made from the file of Sand Point)', 
     expect(read(text, 'psm3').value?.dryBulb.length).toBe(17_520);
   });
 
+  it('cloud that is missing in one hour: none of it is used, and that is said', () => {
+    const text = withLines((l) =>
+      l.splice(
+        202,
+        1,
+        (l[202] ?? '')
+          .split(',')
+          .map((c, i) => (i === 28 ? '-9900' : c))
+          .join(','),
+      ),
+    );
+    expect(codes(text)).toEqual(['ask impossible-value row.201.cloud']);
+    expect(read(text).value?.cloud).toBeUndefined();
+  });
+
+  it('no column of cloud, or of heat from the sky: the year does without', () => {
+    expect(codes(tmy3.replace('OpqCld (', 'Cover ('))).toEqual([]);
+    expect(read(tmy3.replace('OpqCld (', 'Cover (')).value?.cloud).toBeUndefined();
+    const pvgis = weatherText('pvgis_tmy_45.000_8.000.csv').replace(',IR(h),', ',Other,');
+    expect(codes(pvgis, 'pvgis-csv')).toEqual([]);
+    expect(read(pvgis, 'pvgis-csv').value?.skyInfrared).toBeUndefined();
+  });
+
   it('PVGIS as JSON, cut short', () => {
     expect(codes(weatherText('pvgis_tmy_45.000_8.000.json').slice(0, 90_000), 'pvgis-json')).toEqual([
       'refused not-json ',

@@ -28,6 +28,20 @@ export const sources: Sources = {
     title: 'Common practice, no source: 4 K of doubt about the cold night moves a load by a tenth',
     standing: 'common practice',
   },
+  'sky.clark-allen': {
+    title: 'Clark and Allen, emittance of a clear sky and of cloud',
+    edition: '1978',
+    standing: 'from memory',
+  },
+  'sky.cloud-of-diffuse': {
+    title: 'Kasten and Czeplak, diffuse share of the light by cover',
+    edition: '1980',
+    standing: 'from memory',
+  },
+  'sky.cloud-carried': {
+    title: 'Common practice, no source: cloud of the middle of the day carried over the night on a straight line',
+    standing: 'common practice',
+  },
   'sun.position': { title: 'Meeus, Astronomical Algorithms, ch. 25', standing: 'from memory' },
   'sun.clear-sky': { title: 'Ineichen and Perez, clear sky with Linke turbidity', edition: '2002', standing: 'paper' },
   'sun.design-day': {

@@ -1,5 +1,5 @@
 import { asked, type Problem } from '@kneewall/project';
-import { sunPosition } from '../../physics/sun/index.ts';
+import { sunHeights } from './sunHeights.ts';
 import type { WeatherYear } from './weatherYear.ts';
 
 const hoursMost = 12;
@@ -43,13 +43,7 @@ type Miss = {
 function missesOnGrid(year: WeatherYear, late: number): Miss[] {
   const n = year.ghi.length;
   const perHour = Math.round(3600 / year.stepSeconds);
-  const heights = new Float64Array(n);
-  const start = Date.UTC(2001, 0, 1) / 1000 - year.timeZone * 3600 + year.sunOffset + late;
-  for (let i = 0; i < n; i++) {
-    const time = start + i * year.stepSeconds;
-    const { zenith } = sunPosition({ time, latitude: year.latitude, longitude: year.longitude });
-    heights[i] = Math.cos((zenith * Math.PI) / 180);
-  }
+  const heights = sunHeights(year, n, late);
   const steps = hoursMost * perHour;
   return Array.from({ length: 2 * steps + 1 }, (_, k) => missAt(year, heights, k - steps, late));
 }

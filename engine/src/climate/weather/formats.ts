@@ -60,6 +60,7 @@ export function readTmy3(table: readonly (readonly string[])[]): RawRead {
   const i = Object.fromEntries(Object.entries(names).map(([k, n]) => [k, at(n)])) as Record<keyof typeof names, number>;
   const missing = Object.entries(i).find(([, n]) => n < 0);
   if (missing) return noColumn(names[missing[0] as keyof typeof names]);
+  const cloud = at('OpqCld (');
   const rows = table.slice(2).flatMap((r, n): WeatherRow[] => {
     const date = /^(\d+)\/(\d+)\/\d+$/.exec(r[i.date] ?? '');
     const hour = Number((r[i.time] ?? '').split(':')[0]);
@@ -71,6 +72,7 @@ export function readTmy3(table: readonly (readonly string[])[]): RawRead {
         slot: day * 24 + hour - 1,
         line: n + 3,
         ...measured(x),
+        ...(cloud < 0 ? {} : { cloud: numberIn(r[cloud]) / 10 }),
       },
     ];
   });

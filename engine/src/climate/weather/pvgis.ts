@@ -3,7 +3,12 @@ import { dewPoint, humidityRatio } from '../../physics/air/index.ts';
 import type { RawRead } from './formats.ts';
 import { dayOfYear, numberIn, type WeatherRow } from './rows.ts';
 
-type Hour = { readonly label: string; readonly line: number; readonly at: (key: string) => number };
+type Hour = {
+  readonly label: string;
+  readonly line: number;
+  readonly has: (key: string) => boolean;
+  readonly at: (key: string) => number;
+};
 
 /** PVGIS typical year as CSV: a heading of its own, rows in UTC, a footer of explanations. */
 export function readPvgisCsv(table: readonly (readonly string[])[]): RawRead {
@@ -17,13 +22,18 @@ export function readPvgisCsv(table: readonly (readonly string[])[]): RawRead {
       ),
     };
   const head = table[start] ?? [];
-  const hours = table
-    .slice(start + 1)
-    .flatMap((r, n): Hour[] =>
-      /^\d{8}:\d{4}$/.test(r[0] ?? '')
-        ? [{ label: r[0] ?? '', line: start + n + 2, at: (key) => numberIn(r[head.indexOf(key)]) }]
-        : [],
-    );
+  const hours = table.slice(start + 1).flatMap((r, n): Hour[] =>
+    /^\d{8}:\d{4}$/.test(r[0] ?? '')
+      ? [
+          {
+            label: r[0] ?? '',
+            line: start + n + 2,
+            has: (key) => head.includes(key),
+            at: (key) => numberIn(r[head.indexOf(key)]),
+          },
+        ]
+      : [],
+  );
   const said = (name: string) =>
     Number(
       table
@@ -65,6 +75,7 @@ export function readPvgisJson(text: string): RawRead {
     (r, n): Hour => ({
       label: String(r?.['time(UTC)']),
       line: n + 1,
+      has: (key) => r?.[key] !== undefined,
       at: (key) => (typeof r?.[key] === 'number' ? r[key] : Number.NaN),
     }),
   );
@@ -81,7 +92,7 @@ function yearOf(
   offsetHours: number,
 ): RawRead {
   const timeZone = Math.round(longitude / 15);
-  const rows = hours.flatMap(({ label, line, at }): WeatherRow[] => {
+  const rows = hours.flatMap(({ label, line, has, at }): WeatherRow[] => {
     const day = dayOfYear(Number(label.slice(4, 6)), Number(label.slice(6, 8)));
     if (day === undefined) return [];
     const slot = (day * 24 + Number(label.slice(9, 11)) + timeZone + 8760) % 8760;
@@ -99,6 +110,7 @@ function yearOf(
         ghi: at('G(h)'),
         dni: at('Gb(n)'),
         dhi: at('Gd(h)'),
+        ...(has('IR(h)') ? { skyInfrared: at('IR(h)') } : {}),
       },
     ];
   });

@@ -4,6 +4,7 @@ import { readHourly } from './hourly.ts';
 import { inspectYear } from './inspectYear.ts';
 import { readPvgisCsv, readPvgisJson } from './pvgis.ts';
 import { layOut } from './rows.ts';
+import { soundSpares } from './spares.ts';
 import { splitTable } from './table.ts';
 import type { WeatherYear } from './weatherYear.ts';
 
@@ -109,8 +110,8 @@ function yearOf(raw: RawYear, format: WeatherFormat): WeatherRead {
   const { columns, problems } = layOut(raw.rows, steps);
   if (!columns) return no(...problems);
   const { rows: _rows, leapLine, ...head } = raw;
-  const year: WeatherYear = { kind: 'weather-year', format, ...head, ...columns };
-  const found = [...leapDay(leapLine), ...inspectYear(year)];
+  const { year, problems: spare } = soundSpares({ kind: 'weather-year', format, ...head, ...columns });
+  const found = [...leapDay(leapLine), ...spare, ...inspectYear(year)];
   return found.some((p) => p.grade === 'refused') ? no(...found) : { value: year, problems: found };
 }
 

@@ -14,8 +14,18 @@ export const weatherColumns = [
 ] as const;
 export type WeatherColumn = (typeof weatherColumns)[number];
 
+/** What only some files hold: cover by cloud, 0 to 1, and heat from the sky, W/m². */
+export const spareColumns = ['cloud', 'skyInfrared'] as const;
+export type SpareColumn = (typeof spareColumns)[number];
+
 /** One row of a file: which step of the year it is, its line in the file, and its numbers. */
-export type WeatherRow = { readonly slot: number; readonly line: number } & { readonly [K in WeatherColumn]: number };
+export type WeatherRow = { readonly slot: number; readonly line: number } & {
+  readonly [K in WeatherColumn]: number;
+} & { readonly [K in SpareColumn]?: number };
+
+export type LaidOut = Readonly<Record<WeatherColumn, Float64Array>> & {
+  readonly [K in SpareColumn]?: Float64Array;
+};
 
 const startOfMonth = [0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334] as const;
 const daysInMonth = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31] as const;
@@ -28,12 +38,10 @@ export function dayOfYear(month: number, day: number): number | undefined {
 }
 
 /** Rows laid into the steps of a year, each step exactly once. Missing and repeated steps are named by line. */
-export function layOut(
-  rows: readonly WeatherRow[],
-  steps: number,
-): { columns?: Readonly<Record<WeatherColumn, Float64Array>>; problems: Problem[] } {
-  const columns = Object.fromEntries(weatherColumns.map((c) => [c, new Float64Array(steps)])) as Record<
-    WeatherColumn,
+export function layOut(rows: readonly WeatherRow[], steps: number): { columns?: LaidOut; problems: Problem[] } {
+  const held = spareColumns.filter((c) => rows.some((row) => row[c] !== undefined));
+  const columns = Object.fromEntries([...weatherColumns, ...held].map((c) => [c, new Float64Array(steps)])) as Record<
+    WeatherColumn | SpareColumn,
     Float64Array
   >;
   const line = new Int32Array(steps);
@@ -51,6 +59,7 @@ export function layOut(
     line[row.slot] = row.line;
     // Some files write -0.0 at night; adding nothing makes it 0.
     for (const c of weatherColumns) columns[c][row.slot] = row[c] + 0;
+    for (const c of held) columns[c][row.slot] = row[c] ?? Number.NaN;
   }
   const gap = line.indexOf(0);
   if (gap < 0) return { columns, problems: [] };

@@ -23,6 +23,10 @@ export type WeatherYear = {
   readonly ghi: Float64Array;
   readonly dni: Float64Array;
   readonly dhi: Float64Array;
+  /** Share of the sky covered by cloud that hides the blue, 0 to 1; where the file states it. */
+  readonly cloud?: Float64Array;
+  /** Heat from the sky on the level, W/m²; where the file states it. */
+  readonly skyInfrared?: Float64Array;
 };
 
 export const isWeatherYear = (x: unknown): x is WeatherYear =>

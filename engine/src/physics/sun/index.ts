@@ -30,6 +30,7 @@ export {
   clarkAllenEmittance,
   clearSkyEmittance,
   cloudFactor,
+  cloudOfDiffuse,
   groundTemperature,
   skyRadiation,
   skyTemperature,

@@ -11,6 +11,12 @@ export function cloudFactor(cover: number): number {
   return 1 + n * (0.0224 + n * (-0.0035 + 0.00028 * n));
 }
 
+/**
+ * Cover by cloud, 0 to 1, from the diffuse share of the light on the level, 0 to 1 (Kasten & Czeplak 1980: a clear sky
+ * gives 0.3 of it, a covered one all). Not for a sun close to the horizon. Source: `sky.cloud-of-diffuse` (from memory).
+ */
+export const cloudOfDiffuse = (share: number): number => Math.sqrt(Math.max(0, Math.min(1, (share - 0.3) / 0.7)));
+
 /** Sky temperature, °C, from air temperature °C alone, clear sky (Swinbank 1963). Source: `sky.swinbank` (from memory). */
 export const swinbankTemperature = (air: number): number => 0.0552 * (air + 273.15) ** 1.5 - 273.15;
 
