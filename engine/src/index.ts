@@ -1,10 +1,12 @@
 export { rowsOfYear } from './climate/rowsOfYear.ts';
 export { estimatedCloud, skyTemperatures } from './climate/skyTemperatures.ts';
+export type { Place } from './climate/syntheticYear.ts';
+export { syntheticYear } from './climate/syntheticYear.ts';
 export { closureResidual } from './climate/weather/inspectYear.ts';
 export type { WeatherFormat, WeatherRead } from './climate/weather/read.ts';
 export { readWeather, sniffWeather } from './climate/weather/read.ts';
 export type { WeatherYear } from './climate/weather/weatherYear.ts';
-export { factsOfYear } from './climate/yearFacts.ts';
+export { factsOfYear, monthsOfYear } from './climate/yearFacts.ts';
 export type { AgreedPoint, Agreement } from './coupling/agreement.ts';
 export { apparatusDewPoint, bypassAt } from './equipment/coil.ts';
 export { defrostLoss } from './equipment/sheet.ts';

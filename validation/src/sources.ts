@@ -13,6 +13,7 @@ import { source as residentialLoad } from '../residential-load/measure.ts';
 import { source as skyAndGround } from '../sky-and-ground/measure.ts';
 import { source as solar } from '../solar/measure.ts';
 import { source as standard140 } from '../standard-140/measure.ts';
+import { source as syntheticYears } from '../synthetic-year/measure.ts';
 import { source as weatherFiles } from '../weather-files/measure.ts';
 import type { ValidationSource } from './row.ts';
 
@@ -33,4 +34,5 @@ export const sources: readonly ValidationSource[] = [
   coil,
   weatherFiles,
   standard140,
+  syntheticYears,
 ];

@@ -1,15 +1,15 @@
 import { designDayShape } from '../physics/sun/index.ts';
+import { daysInMonth } from './monthDays.ts';
 import type { ClimateMonth, TemperatureBin } from './result.ts';
 
 /** K; bins are centred on multiples of it. */
 export const binWidth = 3;
-const daysInMonth = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31] as const;
 
 /** Seven equally likely departures of a day's mean from its month's, in standard deviations (normal distribution). */
 const departures = [-1.4652, -0.7916, -0.3661, 0, 0.3661, 0.7916, 1.4652] as const;
 
 /** Day-to-day scatter of daily means within a month, K, wider in winter. Source: `climate.scatter` (from the files in validation/weather-files). */
-const scatterOf = (mean: number): number => Math.max(2.2, Math.min(6, 4.6 - 0.1 * mean));
+export const scatterOf = (mean: number): number => Math.max(2.2, Math.min(6, 4.6 - 0.1 * mean));
 
 /**
  * Hours of a year by outdoor temperature from twelve months: each month's days scattered normally, each day shaped

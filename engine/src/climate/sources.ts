@@ -48,4 +48,13 @@ export const sources: Sources = {
     title: 'ASHRAE Handbook, Fundamentals, ch. 14, daily temperature shape',
     standing: 'from memory',
   },
+  'climate.persistence': {
+    title: 'Day-to-day ties of weather, set to those of the files in validation/weather-files',
+    standing: 'project',
+  },
+  'climate.synthetic': {
+    title:
+      'Daily clearness by Bendt, Collares-Pereira & Rabl 1981, tied from day to day as in Graham, Hollands & Huget 1988',
+    standing: 'from memory',
+  },
 };

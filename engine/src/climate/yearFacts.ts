@@ -1,8 +1,7 @@
 import { extraterrestrialDay, solarConstant } from '../physics/sun/index.ts';
+import { monthStart } from './monthDays.ts';
 import type { ClimateMonth, YearFacts } from './result.ts';
 import type { WeatherYear } from './weather/weatherYear.ts';
-
-const monthStart = [0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334, 365] as const;
 
 /** Design percentiles, the coldest day, the darkest ten days, and how cold and dark go together. */
 export function factsOfYear(year: WeatherYear): YearFacts {

@@ -1,14 +1,14 @@
-import type { WeatherYear } from '../../climate/weather/weatherYear.ts';
 import { rowsOfYear } from '../../climate/rowsOfYear.ts';
 import { skyTemperatures } from '../../climate/skyTemperatures.ts';
+import type { WeatherYear } from '../../climate/weather/weatherYear.ts';
 import { humidityRatio } from '../../physics/air/index.ts';
 import {
   compileBuilding,
   type Layout,
   type RowRecord,
   runBuilding,
-  startState,
   type System,
+  startState,
   type WeatherSteps,
   weatherSteps,
 } from '../../physics/building/index.ts';
@@ -28,7 +28,11 @@ export type YearRun = {
 /** Days of the year's end that settle the walls before the year counts. */
 const settling = 30;
 
-export type HouseWeather = { readonly steps: WeatherSteps; readonly monthOfRow: Float64Array; readonly rowSeconds: number };
+export type HouseWeather = {
+  readonly steps: WeatherSteps;
+  readonly monthOfRow: Float64Array;
+  readonly rowSeconds: number;
+};
 
 /** A weather year laid out for steps of so many seconds. */
 export function houseWeather(year: WeatherYear, step: number): HouseWeather {
@@ -70,7 +74,8 @@ export const loadedYear = (inputs: HouseInputs, weather: HouseWeather, tell?: Te
   run(inputs, weather, roomSystems(inputs.shell, heatingHours(inputs.wanted), inputs.wanted.cooling), tell);
 
 /** The house left to itself. */
-export const freeYear = (inputs: HouseInputs, weather: HouseWeather, tell?: Tell): YearRun => run(inputs, weather, [], tell);
+export const freeYear = (inputs: HouseInputs, weather: HouseWeather, tell?: Tell): YearRun =>
+  run(inputs, weather, [], tell);
 
 function run(inputs: HouseInputs, weather: HouseWeather, systems: readonly System[], tell?: Tell): YearRun {
   const layout = layOutHouse(inputs, weather, systems);

@@ -1,3 +1,4 @@
+import { daysInMonth, monthStart } from '../../climate/monthDays.ts';
 import { pressureOfRatio, saturationPressure } from '../../physics/air/index.ts';
 import type { HouseInputs } from './houseInputs.ts';
 import type { YearRun } from './houseYear.ts';
@@ -33,8 +34,6 @@ export type HouseYear = {
   readonly humidity: { readonly months: readonly number[]; readonly dampHours: number; readonly dryHours: number };
 };
 
-const daysInMonth = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31] as const;
-const firstDay = daysInMonth.map((_, m) => daysInMonth.slice(0, m).reduce((a, d) => a + d, 0));
 const atticHot = 40;
 const damp = 0.7;
 const dry = 0.3;
@@ -63,7 +62,11 @@ export function yearAnswers(inputs: HouseInputs, loaded: YearRun, free: YearRun)
   const k = zones.indexOf('attic');
   const atticRows = Float64Array.from({ length: rows }, (_, row) => record.temperature[row * zones.length + k] ?? 0);
   return {
-    heating: { energy: sum(heating) * kilowattHours, peak: hourlyPeak(heating, loaded), months: byMonth(heating, loaded) },
+    heating: {
+      energy: sum(heating) * kilowattHours,
+      peak: hourlyPeak(heating, loaded),
+      months: byMonth(heating, loaded),
+    },
     cooling: {
       sensible: sum(cooling) * kilowattHours,
       latent: sum(latent) * kilowattHours,
@@ -115,8 +118,8 @@ function hourlyPeak(x: Float64Array, run: YearRun): number {
 
 const monthOf = (row: number, run: YearRun): number => {
   const day = Math.floor((row * run.rowSeconds) / 86_400);
-  const next = firstDay.findIndex((first) => first > day);
-  return next < 0 ? 11 : next - 1;
+  const next = monthStart.findIndex((first) => first > day);
+  return next - 1;
 };
 
 /** kWh by month. */

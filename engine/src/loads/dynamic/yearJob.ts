@@ -19,12 +19,19 @@ export const houseYearVersion = 1;
 export const houseYearJob = (inputs: YearInputs): Job => makeJob(houseYearKind, houseYearVersion, inputs, 'short');
 
 /** The weather year itself; undefined where the host does not have the file. */
-export function weatherOfYear(weather: YearWeather, blob: (hash: string) => WeatherYear | undefined): WeatherYear | undefined {
+export function weatherOfYear(
+  weather: YearWeather,
+  blob: (hash: string) => WeatherYear | undefined,
+): WeatherYear | undefined {
   return weather.kind === 'file' ? blob(weather.blob) : syntheticYear(weather.months, weather.place, weather.seed);
 }
 
 /** Runs the year twice: with as much heat and cold as it takes, and left to itself. */
-export function runHouseYear(inputs: YearInputs, year: WeatherYear, tell: (done: number, total: number) => void): HouseYear {
+export function runHouseYear(
+  inputs: YearInputs,
+  year: WeatherYear,
+  tell: (done: number, total: number) => void,
+): HouseYear {
   const weather = houseWeather(year, Math.min(inputs.step, year.stepSeconds));
   const rows = weather.monthOfRow.length;
   const loaded = loadedYear(inputs.house, weather, (done) => tell(done, 2 * rows));

@@ -1,0 +1,174 @@
+import { dewPoint, saturationRatio, standardPressure } from '../physics/air/index.ts';
+import {
+  airMass,
+  extraterrestrialDay,
+  extraterrestrialNormal,
+  meanDayShape,
+  solarConstant,
+  splitGlobal,
+  sunPosition,
+} from '../physics/sun/index.ts';
+import { type Chance, chanceOf, normalShare } from './chance.ts';
+import { monthStart } from './monthDays.ts';
+import type { ClimateMonth } from './result.ts';
+import { bisect, type SyntheticDay, syntheticDays } from './syntheticDays.ts';
+import type { WeatherYear } from './weather/weatherYear.ts';
+
+/** Degrees north and east, m, hours from Greenwich. */
+export type Place = {
+  readonly latitude: number;
+  readonly longitude: number;
+  readonly elevation: number;
+  readonly timeZone: number;
+};
+
+/** 1 January 2001 in seconds since 1970. */
+const newYear = 978_307_200;
+
+/**
+ * A year of hours made from twelve months, the same for the same seed: monthly means of temperature, daily range,
+ * clearness, humidity and wind are those given; days follow each other as weather does, dull ones in runs, clear ones
+ * colder in winter. It states energy; what one winter in ten brings it does not know. Source: `climate.synthetic`.
+ */
+export function syntheticYear(months: readonly ClimateMonth[], place: Place, seed: number): WeatherYear {
+  const chance = chanceOf(seed);
+  const days = syntheticDays(months, place.latitude, chance);
+  const pressure = standardPressure(place.elevation);
+  const dryBulb = temperatures(months, days);
+  const humidity = humidities(months, dryBulb, pressure);
+  return {
+    kind: 'weather-year',
+    name: 'A year made from twelve months',
+    format: 'synthetic',
+    stepSeconds: 3600,
+    ...place,
+    sunOffset: 1800,
+    dryBulb,
+    ...humidity,
+    pressure: new Float64Array(8760).fill(pressure),
+    ...winds(months, chance),
+    ...sunOf(days, place),
+  };
+}
+
+const inMonth = (month: number): { from: number; to: number } => ({
+  from: (monthStart[month] ?? 0) * 24,
+  to: (monthStart[month + 1] ?? 365) * 24,
+});
+
+/** Each day's shape about means that run on lines from noon to noon, brought back to each month's mean and range. */
+function temperatures(months: readonly ClimateMonth[], days: readonly SyntheticDay[]): Float64Array {
+  const t = new Float64Array(8760);
+  const scales = months.map(() => 1);
+  for (let turn = 0; turn < 4; turn++) {
+    months.forEach((m, month) => {
+      const { from, to } = inMonth(month);
+      for (let i = from; i < to; i++) t[i] = hourOf(days, i, scales[month] ?? 1);
+      const found = meanRange(t, from, to);
+      if (turn < 3) scales[month] = (scales[month] ?? 1) * (m.dailyRange / Math.max(found, 1e-6));
+      const off = mean(t, from, to) - m.mean;
+      for (let i = from; i < to; i++) t[i] = (t[i] ?? 0) - off;
+    });
+  }
+  return t;
+}
+
+function hourOf(days: readonly SyntheticDay[], i: number, scale: number): number {
+  const at = (i + 0.5) / 24 - 0.5;
+  const d = Math.floor(at);
+  const before = days[(d + 365) % 365]?.mean ?? 0;
+  const after = days[(d + 1) % 365]?.mean ?? 0;
+  const own = days[Math.floor(i / 24)];
+  return before + (after - before) * (at - d) + scale * (own?.range ?? 0) * meanDayShape((i % 24) + 0.5);
+}
+
+function mean(x: Float64Array, from: number, to: number): number {
+  let sum = 0;
+  for (let i = from; i < to; i++) sum += x[i] ?? 0;
+  return sum / (to - from);
+}
+
+function meanRange(t: Float64Array, from: number, to: number): number {
+  let sum = 0;
+  for (let i = from; i < to; i += 24) {
+    const day = t.subarray(i, i + 24);
+    sum += day.reduce((a, b) => Math.max(a, b), -1e9) - day.reduce((a, b) => Math.min(a, b), 1e9);
+  }
+  return (sum * 24) / (to - from);
+}
+
+/** Vapour that keeps a day's amount, moved so that each month's mean relative humidity is the one given. */
+function humidities(months: readonly ClimateMonth[], t: Float64Array, pressure: number) {
+  const relativeHumidity = new Float64Array(8760);
+  const dew = new Float64Array(8760);
+  months.forEach((m, month) => {
+    const { from, to } = inMonth(month);
+    const rh = (i: number, share: number): number => {
+      const day = i - (i % 24);
+      const held = share * saturationRatio(mean(t, day, day + 24), pressure);
+      return Math.min(1, held / saturationRatio(t[i] ?? 0, pressure));
+    };
+    const meanOf = (share: number): number => {
+      let sum = 0;
+      for (let i = from; i < to; i += 3) sum += rh(i, share);
+      return (sum * 3) / (to - from);
+    };
+    const share = bisect((x) => meanOf(x) - m.relativeHumidity, 0, 3);
+    for (let i = from; i < to; i++) {
+      relativeHumidity[i] = rh(i, share);
+      dew[i] = dewPoint((relativeHumidity[i] ?? 0) * saturationRatio(t[i] ?? 0, pressure), pressure);
+    }
+  });
+  return { relativeHumidity, dewPoint: dew };
+}
+
+/** Hours of wind tied to each other, spread as a Rayleigh distribution about the month's mean. */
+function winds(months: readonly ClimateMonth[], chance: Chance) {
+  const windSpeed = new Float64Array(8760);
+  const windDirection = new Float64Array(8760);
+  let [speed, way] = [chance.normal(), chance.normal()];
+  months.forEach((m, month) => {
+    const { from, to } = inMonth(month);
+    for (let i = from; i < to; i++) {
+      speed = 0.95 * speed + Math.sqrt(1 - 0.95 ** 2) * chance.normal();
+      way = 0.98 * way + Math.sqrt(1 - 0.98 ** 2) * chance.normal();
+      windSpeed[i] = Math.sqrt(-Math.log(1 - Math.min(normalShare(speed), 1 - 1e-9)));
+      windDirection[i] = (((270 + 80 * way) % 360) + 360) % 360;
+    }
+    const scale = m.wind / mean(windSpeed, from, to);
+    for (let i = from; i < to; i++) windSpeed[i] = (windSpeed[i] ?? 0) * scale;
+  });
+  return { windSpeed, windDirection };
+}
+
+/** A day's sun spread over its hours as the sun stands, thinner where it is low, and split into direct and sky light. */
+function sunOf(days: readonly SyntheticDay[], place: Place) {
+  const [ghi, dni, dhi] = [new Float64Array(8760), new Float64Array(8760), new Float64Array(8760)];
+  days.forEach((day, d) => {
+    const normal = extraterrestrialNormal(d + 1, solarConstant);
+    const hours = Array.from({ length: 24 }, (_, h) => hourOfSun(place, d, h, normal));
+    // The same sun above the air that months state their clearness by.
+    const above = extraterrestrialDay(place.latitude, d + 1, solarConstant) * 1000;
+    const thinned = hours.reduce((a, x) => a + x.above * x.thinning, 0);
+    if (thinned <= 0) return;
+    hours.forEach((x, h) => {
+      const global = (day.clearness * above * x.above * x.thinning) / thinned;
+      const split = splitGlobal(global, x.zenith, normal);
+      const i = d * 24 + h;
+      [ghi[i], dni[i], dhi[i]] = [split.global, split.beamNormal, split.diffuse];
+    });
+  });
+  return { ghi, dni, dhi };
+}
+
+/** Extraterrestrial light on the level in an hour, W/m², as the mean of its quarters; and how its way through the air thins it. */
+function hourOfSun(place: Place, day: number, hour: number, normal: number) {
+  const quarters = Array.from({ length: 4 }, (_, q) => {
+    const local = (day * 24 + hour + (q + 0.5) / 4) * 3600;
+    return sunPosition({ time: newYear + local - place.timeZone * 3600, ...place }).zenith;
+  });
+  const above = quarters.reduce((a, z) => a + Math.max(0, Math.cos((z * Math.PI) / 180)) / 4, 0) * normal;
+  // The zenith whose cosine is the hour's mean, so that direct light on the level is what the hour holds.
+  const zenith = (Math.acos(Math.min(1, above / normal)) * 180) / Math.PI;
+  return { above, zenith, thinning: above > 0 ? Math.exp(-0.1 * Math.min(airMass(Math.min(zenith, 89)), 10)) : 0 };
+}
