@@ -76,11 +76,28 @@ function designAll(project: Project, results: Results, memo: Memo): Partial<Reco
     const blind = upstream.find((u) => u?.fault !== undefined);
     const seen = resultsSeen(trade, project, results);
     const inputs = [...partsRead(project, trade.reads), ...upstream.map((u) => u?.result), ...Object.values(seen)];
-    found[trade.id] = blind?.fault
+    const designed = blind?.fault
       ? { fault: blind.fault }
       : remembered(memo, trade.id, inputs, () => designOne(trade, project, found, seen));
+    found[trade.id] = learned(trade, designed, results, memo);
   }
   return found;
+}
+
+/** A designed trade with what its finished jobs found. */
+function learned(trade: AnyTrade, designed: Found, results: Results, memo: Memo): Found {
+  const { result } = designed;
+  if (!result || !trade.learn) return designed;
+  const finished = result.wanted.filter((job) => job.key in results);
+  if (finished.length === 0) return designed;
+  const inputs = [result, ...finished.map((job) => results[job.key])];
+  return remembered(memo, `learn:${trade.id}`, inputs, () => {
+    try {
+      return { result: trade.learn?.(result, results) ?? result };
+    } catch (thrown) {
+      return { fault: faultOf(thrown) };
+    }
+  });
 }
 
 /** The results a trade named, and no others. */

@@ -1,5 +1,13 @@
-import { isWeatherYear } from '../climate/weather/weatherYear.ts';
+import { isWeatherYear, type WeatherYear } from '../climate/weather/weatherYear.ts';
 import { summariseYear, yearJobKind } from '../climate/yearJob.ts';
+import { type DaysInputs, daysJobKind, daysJobVersion, runDays } from '../loads/dynamic/daysJob.ts';
+import {
+  houseYearKind,
+  houseYearVersion,
+  runHouseYear,
+  weatherOfYear,
+  type YearInputs,
+} from '../loads/dynamic/yearJob.ts';
 import type { Job } from './job.ts';
 
 /** What a host gives a job: parsed blobs by hash, and an ear for progress. */
@@ -15,12 +23,28 @@ const kinds: Readonly<Record<string, { readonly version: number; readonly run: R
     version: 2,
     run: (inputs, host) => {
       const { blob } = inputs as { blob: string };
-      const year = host.blob(blob);
-      if (!isWeatherYear(year)) throw new JobRefused('The weather file named in the project is not at hand.');
-      return summariseYear(year, host.tell);
+      return summariseYear(fileOf(blob, host), host.tell);
+    },
+  },
+  [daysJobKind]: { version: daysJobVersion, run: (inputs, host) => runDays(inputs as DaysInputs, host.tell) },
+  [houseYearKind]: {
+    version: houseYearVersion,
+    run: (inputs, host) => {
+      const given = inputs as YearInputs;
+      return runHouseYear(
+        given,
+        weatherOfYear(given.weather, (hash) => fileOf(hash, host)),
+        host.tell,
+      );
     },
   },
 };
+
+function fileOf(hash: string, host: JobHost): WeatherYear {
+  const year = host.blob(hash);
+  if (!isWeatherYear(year)) throw new JobRefused('The weather file named in the project is not at hand.');
+  return year;
+}
 
 /** A job that cannot be done here, in words for a person. */
 export class JobRefused extends Error {}

@@ -4,6 +4,7 @@ import { type Scenario, type Spread, scenario, spread } from '../plan/scenario.t
 import type { TradeInput } from '../plan/trade.ts';
 import { recordWorking } from '../plan/working.ts';
 import { type Balance, balance, byPart, type Given, inRoom, sumOf } from './balance.ts';
+import { houseJobs, pendingOn } from './dynamic/houseJobs.ts';
 import type { LoadsResult, RoomLoad } from './result.ts';
 import { sunOnPlanes } from './sunlight.ts';
 
@@ -20,6 +21,7 @@ export function design({ project: { house, site }, upstream: { climate } }: Trad
   const { recorder, steps } = recordWorking();
   const likely = attempt(() => balance(required(given), scenario(), recorder));
   const spreads = attempt(() => spread((s) => outputs(required(given), climate.bins, s)));
+  const jobs = houseJobs(house, site, climate);
   const pick = (key: string): Outcome<Spread> => attempt(() => found(required(spreads), key));
   return {
     basis,
@@ -38,8 +40,10 @@ export function design({ project: { house, site }, upstream: { climate } }: Trad
     atticNight: pick('atticNight'),
     atticDay: pick('atticDay'),
     winter: attempt(() => ({ burned: required(pick('burned')), computed: required(pick('computed')) })),
+    days: pendingOn(jobs, 'days'),
+    year: pendingOn(jobs, 'year'),
     workings: { 'loads/heating': steps },
-    wanted: [],
+    wanted: jobs.ok ? [jobs.value.days, jobs.value.year] : [],
   };
 }
 

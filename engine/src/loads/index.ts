@@ -1,6 +1,7 @@
 import type { Trade } from '../plan/trade.ts';
 import { design } from './design.ts';
 import { findings } from './findings.ts';
+import { learn } from './learn.ts';
 import { materials } from './materials.ts';
 import { words } from './messages.ts';
 import { readings } from './readings.ts';
@@ -15,6 +16,7 @@ export const loads: Trade<'loads', 'climate'> = {
   reads: ['house', 'site'],
   after: ['climate'],
   design,
+  learn,
   findings,
   materials,
   tasks,

@@ -1,6 +1,8 @@
 import type { Outcome } from '../plan/outcome.ts';
 import type { Spread } from '../plan/scenario.ts';
 import type { ResultBase } from '../plan/trade.ts';
+import type { DesignDays } from './dynamic/daysJob.ts';
+import type { HouseYear } from './dynamic/yearAnswers.ts';
 
 /** What carries heat in or out. */
 export type PartId =
@@ -66,6 +68,9 @@ export type LoadsResult = ResultBase & {
   /** °C in the attic without ducts, at the design night and at the design hour. */
   readonly atticNight: Outcome<Spread>;
   readonly atticDay: Outcome<Spread>;
+  /** The cold night and the hot day through the house's own walls, and a whole year; pending until their jobs are done. */
+  readonly days: Outcome<DesignDays>;
+  readonly year: Outcome<HouseYear>;
   /** kWh over last winter by fuel burned, and by the house as entered; only where fuel is known. */
   readonly winter: Outcome<{ readonly burned: Spread; readonly computed: Spread }>;
 };

@@ -48,6 +48,11 @@ export type Trade<Id extends keyof TradeResults, Upstream extends keyof TradeRes
   /** Keys of the results (jobs, parsed blobs) it wants to see; none where this is absent. */
   readonly looksUp?: (project: Project) => readonly string[];
   design(input: TradeInput<Upstream>): TradeResults[Id];
+  /**
+   * Puts what finished jobs found into a result that asked for them; without it a trade's jobs are those it names in
+   * `looksUp`. The design is not done again for it.
+   */
+  learn?(result: TradeResults[Id], found: Results): TradeResults[Id];
   findings(result: TradeResults[Id], view: PlanView): Drafts;
   materials(result: TradeResults[Id]): readonly MaterialLine[];
   tasks(result: TradeResults[Id]): readonly Task[];

@@ -18,13 +18,9 @@ export const houseYearVersion = 1;
 
 export const houseYearJob = (inputs: YearInputs): Job => makeJob(houseYearKind, houseYearVersion, inputs, 'short');
 
-/** The weather year itself; undefined where the host does not have the file. */
-export function weatherOfYear(
-  weather: YearWeather,
-  blob: (hash: string) => WeatherYear | undefined,
-): WeatherYear | undefined {
-  return weather.kind === 'file' ? blob(weather.blob) : syntheticYear(weather.months, weather.place, weather.seed);
-}
+/** The weather year itself; `file` hands over a file of that name or throws. */
+export const weatherOfYear = (weather: YearWeather, file: (hash: string) => WeatherYear): WeatherYear =>
+  weather.kind === 'file' ? file(weather.blob) : syntheticYear(weather.months, weather.place, weather.seed);
 
 /** Runs the year twice: with as much heat and cold as it takes, and left to itself. */
 export function runHouseYear(
