@@ -28,6 +28,49 @@ const file = (name: string, text: string): string => {
 };
 const project = (house: unknown) => JSON.stringify({ schema: 1, house });
 
+describe('kneewall year', () => {
+  it('tells the year of the demo in 80 columns', () => {
+    const { code, out, err } = run('year', tern, '--step', '3600');
+    expect(err).toBe('');
+    expect(code).toBe(0);
+    expect(out).toContain('Tern Ledge: a year');
+    expect(out.split('\n').filter((l) => l.length > 80)).toEqual([]);
+    expect(out).not.toMatch(/NaN|undefined/);
+  });
+
+  it('prints one JSON value whose months sum to the year, and writes every hour', () => {
+    const { code, out } = run('year', tern, '--step', '3600', '--json', '--csv', 'hours.csv');
+    expect(code).toBe(0);
+    const year = JSON.parse(out) as { heating: { energy: number; months: number[] } };
+    expect(year.heating.months.reduce((a, b) => a + b, 0)).toBeCloseTo(year.heating.energy, 6);
+    const lines = readFileSync(join(folder, 'hours.csv'), 'utf8').trim().split('\n');
+    expect(lines.length).toBe(8761);
+    const [head = '', ...rows] = lines;
+    const columns = head.split(',');
+    expect(rows.every((r) => r.split(',').length === columns.length)).toBe(true);
+    const heating = columns.flatMap((c, i) => (c.endsWith('heating W') ? [i] : []));
+    const sum = rows.reduce((a, r) => a + heating.reduce((b, i) => b + Number(r.split(',')[i]), 0), 0);
+    expect(sum / 1000 / year.heating.energy).toBeCloseTo(1, 4);
+  });
+
+  it.each([
+    ['a step that does not divide an hour', ['--step', '7']],
+    ['an unknown option', ['--fast']],
+    ['units nobody knows', ['--units', 'imperial']],
+  ])('refuses %s with words', (_name, options) => {
+    const { code, err, out } = run('year', tern, ...options);
+    expect(code).toBe(2);
+    expect(out).toBe('');
+    expect(err.length).toBeGreaterThan(10);
+  });
+
+  it('says what it lacks', () => {
+    const { code, err } = run('year', file('bare.json', project({})));
+    expect(code).toBe(2);
+    expect(err).toContain('Enter first: site.latitude');
+  });
+});
+
 describe('kneewall check', () => {
   it('tells what stands against the demo, in 80 columns, without colour, and ends with 1', () => {
     const { code, out, err } = run('check', tern);

@@ -2,6 +2,7 @@ import { check } from './commands/check.ts';
 import { importFile } from './commands/importFile.ts';
 import { newProject } from './commands/newProject.ts';
 import { serve } from './commands/serve.ts';
+import { year } from './commands/year.ts';
 import { exitCodes, Refused } from './exit.ts';
 import { problemLines } from './print/problems.ts';
 
@@ -9,6 +10,8 @@ const usage = `Kneewall plans, builds and proves a ducted heat pump in a small h
 
   kneewall check FILE [--json] [--quick | --long] [--units us|si]
       What holds, what is tight, what fails, and what would mend it.
+  kneewall year FILE [--json] [--csv OUT] [--step SECONDS] [--units us|si]
+      The house through a year: heat, cooling, attic, and what it does alone.
   kneewall new FILE [--from DEMO]
       A new project, empty or copied from a demo: tern-ledge, juniper-flat.
   kneewall import weather FILE --into PROJECT [--format KIND]
@@ -22,6 +25,7 @@ const commands: Readonly<Record<string, (args: readonly string[]) => Promise<num
   new: newProject,
   import: importFile,
   serve,
+  year,
 };
 
 async function main(): Promise<number> {

@@ -45,7 +45,7 @@ function finished(job: Job, blobs: ReadonlyMap<string, unknown>): (readonly [str
 }
 
 /** The engine fetches nothing: the weather file named in the project is read and parsed here. */
-async function readBlobs(project: Project, file: string): Promise<ReadonlyMap<string, unknown>> {
+export async function readBlobs(project: Project, file: string): Promise<ReadonlyMap<string, unknown>> {
   const weather = project.site?.weather;
   if (weather?.blob === undefined) return new Map();
   const bytes = await readBlob(file, weather.blob);

@@ -7,6 +7,7 @@ import { planLines } from '../print/plan.ts';
 import { problemLines } from '../print/problems.ts';
 import { painter } from '../print/text.ts';
 import { readProject } from '../projectFile.ts';
+import { unitsOf } from '../units.ts';
 
 /** `kneewall check FILE`: evaluates, runs short jobs unless told otherwise, and tells what stands against each hold point. */
 export async function check(args: readonly string[]): Promise<number> {
@@ -31,11 +32,6 @@ export async function check(args: readonly string[]): Promise<number> {
   if (values.json) process.stdout.write(`${JSON.stringify({ schema: 1, ...plan })}\n`);
   else tell(project, plan, problems, units, values.all);
   return exitOf(plan);
-}
-
-function unitsOf(asked: string | undefined, project: Project): System {
-  if (asked !== undefined && asked !== 'us' && asked !== 'si') throw new Refused('--units is us or si.');
-  return asked ?? (project.site?.units === 'si' ? 'si' : 'us');
 }
 
 function tell(project: Project, plan: Plan, problems: readonly Problem[], units: System, all: boolean): void {

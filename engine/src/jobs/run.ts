@@ -4,10 +4,12 @@ import { type DaysInputs, daysJobKind, daysJobVersion, runDays } from '../loads/
 import {
   houseYearKind,
   houseYearVersion,
-  runHouseYear,
   weatherOfYear,
   type YearInputs,
+  type YearTable,
+  yearTable,
 } from '../loads/dynamic/yearJob.ts';
+import { BuildingRefused } from '../physics/building/index.ts';
 import type { Job } from './job.ts';
 
 /** What a host gives a job: parsed blobs by hash, and an ear for progress. */
@@ -29,16 +31,17 @@ const kinds: Readonly<Record<string, { readonly version: number; readonly run: R
   [daysJobKind]: { version: daysJobVersion, run: (inputs, host) => runDays(inputs as DaysInputs, host.tell) },
   [houseYearKind]: {
     version: houseYearVersion,
-    run: (inputs, host) => {
-      const given = inputs as YearInputs;
-      return runHouseYear(
-        given,
-        weatherOfYear(given.weather, (hash) => fileOf(hash, host)),
-        host.tell,
-      );
-    },
+    run: (inputs, host) => tableOfYear(inputs as YearInputs, host).answers,
   },
 };
+
+/** A house's year with its rows, for hosts that write them out. Throws `JobRefused` for a file that is not at hand. */
+export const tableOfYear = (inputs: YearInputs, host: JobHost): YearTable =>
+  yearTable(
+    inputs,
+    weatherOfYear(inputs.weather, (hash) => fileOf(hash, host)),
+    host.tell,
+  );
 
 function fileOf(hash: string, host: JobHost): WeatherYear {
   const year = host.blob(hash);
@@ -56,5 +59,10 @@ export class JobRefused extends Error {}
 export function runJob(job: Job, host: JobHost): unknown {
   const kind = kinds[job.kind];
   if (kind?.version !== job.version) throw new JobRefused('This version of the program cannot do that computation.');
-  return kind.run(job.inputs, host);
+  try {
+    return kind.run(job.inputs, host);
+  } catch (thrown) {
+    if (!(thrown instanceof BuildingRefused)) throw thrown;
+    throw new JobRefused(`The house cannot be run yet: “${thrown.at}”: ${thrown.message}.`);
+  }
 }

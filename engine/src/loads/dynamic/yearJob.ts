@@ -3,7 +3,7 @@ import { type Place, syntheticYear } from '../../climate/syntheticYear.ts';
 import type { WeatherYear } from '../../climate/weather/weatherYear.ts';
 import { type Job, makeJob } from '../../jobs/job.ts';
 import type { HouseInputs } from './houseInputs.ts';
-import { freeYear, houseWeather, loadedYear } from './houseYear.ts';
+import { freeYear, houseWeather, loadedYear, type YearRun } from './houseYear.ts';
 import { type HouseYear, yearAnswers } from './yearAnswers.ts';
 
 /** The weather of a year: a file beside the project, read as the project says, or a year made from twelve months. */
@@ -22,15 +22,18 @@ export const houseYearJob = (inputs: YearInputs): Job => makeJob(houseYearKind, 
 export const weatherOfYear = (weather: YearWeather, file: (hash: string) => WeatherYear): WeatherYear =>
   weather.kind === 'file' ? file(weather.blob) : syntheticYear(weather.months, weather.place, weather.seed);
 
-/** Runs the year twice: with as much heat and cold as it takes, and left to itself. */
-export function runHouseYear(
+/** The answers of a year and the rows they were read from, both with as much heat and cold as it takes and left to itself. */
+export type YearTable = { readonly answers: HouseYear; readonly loaded: YearRun; readonly free: YearRun };
+
+/** Runs the year twice; steps are no longer than the weather's rows. `tell` hears rows of both runs. */
+export function yearTable(
   inputs: YearInputs,
   year: WeatherYear,
   tell: (done: number, total: number) => void,
-): HouseYear {
+): YearTable {
   const weather = houseWeather(year, Math.min(inputs.step, year.stepSeconds));
   const rows = weather.monthOfRow.length;
   const loaded = loadedYear(inputs.house, weather, (done) => tell(done, 2 * rows));
   const free = freeYear(inputs.house, weather, (done) => tell(rows + done, 2 * rows));
-  return yearAnswers(inputs.house, loaded, free);
+  return { answers: yearAnswers(inputs.house, loaded, free), loaded, free };
 }

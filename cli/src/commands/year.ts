@@ -1,0 +1,65 @@
+import { evaluate, houseYearKind, JobRefused, tableOfYear, type YearInputs, type YearTable } from '@kneewall/engine';
+import type { Project } from '@kneewall/project';
+import { exitCodes, Refused } from '../exit.ts';
+import { readOptions } from '../options.ts';
+import { readBlobs } from '../planWithJobs.ts';
+import { painter } from '../print/text.ts';
+import { yearCsv, yearLines } from '../print/year.ts';
+import { readProject, writeWhole } from '../projectFile.ts';
+import { unitsOf } from '../units.ts';
+
+/** `kneewall year FILE [--json] [--csv OUT] [--step SECONDS]`: the house through a year, with what it takes and left to itself. */
+export async function year(args: readonly string[]): Promise<number> {
+  const { values, positionals } = readOptions(
+    args,
+    {
+      json: { type: 'boolean', default: false },
+      csv: { type: 'string' },
+      step: { type: 'string', default: '900' },
+      units: { type: 'string' },
+    },
+    1,
+  );
+  const [file = ''] = positionals;
+  const step = Number(values.step);
+  if (!Number.isInteger(step) || step < 60 || 3600 % step !== 0)
+    throw new Refused(
+      `--step is seconds that divide an hour, from 60 to 3600, not "${String(values.step).slice(0, 40)}".`,
+    );
+  const { project } = await readProject(file);
+  const units = unitsOf(values.units, project);
+  const table = await runYear(project, file, step);
+  if (values.csv !== undefined) await writeWhole(values.csv, yearCsv(table));
+  if (values.json) process.stdout.write(`${JSON.stringify({ schema: 1, step, ...table.answers })}\n`);
+  else {
+    const paint = painter(process.stdout.isTTY === true && process.env.NO_COLOR === undefined);
+    const lines = yearLines(project, table.answers, units, paint);
+    const written = values.csv === undefined ? [] : ['', `Every hour is in ${values.csv}.`];
+    process.stdout.write(`${[...lines, ...written].join('\n')}\n`);
+  }
+  return exitCodes.nothingFails;
+}
+
+/** The plan's own year job, in steps of so many seconds. What keeps it from being run is said. */
+async function runYear(project: Project, file: string, step: number): Promise<YearTable> {
+  const blobs = await readBlobs(project, file);
+  const parsed = Object.fromEntries([...blobs].map(([hash, value]) => [`blob:${hash}`, value]));
+  const { plan, wanted } = evaluate(project, parsed);
+  const job = wanted.find((j) => j.kind === houseYearKind);
+  if (!job) {
+    const year = plan.trades.loads?.year;
+    const lacks = year && !year.ok ? year.paths.join(', ') : 'the house';
+    throw new Refused(`The year cannot be run yet. Enter first: ${lacks}.`);
+  }
+  const onTerminal = process.stderr.isTTY === true;
+  const tell = (done: number, total: number): void => {
+    if (onTerminal)
+      process.stderr.write(`\rA year: ${Math.round((100 * done) / total)} %${done === total ? '\n' : ''}`);
+  };
+  try {
+    return tableOfYear({ ...(job.inputs as YearInputs), step }, { blob: (hash) => blobs.get(hash), tell });
+  } catch (thrown) {
+    if (thrown instanceof JobRefused) throw new Refused(thrown.message);
+    throw thrown;
+  }
+}
