@@ -8,7 +8,7 @@ import { recordWorking } from '../plan/working.ts';
 import { binsOfMonths } from './bins.ts';
 import { hotDay } from './day.ts';
 import { guessed, monthsOf } from './months.ts';
-import type { ClimateBasis, ClimateMonth, ClimateResult, DesignDay, DesignNight } from './result.ts';
+import type { ClimateBasis, ClimateMonth, ClimateResult, DesignDay, DesignNight, YearWeather } from './result.ts';
 import { isWeatherYear } from './weather/weatherYear.ts';
 import { summariseYear, type YearSummary, yearJob } from './yearJob.ts';
 
@@ -41,9 +41,27 @@ export function design({ project: { site }, results }: TradeInput): ClimateResul
     months,
     bins: attempt(() => (file === undefined ? binsOfMonths(required(months)) : required(file).bins)),
     facts: attempt(() => (file === undefined ? unresolved('missing', 'site.weather.blob') : required(file).facts)),
+    year: attempt(() => yearOf(site, required(months), s)),
     workings: { 'climate/pressure': steps },
     wanted: wantedOf(site, file),
   };
+}
+
+/** Which of the years that could be made from the months is made. */
+const seed = 1;
+
+/** The imported file where there is one, else the months. */
+function yearOf(site: Site, months: readonly ClimateMonth[], s: Scenario): YearWeather {
+  const { blob } = site.weather;
+  if (blob !== undefined) return { kind: 'file', blob, read: yearJob(site)?.inputs };
+  const longitude = s.of(site.longitude);
+  const place = {
+    latitude: s.of(site.latitude),
+    longitude,
+    elevation: s.of(site.elevation),
+    timeZone: s.maybe(site.timeZone) ?? Math.round(longitude / 15),
+  };
+  return { kind: 'months', months, place, seed };
 }
 
 const basisOf = (site: Site): ClimateBasis =>

@@ -67,6 +67,19 @@ export type YearFacts = {
   readonly coldAndDark: number;
 };
 
+/** Degrees north and east, m, hours from Greenwich. */
+export type Place = {
+  readonly latitude: number;
+  readonly longitude: number;
+  readonly elevation: number;
+  readonly timeZone: number;
+};
+
+/** The year a house is run in: a file beside the project and how it is read, or a year made from twelve months. */
+export type YearWeather =
+  | { readonly kind: 'file'; readonly blob: string; readonly read: unknown }
+  | { readonly kind: 'months'; readonly months: readonly ClimateMonth[]; readonly place: Place; readonly seed: number };
+
 export type ClimateResult = ResultBase & {
   readonly basis: ClimateBasis;
   readonly latitude: Outcome<number>;
@@ -78,4 +91,5 @@ export type ClimateResult = ResultBase & {
   readonly months: Outcome<readonly ClimateMonth[]>;
   readonly bins: Outcome<readonly TemperatureBin[]>;
   readonly facts: Outcome<YearFacts>;
+  readonly year: Outcome<YearWeather>;
 };

@@ -10,17 +10,9 @@ import {
 } from '../physics/sun/index.ts';
 import { type Chance, chanceOf, normalShare } from './chance.ts';
 import { monthStart } from './monthDays.ts';
-import type { ClimateMonth } from './result.ts';
+import type { ClimateMonth, Place } from './result.ts';
 import { bisect, type SyntheticDay, syntheticDays } from './syntheticDays.ts';
 import type { WeatherYear } from './weather/weatherYear.ts';
-
-/** Degrees north and east, m, hours from Greenwich. */
-export type Place = {
-  readonly latitude: number;
-  readonly longitude: number;
-  readonly elevation: number;
-  readonly timeZone: number;
-};
 
 /** 1 January 2001 in seconds since 1970. */
 const newYear = 978_307_200;

@@ -1,14 +1,8 @@
 import { isWeatherYear, type WeatherYear } from '../climate/weather/weatherYear.ts';
 import { summariseYear, yearJobKind } from '../climate/yearJob.ts';
+import { weatherOfYear, type YearTable, yearTable } from '../coupling/houseYear/table.ts';
 import { type DaysInputs, daysJobKind, daysJobVersion, runDays } from '../loads/dynamic/daysJob.ts';
-import {
-  houseYearKind,
-  houseYearVersion,
-  weatherOfYear,
-  type YearInputs,
-  type YearTable,
-  yearTable,
-} from '../loads/dynamic/yearJob.ts';
+import { houseYearKind, houseYearVersion, type YearInputs } from '../loads/dynamic/yearJob.ts';
 import { BuildingRefused } from '../physics/building/index.ts';
 import type { Job } from './job.ts';
 

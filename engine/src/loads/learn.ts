@@ -1,8 +1,8 @@
+import type { HouseYear } from '../coupling/houseYear/answers.ts';
 import type { Job } from '../jobs/job.ts';
 import type { Outcome } from '../plan/outcome.ts';
 import type { Results } from '../plan/trade.ts';
 import { type DesignDays, daysJobKind } from './dynamic/daysJob.ts';
-import type { HouseYear } from './dynamic/yearAnswers.ts';
 import { houseYearKind } from './dynamic/yearJob.ts';
 import type { LoadsResult } from './result.ts';
 

@@ -1,8 +1,8 @@
+import type { HouseYear } from '../coupling/houseYear/answers.ts';
 import type { Outcome } from '../plan/outcome.ts';
 import type { Spread } from '../plan/scenario.ts';
 import type { ResultBase } from '../plan/trade.ts';
 import type { DesignDays } from './dynamic/daysJob.ts';
-import type { HouseYear } from './dynamic/yearAnswers.ts';
 
 /** What carries heat in or out. */
 export type PartId =

@@ -1,6 +1,7 @@
 import { demos } from '@kneewall/demos';
 import { type Project, resolveProject } from '@kneewall/project';
 import { beforeAll, describe, expect, it } from 'vitest';
+import type { HouseYear } from '../../coupling/houseYear/answers.ts';
 import { evaluate, JobRefused, runJob } from '../../index.ts';
 import { scenario } from '../../plan/scenario.ts';
 import { assemblyU } from '../assembly.ts';
@@ -8,7 +9,6 @@ import type { DesignDays } from './daysJob.ts';
 import { groundBelow, waveOf } from './ground.ts';
 import { houseInputs } from './houseInputs.ts';
 import { filmsOf } from './wallLayers.ts';
-import type { HouseYear } from './yearAnswers.ts';
 
 const host = { blob: () => undefined, tell: () => {} };
 const load = async (id: string): Promise<Project> => {

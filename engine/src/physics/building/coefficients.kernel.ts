@@ -101,7 +101,8 @@ function setAirFlows(l: Layout, s: State, w: WeatherSteps, row: number, step: nu
     }
   }
   for (let i = 0; i < a.passages; i++) {
-    const [from, to] = [a.passageFrom[i]!, a.passageTo[i]!] as const;
+    const from = a.passageFrom[i]!;
+    const to = a.passageTo[i]!;
     const flow =
       density * (a.passageSteady[i]! + a.passageBuoyant[i]! * Math.sqrt(Math.abs(t[2 * from]! - t[2 * to]!)));
     k.exchange[from * zones + to] = k.exchange[from * zones + to]! + flow;

@@ -1,7 +1,7 @@
 import { daysInMonth, monthStart } from '../../climate/monthDays.ts';
+import type { HouseInputs } from '../../loads/dynamic/houseInputs.ts';
 import { pressureOfRatio, saturationPressure } from '../../physics/air/index.ts';
-import type { HouseInputs } from './houseInputs.ts';
-import type { YearRun } from './houseYear.ts';
+import type { YearRun } from './run.ts';
 
 /** Twelve monthly mean days of 24 hours. */
 export type DayCurves = readonly (readonly number[])[];

@@ -1,6 +1,8 @@
 import { rowsOfYear } from '../../climate/rowsOfYear.ts';
 import { skyTemperatures } from '../../climate/skyTemperatures.ts';
 import type { WeatherYear } from '../../climate/weather/weatherYear.ts';
+import { buildingOf } from '../../loads/dynamic/building.ts';
+import { type HouseInputs, heatingHours, roomSystems } from '../../loads/dynamic/houseInputs.ts';
 import { humidityRatio } from '../../physics/air/index.ts';
 import {
   compileBuilding,
@@ -12,8 +14,6 @@ import {
   type WeatherSteps,
   weatherSteps,
 } from '../../physics/building/index.ts';
-import { buildingOf } from './building.ts';
-import { type HouseInputs, heatingHours, roomSystems } from './houseInputs.ts';
 
 /** A house run through a year: the record by row of weather, and what its columns are. */
 export type YearRun = {
