@@ -4,6 +4,7 @@ import type { Driver, Spread } from '../plan/scenario.ts';
 import type { Drafts, PlanView } from '../plan/trade.ts';
 import { recordWorking, type Working } from '../plan/working.ts';
 import { condensation } from './condensation.ts';
+import { houseFindings } from './houseFindings.ts';
 import type { LoadsResult } from './result.ts';
 
 type Found = { readonly draft: Draft; readonly working: Working };
@@ -17,6 +18,7 @@ export function findings(result: LoadsResult, view: PlanView): Drafts {
     ...atticHeat(result),
     ...condensation(result, view),
     ...combustion(view),
+    ...houseFindings(result, view),
   ];
   return {
     drafts: found.map((f) => f.draft),

@@ -29,6 +29,19 @@ const heatCaution =
   'Heat kills. Work in pairs and short turns, drink, stop when dizzy; follow published work and rest limits.';
 
 const say: Readonly<Record<string, Say>> = {
+  'damp-air': (j, print) => ({
+    what: `With windows kept shut the air indoors is above 70 % humidity for ${print.value(j)} of the year.`,
+    why: 'Damp air feeds mould on cold corners and behind furniture.',
+    mend:
+      j.status === 'ok'
+        ? 'Nothing to do.'
+        : 'Air the rooms in mild weather, run the bath and kitchen fans, dry washing outdoors; let the unit dry the air where it can.',
+  }),
+  morning: (j, print) => ({
+    what: `Lowering the night by ${print.quantity(Number(j.facts?.setback ?? 0), 'temperature-difference')} makes the coldest morning take ${print.value(j)} more heat than an even night.`,
+    why: 'The unit has to make up the night within the hour, or backup strips come on.',
+    mend: j.status === 'ok' ? 'Nothing to do.' : 'Lower the night less, or let it rise over several hours.',
+  }),
   'leakage-guess': (j, print) => ({
     what: `The guess about draughts alone is worth ${print.quantity(Number(j.facts?.worth ?? 0), 'power')} of heat, ${print.value(j)} of the load.`,
     why: 'It can decide between two sizes of unit, and nobody can see it.',

@@ -67,4 +67,48 @@ export const sources: Sources = {
     standing: 'common practice',
   },
   'spread.first-order': { title: 'Shifts of single inputs joined as independent', standing: 'definition' },
+  'loads.damp': {
+    title: 'Common practice, no source: rooms above 70 % humidity for a tenth of the year grow mould',
+    standing: 'common practice',
+  },
+  'loads.morning': {
+    title: 'Common practice, no source: a morning may take a fifth more than an even night',
+    standing: 'common practice',
+  },
+  'loads.balance': {
+    title: 'Heat balance of walls by their exact modes, checked against ANSI/ASHRAE Standard 140',
+    standing: 'from memory',
+  },
+  'loads.masses': { title: 'ISO 10456, densities and heat of building materials', standing: 'from memory' },
+  'iso-52016.convection': { title: 'ISO 52016-1, convection at inside surfaces', standing: 'from memory' },
+  'iso-52016.contents': { title: 'ISO 52016-1, heat held by furniture', standing: 'from memory' },
+  'iso-13370.periodic': { title: 'ISO 13370, ground through the year', standing: 'from memory' },
+  'standard-140.films': { title: 'ANSI/ASHRAE Standard 140, films of glass and walls', standing: 'from memory' },
+  'loads.inside-sun': {
+    title: 'Common practice, no source: floors take up most of the sun let in',
+    standing: 'common practice',
+  },
+  'loads.doorway': { title: 'Flow through an open doorway by a temperature difference', standing: 'from memory' },
+  'loads.doors': {
+    title: 'Common practice, no source: doors stand open half of the time',
+    standing: 'common practice',
+  },
+  'loads.day': { title: 'Common practice, no source: appliances through a day', standing: 'common practice' },
+  'loads.vapour': { title: 'BS 5250, moisture given off in homes', standing: 'from memory' },
+  'loads.moisture-buffer': {
+    title: 'Common practice, no source: rooms hold some fifteen times the vapour of their air',
+    standing: 'common practice',
+  },
+  'loads.up-leak': {
+    title: 'Common practice, no source: a third of the leaking air leaves by the ceiling',
+    standing: 'common practice',
+  },
+  'loads.attic-air': {
+    title: 'Common practice, no source: an attic’s usual air changes hold at 10 K and 3 m/s',
+    standing: 'common practice',
+  },
+  'loads.night-day': {
+    title: 'Common practice, no source: the cold night is a dull day that swings half as far as its month',
+    standing: 'common practice',
+  },
 };

@@ -3,7 +3,11 @@ import { useJobs, useServices } from '../../services.ts';
 import './JobsSheet.css';
 
 /** What each kind of job finds out. */
-const kindWord: Readonly<Record<string, string>> = { 'climate/year': 'The weather year, hour by hour' };
+const kindWord: Readonly<Record<string, string>> = {
+  'climate/year': 'The weather year, hour by hour',
+  'loads/days': 'The cold night and the hot day, hour by hour',
+  'loads/year': 'The house through a year',
+};
 
 /** Long computations: how far they are, and a way to stop each or to start it. */
 export function JobsSheet() {

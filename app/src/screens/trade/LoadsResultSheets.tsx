@@ -3,6 +3,8 @@ import { Sheet } from '../../look/Sheet.tsx';
 import { Drivers } from '../../quantity/Drivers.tsx';
 import { Quantity, QuantityRange } from '../../quantity/Quantity.tsx';
 import { RangeTape } from '../../quantity/RangeTape.tsx';
+import { HotDaySheet } from './HotDaySheet.tsx';
+import { HouseYearSheet } from './HouseYearSheet.tsx';
 import { OutcomeOr } from './OutcomeOr.tsx';
 import { PartsBars } from './PartsBars.tsx';
 import { RoomCard } from './RoomCard.tsx';
@@ -53,6 +55,8 @@ export function LoadsResultSheets({ result }: { result: Loads }) {
           ))}
         </ul>
       )}
+      <HotDaySheet days={result.days} />
+      <HouseYearSheet year={result.year} />
     </>
   );
 }
