@@ -10,6 +10,7 @@ import { source as iso13370 } from '../iso-13370/measure.ts';
 import { source as networks } from '../networks/measure.ts';
 import { source as psychrometrics } from '../psychrometrics/measure.ts';
 import { source as residentialLoad } from '../residential-load/measure.ts';
+import { source as sensitivity } from '../sensitivity/measure.ts';
 import { source as skyAndGround } from '../sky-and-ground/measure.ts';
 import { source as solar } from '../solar/measure.ts';
 import { source as standard140 } from '../standard-140/measure.ts';
@@ -34,5 +35,6 @@ export const sources: readonly ValidationSource[] = [
   coil,
   weatherFiles,
   standard140,
+  sensitivity,
   syntheticYears,
 ];

@@ -7,4 +7,5 @@ export { evaluateFormula } from './formula.ts';
 export * from './glazing/index.ts';
 export * from './infiltration/index.ts';
 export * from './network/index.ts';
+export * from './sampling/index.ts';
 export * from './sun/index.ts';

@@ -68,7 +68,7 @@ function HourBars({ day }: { day: Days['day'] }) {
         })}
       </svg>
       <figcaption className="field-help">
-        Cooling in each hour of the hot day, sun time; the hatched top is drying.
+        Cooling in each hour of the hot day, sun time; the open top is drying.
       </figcaption>
       <details className="fold">
         <summary>

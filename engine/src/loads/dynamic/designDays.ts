@@ -1,6 +1,7 @@
 import { humidityRatio } from '../../physics/air/index.ts';
 import {
   compileBuilding,
+  type KeptWalls,
   type RowRecord,
   runBuilding,
   startState,
@@ -41,6 +42,7 @@ function settledDay(
   systems: ReturnType<typeof roomSystems>,
   gains: number,
   step: number,
+  kept: KeptWalls,
 ): Run {
   const weather = weatherSteps(rowsOfDay(day), step);
   const { building, moisture } = buildingOf(
@@ -60,7 +62,7 @@ function settledDay(
     },
     systems,
   );
-  const layout = compileBuilding(building, weather, moisture);
+  const layout = compileBuilding(building, weather, moisture, kept);
   const mean = day.outdoor.reduce((a, t) => a + t, 0) / 24;
   const start = systems.some((s) => s.heatTo.some((h) => h !== null))
     ? inputs.wanted.heating
@@ -73,13 +75,20 @@ const hoursOf = (x: Float64Array, of: number, k: number): number[] =>
   Array.from({ length: 24 }, (_, h) => x[h * of + k] ?? 0);
 
 /** Heating at the cold night: nobody at home, no sun; `wanted` may lower the night. Step in seconds. */
-export function nightLoad(inputs: HouseInputs, night: DayWeather, wanted: Wanted, step = 900): NightLoad {
+export function nightLoad(
+  inputs: HouseInputs,
+  night: DayWeather,
+  wanted: Wanted,
+  step = 900,
+  kept: KeptWalls = new Map(),
+): NightLoad {
   const { record, zones, rooms } = settledDay(
     inputs,
     night,
     roomSystems(inputs.shell, heatingHours(wanted), undefined),
     0,
     step,
+    kept,
   );
   const byRoom = rooms.map((_, k) => hoursOf(record.heating, rooms.length, k));
   const hours = Array.from({ length: 24 }, (_, h) => byRoom.reduce((a, room) => a + (room[h] ?? 0), 0));
@@ -93,9 +102,9 @@ export function nightLoad(inputs: HouseInputs, night: DayWeather, wanted: Wanted
 }
 
 /** Cooling on the hot day, at home. */
-export function dayLoad(inputs: HouseInputs, day: DayWeather, step = 900): DayLoad {
+export function dayLoad(inputs: HouseInputs, day: DayWeather, step = 900, kept: KeptWalls = new Map()): DayLoad {
   const systems = roomSystems(inputs.shell, undefined, inputs.wanted.cooling);
-  const { record, zones, rooms } = settledDay(inputs, day, systems, 1, step);
+  const { record, zones, rooms } = settledDay(inputs, day, systems, 1, step, kept);
   const byRoom = rooms.map((_, k) => hoursOf(record.cooling, rooms.length, k));
   const wet = zones.map((_, k) => hoursOf(record.latent, zones.length, k));
   const sum = (rows: readonly (readonly number[])[]): number[] =>

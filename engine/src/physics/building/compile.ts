@@ -32,12 +32,14 @@ const radiationAt20 = 4 * 5.670374e-8 * 293.15 ** 3;
 
 /**
  * Lays a building and its weather out for the loop. Throws BuildingRefused naming the zone, slab or window that is not
- * possible: a zone without surfaces, a layer without thickness, an id that nothing has.
+ * possible: a zone without surfaces, a layer without thickness, an id that nothing has. `kept` saves working out a wall
+ * again.
  */
 export function compileBuilding(
   building: Building,
   weather: WeatherSteps,
   moisture: Readonly<Record<string, Moisture>> = {},
+  kept: KeptWalls = new Map(),
 ): Layout {
   const zoneIds = building.zones.map((z) => z.id);
   const zoneOf = (id: string, at: string): number => {
@@ -47,7 +49,7 @@ export function compileBuilding(
   };
   const slabs = [...building.slabs, ...building.windows.map((w) => w.slab)];
   const density = building.pressure / (287.055 * 293.15);
-  const { arrays: slab, modes } = slabArrays(building, slabs, weather.stepSeconds, zoneOf);
+  const { arrays: slab, modes } = slabArrays(building, slabs, weather.stepSeconds, zoneOf, kept);
   return {
     stepSeconds: weather.stepSeconds,
     perRow: weather.perRow,
@@ -69,6 +71,9 @@ export function compileBuilding(
     given: Float64Array.from(building.series.flatMap((s) => [...s])),
   };
 }
+
+/** Walls already worked out, by step and layers: lent to whoever lays out the same walls again. */
+export type KeptWalls = Map<string, SlabModes>;
 
 export type ZoneOf = (id: string, at: string) => number;
 
@@ -99,11 +104,10 @@ function radiationOf(face: ZoneFace, area: number, all: number): number {
   return (radiationAt20 * area) / Math.max(resistance, 1e-6);
 }
 
-function slabArrays(building: Building, slabs: readonly Slab[], step: number, zoneOf: ZoneOf) {
+function slabArrays(building: Building, slabs: readonly Slab[], step: number, zoneOf: ZoneOf, made: KeptWalls) {
   const areas = faceAreas(building, slabs, zoneOf);
-  const made = new Map<string, SlabModes>();
   const modesOf = (s: Slab): SlabModes => {
-    const key = JSON.stringify(s.layers);
+    const key = `${step} ${JSON.stringify(s.layers)}`;
     try {
       const found = made.get(key) ?? slabModes(s.layers, step);
       made.set(key, found);

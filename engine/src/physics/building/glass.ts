@@ -1,7 +1,11 @@
 import { glassOptics, type Pane } from '../glazing/index.ts';
 import type { GlassOptics } from './spec.ts';
 
-const angles = Array.from({ length: 19 }, (_, i) => i * 5);
+const steps = 200;
+
+/** A share given by angle in degrees, at equal steps of the cosine. Nothing passes at 90 degrees. */
+const byCosine = (of: (degrees: number) => number): Float64Array =>
+  Float64Array.from({ length: steps + 1 }, (_, k) => (k === 0 ? 0 : of((Math.acos(k / steps) * 180) / Math.PI)));
 
 /** Mean over the half sphere of a share given by angle, weighted by the cosine: what even sky light meets. */
 function overHalfSphere(of: (degrees: number) => number): number {
@@ -20,10 +24,9 @@ export function opticsOfPanes(pane: Pane, panes: 1 | 2): GlassOptics {
   const inner = (d: number): number => (panes === 2 ? (at(d).absorbed[1] ?? 0) : 0);
   const transmitted = (d: number): number => at(d).transmittance;
   return {
-    angles,
-    transmitted: angles.map((d) => (d === 90 ? 0 : transmitted(d))),
-    outer: angles.map((d) => (d === 90 ? 0 : outer(d))),
-    inner: angles.map((d) => (d === 90 ? 0 : inner(d))),
+    transmitted: byCosine(transmitted),
+    outer: byCosine(outer),
+    inner: byCosine(inner),
     diffuse: {
       transmitted: overHalfSphere(transmitted),
       outer: overHalfSphere(outer),
@@ -34,10 +37,9 @@ export function opticsOfPanes(pane: Pane, panes: 1 | 2): GlassOptics {
 
 /** The same optics with every share multiplied: coated glass that lets in less, by its label. */
 export function scaledOptics(optics: GlassOptics, factor: number): GlassOptics {
-  const times = (x: readonly number[]) => x.map((v) => v * factor);
+  const times = (x: Float64Array) => x.map((v) => v * factor);
   const { diffuse } = optics;
   return {
-    angles: optics.angles,
     transmitted: times(optics.transmitted),
     outer: times(optics.outer),
     inner: times(optics.inner),
@@ -59,10 +61,9 @@ export function opticsOfTable(table: readonly (readonly [number, number])[], tak
     throw new RangeError('angles have to rise from row to row');
   const at = (degrees: number): number => onTable(table, degrees);
   return {
-    angles,
-    transmitted: angles.map((d) => at(d) * (1 - takenUp)),
-    outer: angles.map(() => 0),
-    inner: angles.map((d) => at(d) * takenUp),
+    transmitted: byCosine((d) => at(d) * (1 - takenUp)),
+    outer: new Float64Array(steps + 1),
+    inner: byCosine((d) => at(d) * takenUp),
     diffuse: {
       transmitted: overHalfSphere(at) * (1 - takenUp),
       outer: 0,

@@ -1,4 +1,4 @@
-export type { Moisture } from './compile.ts';
+export type { KeptWalls, Moisture } from './compile.ts';
 export { BuildingRefused, compileBuilding } from './compile.ts';
 export { opticsOfPanes, opticsOfTable, scaledOptics } from './glass.ts';
 export type { Layout, State } from './layout.ts';

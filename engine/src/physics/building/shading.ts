@@ -5,20 +5,25 @@ export type Pane = { readonly width: number; readonly height: number; readonly s
 /** Where light comes from, in the window's own frame seen from outside: to the right, up the wall, out of it. */
 export type Direction = { readonly right: number; readonly up: number; readonly out: number };
 
-/** Level strips into which the glass is cut; each shadow's edge within a strip is taken at its middle. */
-const strips = 24;
+/** Level strips into which the glass is cut, for the sun and for each direction of the sky; a shadow's edge within a strip is taken at its middle. */
+const fine = 24;
+const coarse = 8;
 
 /**
  * Share of the glass that light from a direction reaches past overhangs and fins, 0 to 1, by the shadow each throws
  * strip by strip; shadows that overlap count once. Light from behind the wall reaches nothing.
  */
-export function sunlitShare(pane: Pane, from: Direction): number {
+export function sunlitShare(pane: Pane, from: Direction, strips = fine): number {
   if (from.out <= 0) return 0;
   if (pane.shades.length === 0) return 1;
   let lit = 0;
   for (let k = 0; k < strips; k++) {
     const y = ((k + 0.5) / strips) * pane.height;
-    const dark = pane.shades.flatMap((s) => shadowOn(s, pane, y, from));
+    const [only] = pane.shades;
+    const dark =
+      only && pane.shades.length === 1
+        ? shadowOn(only, pane, y, from)
+        : pane.shades.flatMap((s) => shadowOn(s, pane, y, from));
     lit += pane.width - covered(dark);
   }
   return Math.max(0, lit / (strips * pane.width));
@@ -64,6 +69,9 @@ function besideFin(s: Extract<Shade, { kind: 'fin' }>, pane: Pane, y: number, fr
 
 /** Length covered by stretches that may overlap. */
 function covered(intervals: readonly Interval[]): number {
+  const [only] = intervals;
+  if (!only) return 0;
+  if (intervals.length === 1) return only[1] - only[0];
   let end = Number.NEGATIVE_INFINITY;
   let length = 0;
   for (const [a, b] of [...intervals].sort((x, y) => x[0] - y[0])) {
@@ -81,8 +89,8 @@ export function openViews(pane: Pane, tilt: number): { readonly sky: number; rea
   if (pane.shades.length === 0) return { sky: 1, ground: 1 };
   const sums = { sky: 0, skyLit: 0, ground: 0, groundLit: 0 };
   const [sinTilt, cosTilt] = [Math.sin((tilt * Math.PI) / 180), Math.cos((tilt * Math.PI) / 180)];
-  const rings = 18;
-  const sides = 72;
+  const rings = 12;
+  const sides = 36;
   for (let i = 0; i < rings; i++) {
     const away = ((i + 0.5) / rings) * (Math.PI / 2);
     const weight = Math.cos(away) * Math.sin(away);
@@ -94,7 +102,7 @@ export function openViews(pane: Pane, tilt: number): { readonly sky: number; rea
         out: Math.cos(away),
       };
       const aloft = from.out * cosTilt + from.up * sinTilt > 0;
-      const lit = weight * sunlitShare(pane, from);
+      const lit = weight * sunlitShare(pane, from, coarse);
       if (aloft) {
         sums.sky += weight;
         sums.skyLit += lit;

@@ -66,13 +66,15 @@ export type Shade =
       readonly to: number;
     };
 
-/** What glass does to the sun: shares by the angle from its normal, degrees, rows rising from 0 to 90; and for sky light. */
+/**
+ * What glass does to the sun: shares by the cosine of its angle from the normal, in equal steps from 0 to 1; and for
+ * even light from sky and ground.
+ */
 export type GlassOptics = {
-  readonly angles: readonly number[];
-  readonly transmitted: readonly number[];
+  readonly transmitted: Float64Array;
   /** Taken up by the outer and the inner face. */
-  readonly outer: readonly number[];
-  readonly inner: readonly number[];
+  readonly outer: Float64Array;
+  readonly inner: Float64Array;
   readonly diffuse: { readonly transmitted: number; readonly outer: number; readonly inner: number };
 };
 

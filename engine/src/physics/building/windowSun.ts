@@ -17,24 +17,30 @@ export function windowSun(window: Window, at: Plane, sun: SunSteps, plane: Plane
   const n = sun.up.length;
   const made = (): Float32Array => new Float32Array(n);
   const out = { through: made(), outer: made(), inner: made() };
-  const { optics } = window;
+  const { transmitted, outer, inner, diffuse } = window.optics;
   const { direct, around } = pastShades(window, at, sun, plane);
   const area = window.slab.area * (window.covering ?? 1);
-  const table = tableOf(optics.angles, [optics.transmitted, optics.outer, optics.inner]);
+  const last = transmitted.length - 1;
   for (let i = 0; i < n; i++) {
     const [lit, spread] = [direct[i] ?? 0, around[i] ?? 0];
     if (lit === 0 && spread === 0) continue;
-    const row = Math.round((plane.cosine[i] ?? 0) * (table.rows - 1)) * 3;
-    out.through[i] = area * (lit * (table.shares[row] ?? 0) + spread * optics.diffuse.transmitted);
-    out.outer[i] = area * (lit * (table.shares[row + 1] ?? 0) + spread * optics.diffuse.outer);
-    out.inner[i] = area * (lit * (table.shares[row + 2] ?? 0) + spread * optics.diffuse.inner);
+    const place = Math.min(plane.cosine[i] ?? 0, 1) * last;
+    const row = Math.min(Math.floor(place), last - 1);
+    const share = (x: Float64Array): number => {
+      const before = x[row] ?? 0;
+      return before + ((x[row + 1] ?? 0) - before) * (place - row);
+    };
+    out.through[i] = area * (lit * share(transmitted) + spread * diffuse.transmitted);
+    out.outer[i] = area * (lit * share(outer) + spread * diffuse.outer);
+    out.inner[i] = area * (lit * share(inner) + spread * diffuse.inner);
   }
   return out;
 }
 
 /** Sun on a shaded face by step, W/m²: direct, as a mean over the face, and what comes from sky and ground. */
 export function pastShades(pane: Pane, at: Plane, sun: SunSteps, plane: PlaneSun) {
-  const views = openViews(pane, at.tilt);
+  // In the dark nobody asks what is hidden.
+  const views = sun.level.some((x) => x > 0) ? openViews(pane, at.tilt) : { sky: 1, ground: 1 };
   const frame = frameOf(at.tilt, at.azimuth);
   return {
     direct: plane.direct.map((light, i) =>
@@ -65,23 +71,4 @@ function directionOf(sun: SunSteps, i: number, frame: Frame, out: number) {
     up: east * frame.up[0] + north * frame.up[1] + up * frame.up[2],
     out,
   };
-}
-
-/** Shares by the cosine of the angle, finely, so that the loop only looks up. */
-function tableOf(angles: readonly number[], columns: readonly (readonly number[])[]) {
-  const rows = 1001;
-  const shares = new Float64Array(rows * columns.length);
-  for (let r = 0; r < rows; r++) {
-    const degrees = Math.acos(r / (rows - 1)) / rad;
-    const next = Math.max(
-      1,
-      angles.findIndex((a) => a >= degrees),
-    );
-    const [d0, d1] = [angles[next - 1] ?? 0, angles[next] ?? 90];
-    const share = (degrees - d0) / (d1 - d0);
-    columns.forEach((c, k) => {
-      shares[r * columns.length + k] = (c[next - 1] ?? 0) + ((c[next] ?? 0) - (c[next - 1] ?? 0)) * share;
-    });
-  }
-  return { rows, shares };
 }
