@@ -56,7 +56,7 @@ export function measureCase(given: unknown, beside: string): Row[] {
   const file = read.data;
   const weather = weatherOf(file, beside);
   const layout = compileBuilding(buildingOf(file), weather);
-  const state = startState(layout, 20, 0.004);
+  const state = startState(layout, { inside: 20, outside: 0, humidity: 0.004 });
   const record = runBuilding(layout, state, weather, { warmUp });
   const unclosed = worstUnclosed(layout, state, weather);
   const closure = { source: id, case: file.case, field: 'heat-unclosed', unit: '', known: 'computed' as const };

@@ -2,6 +2,16 @@ import { isWeatherYear, type WeatherYear } from '../climate/weather/weatherYear.
 import { summariseYear, yearJobKind } from '../climate/yearJob.ts';
 import { weatherOfYear, type YearTable, yearTable } from '../coupling/houseYear/table.ts';
 import { type DaysInputs, daysJobKind, daysJobVersion, runDays } from '../loads/dynamic/daysJob.ts';
+import type { StudyInputs } from '../loads/dynamic/study.ts';
+import {
+  runStudy,
+  runTotals,
+  studyKind,
+  studyVersion,
+  type TotalsInputs,
+  totalsKind,
+  totalsVersion,
+} from '../loads/dynamic/studyJob.ts';
 import { houseYearKind, houseYearVersion, type YearInputs } from '../loads/dynamic/yearJob.ts';
 import { BuildingRefused } from '../physics/building/index.ts';
 import type { Job } from './job.ts';
@@ -23,6 +33,8 @@ const kinds: Readonly<Record<string, { readonly version: number; readonly run: R
     },
   },
   [daysJobKind]: { version: daysJobVersion, run: (inputs, host) => runDays(inputs as DaysInputs, host.tell) },
+  [studyKind]: { version: studyVersion, run: (inputs, host) => runStudy(inputs as StudyInputs, host.tell) },
+  [totalsKind]: { version: totalsVersion, run: (inputs, host) => runTotals(inputs as TotalsInputs, host.tell) },
   [houseYearKind]: {
     version: houseYearVersion,
     run: (inputs, host) => tableOfYear(inputs as YearInputs, host).answers,

@@ -42,8 +42,9 @@ export function design({ project: { house, site }, upstream: { climate } }: Trad
     winter: attempt(() => ({ burned: required(pick('burned')), computed: required(pick('computed')) })),
     days: pendingOn(jobs, 'days'),
     year: pendingOn(jobs, 'year'),
+    study: pendingOn(jobs, 'study'),
     workings: { 'loads/heating': steps },
-    wanted: jobs.ok ? [jobs.value.days, jobs.value.year] : [],
+    wanted: jobs.ok ? [jobs.value.days, jobs.value.year, jobs.value.study] : [],
   };
 }
 

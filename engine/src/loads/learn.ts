@@ -3,6 +3,8 @@ import type { Job } from '../jobs/job.ts';
 import type { Outcome } from '../plan/outcome.ts';
 import type { Results } from '../plan/trade.ts';
 import { type DesignDays, daysJobKind } from './dynamic/daysJob.ts';
+import type { Study } from './dynamic/study.ts';
+import { studyKind } from './dynamic/studyJob.ts';
 import { houseYearKind } from './dynamic/yearJob.ts';
 import type { LoadsResult } from './result.ts';
 
@@ -16,6 +18,7 @@ export function learn(result: LoadsResult, found: Results): LoadsResult {
     ...result,
     days: told<DesignDays>(daysJobKind, result.days),
     year: told<HouseYear>(houseYearKind, result.year),
+    study: told<Study>(studyKind, result.study),
     wanted: result.wanted.filter((job) => !(job.key in found)),
   };
 }

@@ -3,6 +3,7 @@ import type { Outcome } from '../plan/outcome.ts';
 import type { Spread } from '../plan/scenario.ts';
 import type { ResultBase } from '../plan/trade.ts';
 import type { DesignDays } from './dynamic/daysJob.ts';
+import type { Study } from './dynamic/study.ts';
 
 /** What carries heat in or out. */
 export type PartId =
@@ -71,6 +72,8 @@ export type LoadsResult = ResultBase & {
   /** The cold night and the hot day through the house's own walls, and a whole year; pending until their jobs are done. */
   readonly days: Outcome<DesignDays>;
   readonly year: Outcome<HouseYear>;
+  /** The loads of many houses, each as this one may be; pending until somebody asks for it. */
+  readonly study: Outcome<Study>;
   /** kWh over last winter by fuel burned, and by the house as entered; only where fuel is known. */
   readonly winter: Outcome<{ readonly burned: Spread; readonly computed: Spread }>;
 };

@@ -111,4 +111,8 @@ export const sources: Sources = {
     title: 'Common practice, no source: the cold night is a dull day that swings half as far as its month',
     standing: 'common practice',
   },
+  'loads.sizes': {
+    title: 'Common practice, no source: units come in steps of about 6,000 Btu/h',
+    standing: 'common practice',
+  },
 };

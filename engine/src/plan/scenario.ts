@@ -49,6 +49,27 @@ export function scenario(moved?: { path: string; end: End }, seen?: Map<string, 
   return self;
 }
 
+/** A reading in which the named inputs take the given numbers and all others their likely ones. */
+export function sampledScenario(values: ReadonlyMap<string, number>): Scenario {
+  const likely = scenario();
+  const of = (given: Given | Missing): number =>
+    'missing' in given ? likely.of(given) : (values.get(given.path) ?? given.likely);
+  const self: Scenario = {
+    of,
+    maybe: (given) => ('missing' in given ? undefined : of(given)),
+    choice: likely.choice,
+    part: (_key, build) => build(self),
+  };
+  return self;
+}
+
+/** Every input that a model reads and that has a width, by path. */
+export function rangesRead(model: (s: Scenario) => unknown): Given[] {
+  const seen = new Map<string, Given>();
+  model(scenario(undefined, seen));
+  return [...seen.values()].filter((g) => g.low < g.high).sort((a, b) => (a.path < b.path ? -1 : 1));
+}
+
 /** How far one input alone moves an output: from its low end and its high end, signed, in the output's unit. */
 export type Driver = { readonly path: string; readonly atLow: number; readonly atHigh: number };
 

@@ -2,6 +2,7 @@ import { rowsOfYear } from '../../climate/rowsOfYear.ts';
 import { skyTemperatures } from '../../climate/skyTemperatures.ts';
 import type { WeatherYear } from '../../climate/weather/weatherYear.ts';
 import { buildingOf } from '../../loads/dynamic/building.ts';
+import { startZones } from '../../loads/dynamic/designDays.ts';
 import { type HouseInputs, heatingHours, roomSystems } from '../../loads/dynamic/houseInputs.ts';
 import { humidityRatio } from '../../physics/air/index.ts';
 import {
@@ -79,7 +80,13 @@ export const freeYear = (inputs: HouseInputs, weather: HouseWeather, tell?: Tell
 
 function run(inputs: HouseInputs, weather: HouseWeather, systems: readonly System[], tell?: Tell): YearRun {
   const layout = layOutHouse(inputs, weather, systems);
-  const start = startState(layout, inputs.wanted.heating, 0.006);
+  const outside = weather.steps.outdoor[0] ?? 0;
+  const start = startState(layout, {
+    inside: inputs.wanted.heating,
+    zones: startZones(inputs.wanted.heating, outside),
+    outside,
+    humidity: 0.006,
+  });
   const perDay = 86_400 / weather.rowSeconds;
   const record = runBuilding(layout, start, weather.steps, { warmUp: settling * perDay, ...(tell ? { tell } : {}) });
   const { perRow } = weather.steps;

@@ -30,8 +30,18 @@ export type DayLoad = {
   readonly attic?: readonly number[];
 };
 
-/** Days that a repeated day is run before it counts: walls have forgotten where they began. */
-const settling = 12;
+/** Steps in s, days that a repeated day is run before it counts, walls worked out before. */
+export type DayRun = { readonly step: number; readonly settling: number; readonly kept: KeptWalls };
+
+/** Twenty-five days: walls and the soil under them have forgotten where they began. */
+const carefully = (step = 900): DayRun => ({ step, settling: 25, kept: new Map() });
+
+/** Where the spaces round the rooms begin: the attic with the air, those below and beside half way. */
+export const startZones = (inside: number, outside: number) => ({
+  attic: outside,
+  below: (inside + outside) / 2,
+  unheated: (inside + outside) / 2,
+});
 
 type Run = { readonly record: RowRecord; readonly zones: readonly string[]; readonly rooms: readonly string[] };
 
@@ -41,8 +51,7 @@ function settledDay(
   day: DayWeather,
   systems: ReturnType<typeof roomSystems>,
   gains: number,
-  step: number,
-  kept: KeptWalls,
+  { step, settling, kept }: DayRun,
 ): Run {
   const weather = weatherSteps(rowsOfDay(day), step);
   const { building, moisture } = buildingOf(
@@ -64,31 +73,29 @@ function settledDay(
   );
   const layout = compileBuilding(building, weather, moisture, kept);
   const mean = day.outdoor.reduce((a, t) => a + t, 0) / 24;
-  const start = systems.some((s) => s.heatTo.some((h) => h !== null))
-    ? inputs.wanted.heating
-    : Math.min(mean, inputs.wanted.cooling);
-  const record = runBuilding(layout, startState(layout, start, day.humidityRatio), weather, { warmUp: settling * 24 });
+  const heated = systems.some((s) => s.heatTo.some((h) => h !== null));
+  const inside = heated ? inputs.wanted.heating : Math.min(mean, inputs.wanted.cooling);
+  const begun = startState(layout, {
+    inside,
+    zones: startZones(inside, mean),
+    outside: mean,
+    humidity: day.humidityRatio,
+  });
+  const record = runBuilding(layout, begun, weather, { warmUp: settling * 24 });
   return { record, zones: layout.zoneIds, rooms: inputs.shell.rooms.map((r) => r.id) };
 }
 
 const hoursOf = (x: Float64Array, of: number, k: number): number[] =>
   Array.from({ length: 24 }, (_, h) => x[h * of + k] ?? 0);
 
-/** Heating at the cold night: nobody at home, no sun; `wanted` may lower the night. Step in seconds. */
-export function nightLoad(
-  inputs: HouseInputs,
-  night: DayWeather,
-  wanted: Wanted,
-  step = 900,
-  kept: KeptWalls = new Map(),
-): NightLoad {
+/** Heating at the cold night: nobody at home, no sun; `wanted` may lower the night. */
+export function nightLoad(inputs: HouseInputs, night: DayWeather, wanted: Wanted, run = carefully()): NightLoad {
   const { record, zones, rooms } = settledDay(
     inputs,
     night,
     roomSystems(inputs.shell, heatingHours(wanted), undefined),
     0,
-    step,
-    kept,
+    run,
   );
   const byRoom = rooms.map((_, k) => hoursOf(record.heating, rooms.length, k));
   const hours = Array.from({ length: 24 }, (_, h) => byRoom.reduce((a, room) => a + (room[h] ?? 0), 0));
@@ -102,9 +109,9 @@ export function nightLoad(
 }
 
 /** Cooling on the hot day, at home. */
-export function dayLoad(inputs: HouseInputs, day: DayWeather, step = 900, kept: KeptWalls = new Map()): DayLoad {
+export function dayLoad(inputs: HouseInputs, day: DayWeather, run = carefully()): DayLoad {
   const systems = roomSystems(inputs.shell, undefined, inputs.wanted.cooling);
-  const { record, zones, rooms } = settledDay(inputs, day, systems, 1, step, kept);
+  const { record, zones, rooms } = settledDay(inputs, day, systems, 1, run);
   const byRoom = rooms.map((_, k) => hoursOf(record.cooling, rooms.length, k));
   const wet = zones.map((_, k) => hoursOf(record.latent, zones.length, k));
   const sum = (rows: readonly (readonly number[])[]): number[] =>

@@ -37,7 +37,7 @@ const eaveBeyond = 2;
 /** Clear glass of the same number of panes, dimmed to let in the share that the label states at right angles. */
 function opticsOf(w: ShellWindow): GlassOptics {
   const optics = clear[w.panes];
-  const outer = (optics.outer[0] ?? 0) * w.u * films.outside;
-  const inner = (optics.inner[0] ?? 0) * (1 - w.u * films.inside);
-  return scaledOptics(optics, w.sunShare / ((optics.transmitted[0] ?? 1) + outer + inner));
+  const outer = (optics.outer.at(-1) ?? 0) * w.u * films.outside;
+  const inner = (optics.inner.at(-1) ?? 0) * (1 - w.u * films.inside);
+  return scaledOptics(optics, w.sunShare / ((optics.transmitted.at(-1) ?? 1) + outer + inner));
 }

@@ -7,12 +7,13 @@ import { daysJob } from './daysJob.ts';
 import { dayWeather, nightWeather } from './designWeather.ts';
 import { waveOf } from './ground.ts';
 import { houseInputs } from './houseInputs.ts';
+import { studyJob, studySamples, studySeed } from './studyJob.ts';
 import { houseYearJob } from './yearJob.ts';
 
 type House = ResolvedProject['house'];
 type Site = ResolvedProject['site'];
 
-export type HouseJobs = { readonly days: Job; readonly year: Job };
+export type HouseJobs = { readonly days: Job; readonly year: Job; readonly study: Job };
 
 /** Steps of a year, s. */
 const yearStep = 900;
@@ -23,14 +24,18 @@ export function houseJobs(house: House, site: Site, climate: ClimateResult): Out
     const s = scenario();
     const months = required(climate.months);
     const pressure = required(climate.pressure);
-    const inputs = houseInputs(house, site, pressure, waveOf(months.map((m) => m.mean)), s);
+    const wave = waveOf(months.map((m) => m.mean));
+    const inputs = houseInputs(house, site, pressure, wave, s);
     const place = { latitude: required(climate.latitude), pressure };
+    const night = required(climate.night);
+    const day = required(climate.day);
     return {
       days: daysJob({
         house: inputs,
-        night: nightWeather(required(climate.night), months, place, s),
-        day: dayWeather(required(climate.day), place, s),
+        night: nightWeather(night, months, place, s),
+        day: dayWeather(day, place, s),
       }),
+      study: studyJob({ house, site, night, day, months, wave, ...place, samples: studySamples, seed: studySeed }),
       year: houseYearJob({ house: inputs, weather: required(climate.year), step: yearStep }),
     };
   });

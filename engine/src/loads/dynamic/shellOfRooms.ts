@@ -88,7 +88,7 @@ function surfaceOf(
       : layersOfU(kind, u, films, named === 'wall-stone' || named === 'slab'),
     tilt: kind === 'ceiling' ? 0 : tiltOf(surface, s),
     azimuth: behind === 'outdoors' && kind !== 'ceiling' && kind !== 'floor' ? s.of(surface.azimuth) : 0,
-    absorptance: s.of(surface.absorptance),
+    absorptance: behind === 'outdoors' ? s.of(surface.absorptance) : 0,
     windows,
   };
 }

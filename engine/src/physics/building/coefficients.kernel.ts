@@ -34,14 +34,15 @@ function setFilms(l: Layout, s: State, w: WeatherSteps, row: number, step: numbe
   const wind = w.wind[row]!;
   const air = w.outdoor[step]! + kelvin;
   const sky = w.sky[step]! + kelvin;
+  for (let z = 0; z < l.zones; z++) k.radiation[z] = zone.wideRange[z] ? radiationOf(t[2 * z + 1]!) : 1;
   for (let i = 0; i < l.slabs; i++) {
     const z1 = b.zone1[i]!;
     k.conv1[i] = b.convection1[i]! + b.swing1[i]! * rising(s.face1[i]! - t[2 * z1]!);
-    k.rad1[i] = b.radiation1[i]! * radiationOf(zone.wideRange[z1]!, t[2 * z1 + 1]!);
+    k.rad1[i] = b.radiation1[i]! * k.radiation[z1]!;
     if (b.kind2[i] === inZone) {
       const z2 = b.zone2[i]!;
       k.conv2[i] = b.convection2[i]! + b.swing2[i]! * rising(s.face2[i]! - t[2 * z2]!);
-      k.rad2[i] = b.radiation2[i]! * radiationOf(zone.wideRange[z2]!, t[2 * z2 + 1]!);
+      k.rad2[i] = b.radiation2[i]! * k.radiation[z2]!;
     } else if (b.kind2[i] === inOpenAir) {
       const face = s.face2[i]! + kelvin;
       k.air2[i] =
@@ -55,7 +56,10 @@ function setFilms(l: Layout, s: State, w: WeatherSteps, row: number, step: numbe
 }
 
 /** Radiation between faces against that at 20 °C, by the cube of the absolute temperature. */
-const radiationOf = (wideRange: number, t: number): number => (wideRange ? ((t + kelvin) / (20 + kelvin)) ** 3 : 1);
+function radiationOf(t: number): number {
+  const ratio = (t + kelvin) / (20 + kelvin);
+  return ratio * ratio * ratio;
+}
 
 /** The two faces of a slab answer to what surrounds them through the inverse of a two by two balance. */
 function invert(l: Layout, s: State, i: number): void {

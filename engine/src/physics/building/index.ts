@@ -6,7 +6,7 @@ export type { Plane, PlaneSun } from './planeSun.ts';
 export { sunOnPlane } from './planeSun.ts';
 export type { RowRecord } from './run.kernel.ts';
 export { stepBuilding } from './run.kernel.ts';
-export type { RunOptions } from './run.ts';
+export type { RunOptions, Start } from './run.ts';
 export { runBuilding, startState } from './run.ts';
 export { openViews, sunlitShare } from './shading.ts';
 export type { FastModes, SlabModes, SlowMode } from './slabModes.ts';

@@ -159,6 +159,8 @@ export type Work = {
   readonly rad1: Float64Array;
   readonly conv2: Float64Array;
   readonly rad2: Float64Array;
+  /** Radiation in each zone against that at 20 °C. */
+  readonly radiation: Float64Array;
   readonly air2: Float64Array;
   readonly sky2: Float64Array;
   /** kg/s of outdoor air by zone; of air from one zone into another. */

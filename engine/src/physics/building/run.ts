@@ -1,24 +1,56 @@
-import type { Layout, State } from './layout.ts';
+import { inZone, isGiven, type Layout, type State } from './layout.ts';
 import { type RowRecord, recordStep, stepBuilding } from './run.kernel.ts';
 import type { WeatherSteps } from './weatherSteps.ts';
 
-/** A state in which everything is at one temperature, °C, and one humidity, kg/kg. */
-export function startState(l: Layout, temperature: number, humidity: number): State {
+/** Where a run begins: °C of the zones (all alike, or by id with a rest), of the outdoor faces, and kg/kg. */
+export type Start = {
+  readonly inside: number;
+  readonly zones?: Readonly<Record<string, number>>;
+  readonly outside: number;
+  readonly humidity: number;
+};
+
+/** W/K through a slab, face to face, once it has settled. */
+function steadyConductance(l: Layout, i: number): number {
+  let remembered = l.slab.fastNear[i] ?? 0;
+  for (let m = l.slab.firstMode[i] ?? 0; m < (l.slab.firstMode[i + 1] ?? 0); m++)
+    remembered += (l.mode.q1[m] ?? 0) ** 2 / (1 - (l.mode.decay[m] ?? 0));
+  return (l.slab.near[i] ?? 0) - remembered;
+}
+
+/** A state in which every wall has the steady profile between the temperatures on its two sides. */
+export function startState(l: Layout, start: Start): State {
   const floats = (n: number): Float64Array => new Float64Array(n);
   const n = 2 * l.zones;
-  const modes = l.mode.decay.map(
-    (decay, m) => (((l.mode.q1[m] ?? 0) + (l.mode.q2[m] ?? 0)) * temperature) / (1 - decay),
-  );
+  const zoneAt = l.zoneIds.map((id) => start.zones?.[id] ?? start.inside);
+  const beyond = Float64Array.from(l.slab.kind2, (kind, i) => {
+    const other = l.slab.zone2[i] ?? 0;
+    if (kind === inZone) return zoneAt[other] ?? start.inside;
+    return kind === isGiven ? (l.given[other * l.rows] ?? start.outside) : start.outside;
+  });
+  // The inside face lies between its zone and what is beyond, as far as film and wall have it.
+  const face1 = beyond.map((t, i) => {
+    const film = (l.slab.convection1[i] ?? 0) + (l.slab.radiation1[i] ?? 0);
+    const wall = steadyConductance(l, i);
+    return (film * (zoneAt[l.slab.zone1[i] ?? 0] ?? start.inside) + wall * t) / (film + wall);
+  });
+  const face2 = beyond;
+  const modes = floats(l.mode.decay.length);
+  for (let i = 0; i < l.slabs; i++)
+    for (let m = l.slab.firstMode[i] ?? 0; m < (l.slab.firstMode[i + 1] ?? 0); m++) {
+      const drawn = (l.mode.q1[m] ?? 0) * (face1[i] ?? 0) + (l.mode.q2[m] ?? 0) * (face2[i] ?? 0);
+      modes[m] = drawn / (1 - (l.mode.decay[m] ?? 0));
+    }
   return {
-    t: floats(n).fill(temperature),
+    t: floats(n).map((_, v) => zoneAt[v >> 1] ?? start.inside),
     free: floats(n),
-    face1: floats(l.slabs).fill(temperature),
-    face2: floats(l.slabs).fill(temperature),
+    face1,
+    face2,
     modes,
     heat: floats(l.systems),
     control: new Int32Array(l.systems),
-    humidity: floats(l.zones).fill(humidity),
-    buffer: floats(l.zones).fill(humidity),
+    humidity: floats(l.zones).fill(start.humidity),
+    buffer: floats(l.zones).fill(start.humidity),
     dried: floats(l.zones),
     work: {
       matrix: floats(n * n),
@@ -33,6 +65,7 @@ export function startState(l: Layout, temperature: number, humidity: number): St
       rad1: floats(l.slabs),
       conv2: floats(l.slabs),
       rad2: floats(l.slabs),
+      radiation: floats(l.zones),
       air2: floats(l.slabs),
       sky2: floats(l.slabs),
       outdoorFlow: floats(l.zones),

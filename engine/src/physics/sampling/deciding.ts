@@ -1,11 +1,14 @@
 import { groupedByInput } from './firstOrder.ts';
 
+/** Turns of the samples against the groups that tell what chance alone would gain. */
+const turns = [0.17, 0.34, 0.51, 0.68, 0.85] as const;
+
 /**
- * How much less often one would buy the wrong thing if one input were known. Each sample names what is right for it; not
- * knowing, one buys what is right most often. Knowing the input, to within one of `groups` equal groups, one buys what is
- * right most often in that group. The share of samples for which that differs from the one choice made without knowing.
+ * How much more often one would buy the right thing if one input were known, 0 to 1. Each sample names what is right for
+ * it; not knowing, one buys what is right most often; knowing the input to within one of `groups` equal groups, one buys
+ * what is right most often there. What such groups gain by chance is taken off.
  */
-export function changedChoice(
+export function rightMoreOften(
   samples: Float64Array,
   choices: ArrayLike<number>,
   dimensions: number,
@@ -13,21 +16,26 @@ export function changedChoice(
 ): number[] {
   const n = choices.length;
   const all = Array.from({ length: n }, (_, i) => choices[i] ?? 0);
-  const usual = mostOften(all);
+  const blind = mostOften(all);
   return Array.from({ length: dimensions }, (_, d) => {
     const group = groupedByInput(samples, dimensions, d, groups);
-    const members = Array.from({ length: groups }, () => [] as number[]);
-    all.forEach((choice, i) => {
-      members[group[i] ?? 0]?.push(choice);
-    });
-    const moved = members.reduce((a, m) => a + (m.length > 0 && mostOften(m) !== usual ? m.length : 0), 0);
-    return moved / n;
+    const byChance = turns.reduce((a, t) => a + rightInGroups(all, group, groups, Math.floor(t * n)), 0) / turns.length;
+    return Math.max(0, (rightInGroups(all, group, groups, 0) - Math.max(byChance, blind)) / n);
   });
 }
 
-/** The value met most often; of equals the smallest. */
+/** Samples for which the choice most often right in their group is right. */
+function rightInGroups(choices: readonly number[], group: Int32Array, groups: number, turn: number): number {
+  const members = Array.from({ length: groups }, () => [] as number[]);
+  choices.forEach((_, i) => {
+    members[group[i] ?? 0]?.push(choices[(i + turn) % choices.length] ?? 0);
+  });
+  return members.reduce((a, m) => a + mostOften(m), 0);
+}
+
+/** How often the value met most often is met. */
 function mostOften(values: readonly number[]): number {
   const counts = new Map<number, number>();
   for (const v of values) counts.set(v, (counts.get(v) ?? 0) + 1);
-  return [...counts].sort((a, b) => b[1] - a[1] || a[0] - b[0])[0]?.[0] ?? 0;
+  return Math.max(0, ...counts.values());
 }

@@ -1,4 +1,4 @@
-export { changedChoice } from './deciding.ts';
+export { rightMoreOften } from './deciding.ts';
 export { firstOrderIndices } from './firstOrder.ts';
 export { percentiles } from './percentiles.ts';
 export { primitivePolynomials, sobolPoints } from './sobol.ts';

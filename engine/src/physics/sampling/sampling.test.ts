@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import {
-  changedChoice,
   firstOrderIndices,
   percentiles,
   primitivePolynomials,
+  rightMoreOften,
   sobolPoints,
   triangular,
 } from './index.ts';
@@ -24,6 +24,21 @@ describe('Sobol points', () => {
   it('are the same for the same seed, and others for another', () => {
     expect(sobolPoints(5, 64, 1)).toEqual(sobolPoints(5, 64, 1));
     expect(sobolPoints(5, 64, 1)).not.toEqual(sobolPoints(5, 64, 2));
+  });
+
+  it('let no two of many inputs move together', () => {
+    const [dimensions, count] = [70, 1024];
+    const points = sobolPoints(dimensions, count, 1);
+    const column = (d: number) =>
+      Float64Array.from({ length: count }, (_, i) => (points[i * dimensions + d] ?? 0) - 0.5);
+    const columns = Array.from({ length: dimensions }, (_, d) => column(d));
+    let worst = 0;
+    for (let a = 0; a < dimensions; a++)
+      for (let b = 0; b < a; b++) {
+        const tie = (columns[a] ?? column(a)).reduce((sum, x, i) => sum + x * (columns[b]?.[i] ?? 0), 0) / (count / 12);
+        worst = Math.max(worst, Math.abs(tie));
+      }
+    expect(worst).toBeLessThan(0.12);
   });
 
   // Tables of primitive polynomials over two elements (Lidl & Niederreiter): x+1, x²+x+1, x³+x+1, x³+x²+1, x⁴+x+1, x⁴+x³+1.
@@ -79,10 +94,10 @@ describe('ranges and shares', () => {
     expect(Math.max(y, z)).toBeLessThan(0.02);
   });
 
-  it('knowing the input that decides changes the purchase as often as it is on the other side', () => {
+  it('knowing the input that decides makes the purchase right as much more often as it was wrong', () => {
     const samples = sobolPoints(2, 1200, 5);
     const choices = Float64Array.from({ length: 1200 }, (_, i) => ((samples[i * 2] ?? 0) > 0.75 ? 1 : 0));
-    const [first = 0, second = 0] = changedChoice(samples, choices, 2);
+    const [first = 0, second = 0] = rightMoreOften(samples, choices, 2);
     expect(first).toBeCloseTo(0.25, 2);
     expect(second).toBe(0);
   });
