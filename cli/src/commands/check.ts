@@ -1,7 +1,7 @@
 import { evaluate, type Plan } from '@kneewall/engine';
 import type { Problem, Project, System } from '@kneewall/project';
 import { exitCodes, Refused } from '../exit.ts';
-import { readOptions } from '../options.ts';
+import { readOptions, unitsNamed } from '../options.ts';
 import { planWithJobs } from '../planWithJobs.ts';
 import { planLines } from '../print/plan.ts';
 import { problemLines } from '../print/problems.ts';
@@ -24,18 +24,13 @@ export async function check(args: readonly string[]): Promise<number> {
   const [file = ''] = positionals;
   if (values.quick && values.long) throw new Refused('Either --quick or --long, not both.');
   const { project, problems } = await readProject(file);
-  const units = unitsOf(values.units, project);
+  const units = unitsNamed(values.units) ?? (project.site?.units === 'si' ? 'si' : 'us');
   const plan = values.quick
     ? evaluate(project, {}, { units }).plan
     : await planWithJobs(project, file, units, values.long);
   if (values.json) process.stdout.write(`${JSON.stringify({ schema: 1, ...plan })}\n`);
   else tell(project, plan, problems, units, values.all);
   return exitOf(plan);
-}
-
-function unitsOf(asked: string | undefined, project: Project): System {
-  if (asked !== undefined && asked !== 'us' && asked !== 'si') throw new Refused('--units is us or si.');
-  return asked ?? (project.site?.units === 'si' ? 'si' : 'us');
 }
 
 function tell(project: Project, plan: Plan, problems: readonly Problem[], units: System, all: boolean): void {

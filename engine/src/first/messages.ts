@@ -24,8 +24,13 @@ const kept = (text: string): string => text.replace(/ (?=\S*$)/, '\u00a0');
 const power = (print: Printer, value: number): string => kept(print.quantity(value, 'power'));
 const powers = (print: Printer, range: Range): string => kept(print.range(range, 'power'));
 
-/** The whole answer in one sentence. */
-export function answerSentence({ heating, night, units }: FirstAnswer, print: Printer): string {
+/** The whole answer in one sentence, and a second one where the witnesses contradict each other. */
+export function answerSentence(answer: FirstAnswer, print: Printer): string {
+  const said = needSentence(answer, print);
+  return answer.winter?.verdict === 'contradicts' ? `${said} ${answerTitles.contradiction}.` : said;
+}
+
+function needSentence({ heating, night, units }: FirstAnswer, print: Printer): string {
   if (!heating) return 'A few answers more, and the heat this house needs can be said.';
   const about = kept(print.rounded(heating.likely, 'power'));
   const need = `On the coldest normal night this house needs about ${about} of heat`;

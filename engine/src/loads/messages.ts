@@ -22,7 +22,7 @@ const partMends: Readonly<Record<string, string>> = {
 };
 
 const fuelVerdict: Readonly<Record<string, string>> = {
-  narrows: ' What both can be true of narrows the heat needed on the cold night.',
+  narrows: ' Some houses fit both, which narrows the heat needed on the cold night.',
   contradicts: ' Hardly any house fits both, so the fuel narrows nothing.',
 };
 
