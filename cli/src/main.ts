@@ -12,8 +12,9 @@ const usage = `Kneewall plans, builds and proves a ducted heat pump in a small h
       What holds, what is tight, what fails, and what would mend it.
   kneewall year FILE [--json] [--csv OUT] [--step SECONDS] [--units us|si]
       The house through a year: heat, cooling, attic, and what it does alone.
-  kneewall new FILE [--from DEMO]
-      A new project, empty or copied from a demo: tern-ledge, juniper-flat.
+  kneewall new FILE [--from DEMO | --ask [--units us|si]]
+      A new project: empty, copied from a demo (tern-ledge, juniper-flat), or
+      from a handful of answers asked here, with what they already say.
   kneewall import weather FILE --into PROJECT [--format KIND]
       Takes a weather year into a project. The project is unchanged when it fails.
   kneewall serve [--port PORT]

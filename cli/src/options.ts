@@ -1,4 +1,5 @@
 import { type ParseArgsConfig, parseArgs } from 'node:util';
+import type { System } from '@kneewall/project';
 import { Refused } from './exit.ts';
 
 /** Node's own argument reader, with its complaints in our words. */
@@ -20,4 +21,10 @@ export function readOptions<T extends NonNullable<ParseArgsConfig['options']>>(
       `${thrown instanceof Error ? thrown.message.split('. ')[0] : 'Unknown option'}. See "kneewall help".`,
     );
   }
+}
+
+/** The system of units named by `--units`; undefined where none is. */
+export function unitsNamed(asked: string | undefined): System | undefined {
+  if (asked !== undefined && asked !== 'us' && asked !== 'si') throw new Refused('--units is us or si.');
+  return asked;
 }

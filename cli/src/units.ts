@@ -1,8 +1,6 @@
 import type { Project, System } from '@kneewall/project';
-import { Refused } from './exit.ts';
+import { unitsNamed } from './options.ts';
 
 /** The units asked for, else the project's own. */
-export function unitsOf(asked: string | undefined, project: Project): System {
-  if (asked !== undefined && asked !== 'us' && asked !== 'si') throw new Refused('--units is us or si.');
-  return asked ?? (project.site?.units === 'si' ? 'si' : 'us');
-}
+export const unitsOf = (asked: string | undefined, project: Project): System =>
+  unitsNamed(asked) ?? (project.site?.units === 'si' ? 'si' : 'us');

@@ -41,6 +41,34 @@ test('a first answer from an empty project, with most questions left at "don’t
   expect(await answer.locator('.range-tape').first().textContent()).toBe(before);
 });
 
+test('last winter’s fuel narrows the answer; a contradiction is shown beside it and narrows nothing', async ({
+  page,
+}) => {
+  await show(page, server.url, '/');
+  await page.getByRole('button', { name: 'Start with my own house' }).click();
+  await settled(page);
+  await enter(page, 'Latitude', '45');
+  await enter(page, 'Height above sea level', '300 ft');
+  await enter(page, 'Coldest normal night', '5');
+  await enter(page, 'Hottest normal afternoon', '88');
+  await enter(page, 'Heated floor area', '1100');
+  await settled(page);
+  const answer = page.locator('.first-answer');
+  const wide = await answer.locator('.range-tape').first().textContent();
+
+  await page.getByRole('combobox', { name: 'Fuel burned', exact: true }).selectOption('oil');
+  await enter(page, 'Energy in the fuel burned last winter', '16000');
+  await settled(page);
+  await expect(answer).toContainText('Narrowed by last winter’s fuel');
+  await expect(answer.locator('.range-tape').first()).not.toHaveText(wide ?? '');
+
+  await enter(page, 'Energy in the fuel burned last winter', '900');
+  await settled(page);
+  await expect(answer.getByRole('heading', { name: 'Last winter’s fuel says otherwise' })).toBeVisible();
+  await expect(answer).toContainText('nothing is narrowed');
+  await expect(answer.locator('.range-tape').first()).toHaveText(wide ?? '');
+});
+
 test('a change shows on the screen within a tenth of a second, and the plan follows', async ({ page }) => {
   await show(page, server.url, '/trade/air?field=routes.ducts.sections.return-hall.diameter');
   const box = page.getByRole('textbox', { name: 'Diameter', exact: true });

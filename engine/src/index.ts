@@ -12,6 +12,20 @@ export type { DayCurves, HouseYear } from './coupling/houseYear/answers.ts';
 export type { YearTable } from './coupling/houseYear/table.ts';
 export { apparatusDewPoint, bypassAt } from './equipment/coil.ts';
 export { defrostLoss } from './equipment/sheet.ts';
+export type { FirstAnswer, FirstWinter } from './first/answer.ts';
+export { firstAnswer, unitStatus } from './first/answer.ts';
+export type { Measurement } from './first/measurements.ts';
+export { measurementsFor } from './first/measurements.ts';
+export {
+  answerSentence,
+  answerTitles,
+  largestUnknown,
+  measurementWorth,
+  nothingStops,
+  sizesWords,
+  unitWords,
+  winterWords,
+} from './first/messages.ts';
 export type { Job, JobMessage } from './jobs/job.ts';
 export { makeJob } from './jobs/job.ts';
 export type { JobHost } from './jobs/run.ts';

@@ -1,10 +1,9 @@
 import type { Finding, Source } from '@kneewall/engine';
-import { nodeAt } from '@kneewall/project';
+import { nodeAt, pathLabel } from '@kneewall/project';
 import { Quantity } from '../quantity/Quantity.tsx';
 import { RangeTape } from '../quantity/RangeTape.tsx';
 import { printRoute } from '../route/route.ts';
 import { useSession } from '../services.ts';
-import { pathLabel } from '../words/pathLabel.ts';
 import { consequenceWord, holdPoint, tradeOf, tradeTitle } from '../words/words.ts';
 import { SourceWords } from './SourceWords.tsx';
 import { StatusMark } from './StatusMark.tsx';

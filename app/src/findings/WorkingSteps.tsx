@@ -1,7 +1,7 @@
 import type { Source, Step } from '@kneewall/engine';
+import { pathLabel } from '@kneewall/project';
 import { PlainNumber } from '../quantity/PlainNumber.tsx';
 import { useSession } from '../services.ts';
-import { pathLabel } from '../words/pathLabel.ts';
 import { knownWord } from '../words/words.ts';
 import { SourceWords } from './SourceWords.tsx';
 

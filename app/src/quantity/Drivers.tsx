@@ -1,7 +1,6 @@
 import type { Spread } from '@kneewall/engine';
-import type { QuantityKind } from '@kneewall/project';
+import { pathLabel, type QuantityKind } from '@kneewall/project';
 import { useSession } from '../services.ts';
-import { pathLabel } from '../words/pathLabel.ts';
 import { Quantity } from './Quantity.tsx';
 
 /** What makes the range of a result as wide as it is, the largest first. */

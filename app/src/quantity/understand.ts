@@ -7,7 +7,7 @@ import {
   type Range,
   type System,
 } from '@kneewall/project';
-import { formatRange, understood, unitLabel } from '@kneewall/project/quantity';
+import { formatRange, refusalWords, understood, unitLabel } from '@kneewall/project/quantity';
 
 /** What the box says for one number, for low, likely and high, or nothing. */
 export type Texts = { readonly likely: string; readonly low?: string; readonly high?: string };
@@ -91,15 +91,7 @@ function refusal(
       readings: parsed.readings.map(({ text: exact }) => ({ text: exact, echo: echoOf(exact, kind) })),
     };
   if (parsed.code === 'empty') return { state: 'refused', at, words: 'A range needs all three: low, likely and high.' };
-  if (parsed.code === 'wrong-kind')
-    return { state: 'refused', at, words: `“${text.slice(parsed.at)}” is a unit of something else.` };
-  if (parsed.at > 0)
-    return {
-      state: 'refused',
-      at,
-      words: `Understood up to “${text.slice(0, parsed.at)}”, not “${text.slice(parsed.at)}”.`,
-    };
-  return { state: 'refused', at, words: `“${text}” is not understood.` };
+  return { state: 'refused', at, words: refusalWords(text, parsed) };
 }
 
 function echoOf(text: string, kind: QuantityKind): string {

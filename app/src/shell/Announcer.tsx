@@ -1,5 +1,5 @@
+import { pathLabel } from '@kneewall/project';
 import { usePlanner, useSession } from '../services.ts';
-import { pathLabel } from '../words/pathLabel.ts';
 
 /** Says politely, to those who do not see it, what a change did. */
 export function Announcer() {

@@ -56,21 +56,22 @@ export const commonU = (chosen: Chosen): Given => ({
   known: 'assumed',
 });
 
-/** The U that houses of an age have. Source: `loads.eras` (common practice and code history, from memory). */
-export const eraU = (era: Chosen, part: EraPart): Given => ({
-  ...range(
-    (eras[era.choice] ??
-      eras['1966-1980'] ?? {
-        wall: [0.5, 0.5, 0.5],
-        ceiling: [0.5, 0.5, 0.5],
-        floor: [0.5, 0.5, 0.5],
-        window: [3, 3, 3],
-      })[part],
-  ),
-  path: `${era.path}#${part}`,
-  kind: 'u-value',
-  known: 'assumed',
-});
+/**
+ * The U that houses of an age have. Where nobody said the age, it spans from the newest to the oldest, and is one
+ * unknown for all parts: they are of the same age. Source: `loads.eras` (common practice and code history, from memory).
+ */
+export function eraU(era: Chosen, part: EraPart): Given {
+  const triple = (id: string): Triple => eras[id]?.[part] ?? [0.5, 0.5, 0.5];
+  const own = triple(era.choice);
+  if (era.known === 'entered') return { ...range(own), path: `${era.path}#${part}`, kind: 'u-value', known: 'assumed' };
+  return { ...spanned(own, Object.keys(eras).map(triple)), path: era.path, kind: 'u-value', known: 'assumed' };
+}
+
+/** The assumed answer's likely value, between the lowest and the highest likely value that any answer has. */
+function spanned([low, likely, high]: Triple, all: readonly Triple[]): Range {
+  const others = all.map(([, middle]) => middle);
+  return { low: Math.min(low, ...others), likely, high: Math.max(high, ...others) };
+}
 
 /** Windows by their glass: U, share of the sun at normal incidence, panes. Source: `loads.glazing` (from memory). */
 export const glass: Readonly<Record<string, { readonly u: Triple; readonly sun: Triple; readonly panes: 1 | 2 }>> = {
@@ -99,9 +100,13 @@ const draughts: Readonly<Record<string, Triple>> = {
   draughty: [8, 12, 18],
   leaky: [14, 20, 30],
 };
-export const draughtGiven = (draught: Chosen): Given => ({
-  ...range(draughts[draught.choice] ?? [8, 12, 18]),
-  path: draught.path,
-  kind: 'air-changes',
-  known: 'assumed',
-});
+/** Where nobody said, it spans from the tightest to the leakiest. */
+export function draughtGiven(draught: Chosen): Given {
+  const own = draughts[draught.choice] ?? [8, 12, 18];
+  return {
+    ...(draught.known === 'entered' ? range(own) : spanned(own, Object.values(draughts))),
+    path: draught.path,
+    kind: 'air-changes',
+    known: 'assumed',
+  };
+}

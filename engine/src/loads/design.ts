@@ -1,10 +1,12 @@
-import type { TemperatureBin } from '../climate/result.ts';
-import { attempt, type Outcome, required } from '../plan/outcome.ts';
+import type { ClimateResult } from '../climate/result.ts';
+import { attempt, type Outcome, required, unresolved } from '../plan/outcome.ts';
 import { type Scenario, type Spread, scenario, spread } from '../plan/scenario.ts';
 import type { TradeInput } from '../plan/trade.ts';
 import { recordWorking } from '../plan/working.ts';
 import { type Balance, balance, byPart, type Given, inRoom, sumOf } from './balance.ts';
 import { houseJobs, pendingOn } from './dynamic/houseJobs.ts';
+import { heatOfWinter, type LastWinter, lossByFuel, shareGiven } from './fuel.ts';
+import { narrow } from './narrow.ts';
 import type { LoadsResult, RoomLoad } from './result.ts';
 import { sunOnPlanes } from './sunlight.ts';
 
@@ -20,9 +22,19 @@ export function design({ project: { house, site }, upstream: { climate } }: Trad
   });
   const { recorder, steps } = recordWorking();
   const likely = attempt(() => balance(required(given), scenario(), recorder));
-  const spreads = attempt(() => spread((s) => outputs(required(given), climate.bins, s)));
+  const spreads = attempt(() => spread((s) => outputs(required(given), climate, s)));
   const jobs = houseJobs(house, site, climate);
   const pick = (key: string): Outcome<Spread> => attempt(() => found(required(spreads), key));
+  const second = recordWorking();
+  const narrowed = attempt(() => {
+    // Told once more in the likely scenario, for the working, and for the reason where nothing is told.
+    lossByFuel(lastWinter(house, climate, required(likely)), scenario(), second.recorder);
+    const degrees = required(pick('degrees'));
+    if (degrees.low <= 0) unresolved('out-of-range', 'site.coldNight');
+    const own = { loss: required(pick('loss')), heating: required(pick('heating')) };
+    const fuel = { loss: required(pick('fuelLoss')), heating: required(pick('fuelHeating')) };
+    return narrow({ house: own, fuel, degrees }, second.recorder);
+  });
   return {
     basis,
     heating: pick('heating'),
@@ -43,7 +55,8 @@ export function design({ project: { house, site }, upstream: { climate } }: Trad
     days: pendingOn(jobs, 'days'),
     year: pendingOn(jobs, 'year'),
     study: pendingOn(jobs, 'study'),
-    workings: { 'loads/heating': steps },
+    narrowed,
+    workings: { 'loads/heating': steps, ...(narrowed.ok ? { 'loads/narrowed': second.steps } : {}) },
     wanted: jobs.ok ? [jobs.value.days, jobs.value.year, jobs.value.study] : [],
   };
 }
@@ -55,19 +68,23 @@ function found(spreads: Readonly<Record<string, Spread>>, key: string): Spread {
   return spreads[key] ?? noAttic();
 }
 
-function outputs(given: Given, bins: Outcome<readonly TemperatureBin[]>, s: Scenario): Record<string, number> {
+function outputs(given: Given, climate: ClimateResult, s: Scenario): Record<string, number> {
   const b = s.part('balance', (x) => balance(given, x));
-  const lastWinter = attempt(() => winter(given.house, required(bins), b, s));
+  const degrees = s.of(given.house.setpoints.heating) - s.of(given.weather.night.outdoor);
+  const burned = attempt(() => winter(lastWinter(given.house, climate, b), b, s));
+  const byFuel = attempt(() => lossByFuel(lastWinter(given.house, climate, b), s));
   const rooms = Object.keys(b.built.volumes);
   return {
     heating: sumOf(b.heating),
     cooling: sumOf(b.cooling),
     latent: b.latent,
     loss: b.lossPerDegree,
+    degrees,
     ...(b.atticNight === undefined || b.atticDay === undefined
       ? {}
       : { atticNight: b.atticNight, atticDay: b.atticDay }),
-    ...(lastWinter.ok ? lastWinter.value : {}),
+    ...(burned.ok ? burned.value : {}),
+    ...(byFuel.ok ? { fuelLoss: byFuel.value, fuelHeating: byFuel.value * degrees } : {}),
     ...byRoom('heating', rooms, b.heating),
     ...byRoom('cooling', rooms, b.cooling),
   };
@@ -104,10 +121,15 @@ function roomLoads(
 /** The outdoor temperature at which people, appliances and a little sun just hold the house. */
 const balancePoint = (b: Balance, indoor: number): number => indoor - b.gains / b.lossPerDegree;
 
+const lastWinter = (house: Given['house'], climate: ClimateResult, b: Balance): LastWinter => ({
+  fuel: house.fuel,
+  basis: climate.basis,
+  bins: required(climate.bins),
+  gains: b.gains,
+});
+
 /** kWh that reached the rooms by the fuel burned, and that the house as entered would have taken at that warmth. */
-function winter(house: Given['house'], bins: readonly TemperatureBin[], b: Balance, s: Scenario) {
-  const base = balancePoint(b, s.of(house.fuel.indoor));
-  const computed =
-    bins.reduce((a, bin) => a + bin.hours * Math.max(0, base - bin.centre), 0) * (b.lossPerDegree / 1000);
-  return { burned: s.of(house.fuel.energy) * s.of(house.fuel.efficiency), computed };
-}
+const winter = ({ fuel, bins, gains }: LastWinter, b: Balance, s: Scenario) => ({
+  burned: s.of(fuel.energy) * s.of(shareGiven(fuel)),
+  computed: heatOfWinter(bins, b.lossPerDegree, s.of(fuel.indoor), gains),
+});

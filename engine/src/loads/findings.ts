@@ -107,9 +107,12 @@ function winterFuel(result: LoadsResult, view: PlanView): Found[] {
     );
     return { low: apart(computed, burned, likely, -1), likely, high: apart(computed, burned, likely, 1) };
   });
-  const facts = result.winter.ok
-    ? { burned: result.winter.value.burned.likely, computed: result.winter.value.computed.likely }
-    : {};
+  const facts = {
+    ...(result.winter.ok
+      ? { burned: result.winter.value.burned.likely, computed: result.winter.value.computed.likely }
+      : {}),
+    ...(result.narrowed.ok ? { verdict: result.narrowed.value.verdict } : {}),
+  };
   return [
     {
       draft: {

@@ -54,6 +54,26 @@ describe('a quick answer from a handful of answers', () => {
     expect(width(guess)).toBeGreaterThan(width(tested));
   });
 
+  it('is wide enough for a house of any age and any draughts where nobody said which', () => {
+    const heating = (house: object) => {
+      const { heating } = loadsOf(project({ ...answers, house: { floorArea: is(95), ...house } }));
+      if (!heating.ok) throw new Error('the answers suffice');
+      return heating.value;
+    };
+    const unsaid = heating({});
+    const ages = ['before-1940', '1940-1965', '1966-1980', '1981-1992', '1993-2006', 'since-2007'];
+    const said = [
+      ...ages.map((era) => ({ era })),
+      ...['tight', 'fair', 'draughty', 'leaky'].map((draught) => ({ draught })),
+    ];
+    for (const answer of said) {
+      const { likely } = heating(answer);
+      expect(likely, JSON.stringify(answer)).toBeGreaterThan(unsaid.low);
+      expect(likely, JSON.stringify(answer)).toBeLessThan(unsaid.high);
+    }
+    expect(unsaid.drivers.map((d) => d.path).slice(0, 2)).toEqual(['house.era', 'house.draught']);
+  });
+
   it('asks for less heat in a later house, and for twice in one twice as cold', () => {
     const of = (change: object, site: object = {}) =>
       likely(

@@ -21,6 +21,11 @@ const partMends: Readonly<Record<string, string>> = {
   air: 'Seal the ceiling, the hatch and the sills before you choose the unit; test with a blower door before and after.',
 };
 
+const fuelVerdict: Readonly<Record<string, string>> = {
+  narrows: ' Some houses fit both, which narrows the heat needed on the cold night.',
+  contradicts: ' Hardly any house fits both, so the fuel narrows nothing.',
+};
+
 type Say = (j: Judged, print: Printer) => Words;
 
 const carbonMonoxide =
@@ -62,10 +67,10 @@ const say: Readonly<Record<string, Say>> = {
     };
   },
   'winter-fuel': (j, print) => ({
-    what: `The house as entered would have taken ${print.quantity(Number(j.facts?.computed ?? 0), 'energy')} last winter; the fuel you burned brought ${print.quantity(Number(j.facts?.burned ?? 0), 'energy')} into the rooms.`,
+    what: `The house as entered would have taken ${print.quantity(Number(j.facts?.computed ?? 0), 'energy')} last winter; the fuel you burned brought ${print.quantity(Number(j.facts?.burned ?? 0), 'energy')} into the rooms.${fuelVerdict[String(j.facts?.verdict)] ?? ''}`,
     why: 'Last winter is a better witness than any list of walls. Where the two disagree, one of them is wrong.',
     mend:
-      j.status === 'ok'
+      j.status === 'ok' && j.facts?.verdict !== 'contradicts'
         ? 'Nothing to do: they agree.'
         : 'Check how much fuel was burned and how warm it was kept, then the draughts and the insulation, in that order.',
   }),

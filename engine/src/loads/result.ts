@@ -51,6 +51,20 @@ export type AtticModel = {
   readonly skyDrop: number;
 };
 
+/** What last winter's fuel adds to the house as entered: a second witness of the loss for each degree. */
+export type Narrowed = {
+  readonly by: 'fuel';
+  /** `contradicts`: next to nothing satisfies both, so nothing is narrowed. `adds-nothing`: the fuel is known too roughly. */
+  readonly verdict: 'narrows' | 'adds-nothing' | 'contradicts';
+  /** 1 where both say the same, 0 where nothing satisfies both. */
+  readonly overlap: number;
+  /** What the fuel alone says: W/K, and W at the design night. */
+  readonly fuel: { readonly lossPerDegree: Spread; readonly heating: Spread };
+  /** Both together, W/K and W; the house's own where nothing is narrowed. */
+  readonly lossPerDegree: Spread;
+  readonly heating: Spread;
+};
+
 export type LoadsResult = ResultBase & {
   /** `rooms`: room by room. `quick`: the whole house from a handful of answers. */
   readonly basis: 'rooms' | 'quick';
@@ -76,4 +90,6 @@ export type LoadsResult = ResultBase & {
   readonly study: Outcome<Study>;
   /** kWh over last winter by fuel burned, and by the house as entered; only where fuel is known. */
   readonly winter: Outcome<{ readonly burned: Spread; readonly computed: Spread }>;
+  /** The heat need with last winter's fuel heard; only where fuel is known. Candidates are judged on `heating`. */
+  readonly narrowed: Outcome<Narrowed>;
 };

@@ -52,6 +52,28 @@ export const sources: Sources = {
     title: 'Common practice, no source: fuel and house should agree within a third',
     standing: 'common practice',
   },
+  'loads.fuel': {
+    title: 'Heat balance of a winter: fuel, people and appliances against loss × degree-hours',
+    standing: 'definition',
+  },
+  'loads.fuel-share': {
+    title: 'Common practice, no source: share of a fuel’s energy that reaches the rooms',
+    standing: 'common practice',
+  },
+  'loads.winter-weather': {
+    title:
+      'Common practice, no source: a winter lies within a tenth of the usual, a fifth where the climate is assumed',
+    standing: 'common practice',
+  },
+  'loads.winter-night': {
+    title: 'Common practice, no source: a cold night asks 1.1 times the winter’s mean for each degree, 0.95 to 1.3',
+    standing: 'common practice',
+  },
+  'loads.joint': {
+    title:
+      'Product of two independent triangular densities, 2.5 % beyond each end; an overlap below 0.05 is taken as a contradiction (common practice, no source)',
+    standing: 'definition',
+  },
   'loads.dominates': {
     title: 'Common practice, no source: a part above 35 % is mended first',
     standing: 'common practice',

@@ -7,6 +7,8 @@ import type { Judged } from './judge.ts';
 export type Printer = {
   readonly system: System;
   quantity(value: number, kind: QuantityKind): string;
+  /** To two figures: for "about". */
+  rounded(value: number, kind: QuantityKind): string;
   range(range: Range, kind: QuantityKind): string;
   /** The finding's own value, as a number or a range; empty where it has none. */
   value(judged: Judged): string;
@@ -30,6 +32,7 @@ export function printerFor(system: System): Printer {
   return {
     system,
     quantity,
+    rounded: (value, kind) => printQuantity(value, kind, system, { significant: 2 }),
     range,
     value: ({ value, kind }) => {
       if (!value.ok) return '';

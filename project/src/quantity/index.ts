@@ -3,3 +3,4 @@ export { kindNames, kindOf, kinds, unitLabel } from './kinds.ts';
 export type { Parsed, Reading } from './parse.ts';
 export { parseQuantity } from './parse.ts';
 export { formatRange, printQuantity, understood } from './print.ts';
+export { refusalWords } from './refusal.ts';

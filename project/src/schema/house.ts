@@ -239,7 +239,8 @@ const fuel = group(
     }),
     efficiency: quantity('fraction', {
       label: 'Share that reached the rooms',
-      default: { low: 0.5, likely: 0.65, high: 0.8 },
+      help: 'The rest went up the flue or was lost in pipes and ducts. Left empty it follows from the fuel.',
+      neededBy: [],
       plausible: { min: 0.1, max: 1 },
       possible: { min: 0, max: 1 },
       usually: 'assumed',

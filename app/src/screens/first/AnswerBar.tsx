@@ -1,6 +1,6 @@
+import { firstAnswer } from '@kneewall/engine';
 import { Quantity } from '../../quantity/Quantity.tsx';
 import { usePlanner } from '../../services.ts';
-import { firstAnswer } from './answer.ts';
 
 /** On a phone the answer lies below the questions; this line of it stays in sight and leads there. */
 export function AnswerBar() {

@@ -1,35 +1,45 @@
-import type { Spread } from '@kneewall/engine';
+import {
+  answerTitles,
+  type FirstAnswer,
+  type FirstWinter,
+  nothingStops,
+  printerFor,
+  type Spread,
+  sizesWords,
+  unitStatus,
+  unitWords,
+  winterWords,
+} from '@kneewall/engine';
+import type { ReactNode } from 'react';
 import { FindingLine } from '../../findings/FindingLine.tsx';
 import { StatusMark } from '../../findings/StatusMark.tsx';
 import { Drivers } from '../../quantity/Drivers.tsx';
-import { Quantity, QuantityRange } from '../../quantity/Quantity.tsx';
 import { RangeTape } from '../../quantity/RangeTape.tsx';
-import type { FirstAnswer } from './answer.ts';
+import { useUnits } from '../../services.ts';
 
 /** Each answer as low, likely and high, with its largest unknown. */
-export function AnswerLines({ answer: { heating, cooling, units, stops, gatesChecked } }: { answer: FirstAnswer }) {
+export function AnswerLines({
+  answer: { heating, winter, cooling, units, stops, gatesChecked },
+}: {
+  answer: FirstAnswer;
+}) {
+  const print = printerFor(useUnits());
   return (
     <>
-      {heating && <SpreadLine title="Heat on the coldest night" spread={heating} />}
+      {heating && (
+        <SpreadLine title={answerTitles.heating} spread={heating}>
+          {winter && winter.verdict !== 'contradicts' && <p className="answer-winter">{winterWords(winter, print)}</p>}
+        </SpreadLine>
+      )}
+      {winter?.verdict === 'contradicts' && <Contradiction winter={winter} words={winterWords(winter, print)} />}
       {units.length > 0 && (
         <div className="answer-line">
-          <h3>Which of the units entered would do</h3>
+          <h3>{answerTitles.units}</h3>
           <ul className="answer-units">
-            {units.map(({ id, name, spare }) => (
-              <li key={id}>
-                <StatusMark
-                  status={!spare ? 'unknown' : spare.low >= 0 ? 'ok' : spare.likely >= 0 ? 'tight' : 'fails'}
-                />
-                <span>
-                  {name}
-                  {spare && (
-                    <>
-                      {': '}
-                      {spare.likely >= 0 ? 'to spare ' : 'short by '}
-                      <Quantity value={Math.abs(spare.likely)} kind="power" />
-                    </>
-                  )}
-                </span>
+            {units.map((unit) => (
+              <li key={unit.id}>
+                <StatusMark status={unitStatus(unit)} />
+                <span>{unitWords(unit, print)}</span>
               </li>
             ))}
           </ul>
@@ -37,33 +47,43 @@ export function AnswerLines({ answer: { heating, cooling, units, stops, gatesChe
       )}
       {units.length === 0 && heating && (
         <div className="answer-line">
-          <h3>Size classes that would do</h3>
-          <p>
-            Units that give <QuantityRange range={heating} kind="power" /> on that night. That is what a data sheet must
-            show at that outdoor temperature, not the size printed on the box.
-          </p>
+          <h3>{answerTitles.sizes}</h3>
+          <p>{sizesWords(heating, print)}</p>
         </div>
       )}
       {(stops.length > 0 || gatesChecked) && (
         <div className="answer-line">
-          <h3>What stops it outright</h3>
-          {stops.length === 0 && <p>Nothing entered so far.</p>}
+          <h3>{answerTitles.stops}</h3>
+          {stops.length === 0 && <p>{nothingStops}</p>}
           {stops.map((f) => (
             <FindingLine key={f.id} finding={f} />
           ))}
         </div>
       )}
-      {cooling && <SpreadLine title="Cooling on the hottest afternoon" spread={cooling} />}
+      {cooling && <SpreadLine title={answerTitles.cooling} spread={cooling} />}
     </>
   );
 }
 
-function SpreadLine({ title, spread }: { title: string; spread: Spread }) {
+function SpreadLine({ title, spread, children }: { title: string; spread: Spread; children?: ReactNode }) {
   return (
     <div className="answer-line">
       <h3>{title}</h3>
       <RangeTape range={spread} kind="power" />
+      {children}
       <Drivers spread={spread} kind="power" most={1} />
+    </div>
+  );
+}
+
+/** The second witness, beside the first and not under it: its own tape and what to look at. */
+function Contradiction({ winter, words }: { winter: FirstWinter; words: string }) {
+  return (
+    <div className="answer-line answer-contradiction">
+      <h3>{answerTitles.contradiction}</h3>
+      <RangeTape range={winter.fuel} kind="power" />
+      <p>{words}</p>
+      <Drivers spread={winter.fuel} kind="power" most={1} />
     </div>
   );
 }

@@ -1,14 +1,13 @@
-import { nodeAt } from '@kneewall/project';
+import { type Bunch, bunchesFor, fieldOf } from '@kneewall/project';
 import { FormNode } from '../../form/FormNode.tsx';
 import { Sheet } from '../../look/Sheet.tsx';
 import { useSession } from '../../services.ts';
 import { AnswerSheet } from './AnswerSheet.tsx';
-import { type Bunch, bunches } from './questions.ts';
 import './First.css';
 
 /** A handful of questions, and at once what they already say. */
 export function First() {
-  const own = useSession((s) => s.project.power?.supply === 'own');
+  const project = useSession((s) => s.project);
   return (
     <>
       <header className="screen-head">
@@ -20,11 +19,9 @@ export function First() {
       </header>
       <div className="first">
         <div className="first-questions">
-          {bunches
-            .filter((b) => own || !b.own)
-            .map((bunch) => (
-              <Questions key={bunch.title} bunch={bunch} />
-            ))}
+          {bunchesFor(project).map((bunch) => (
+            <Questions key={bunch.title} bunch={bunch} />
+          ))}
         </div>
         <AnswerSheet />
       </div>
@@ -37,11 +34,9 @@ function Questions({ bunch }: { bunch: Bunch }) {
     <Sheet title={bunch.title}>
       <p className="field-help">{bunch.why}</p>
       <div className="fields-grid">
-        {bunch.paths.map((path) => {
-          const keys = path.split('.');
-          const found = nodeAt(keys);
-          return found ? <FormNode key={path} node={found.node} path={keys} depth={1} /> : null;
-        })}
+        {bunch.questions.map((question) => (
+          <FormNode key={question.path} node={fieldOf(question)} path={question.path.split('.')} depth={1} />
+        ))}
       </div>
     </Sheet>
   );

@@ -1,6 +1,6 @@
+import { pathLabel } from '@kneewall/project';
 import { fieldId } from '../../form/useField.ts';
 import { useSession } from '../../services.ts';
-import { pathLabel } from '../../words/pathLabel.ts';
 
 /** What is still needed, each a way to its question. */
 export function MissingLine({ paths }: { paths: readonly string[] }) {

@@ -1,9 +1,9 @@
+import { pathLabel } from '@kneewall/project';
 import { StatusMark } from '../../findings/StatusMark.tsx';
 import type { Moved } from '../../planner/moved.ts';
 import { Quantity } from '../../quantity/Quantity.tsx';
 import { goTo, useRoute } from '../../route/route.ts';
 import { usePlanner, useSession } from '../../services.ts';
-import { pathLabel } from '../../words/pathLabel.ts';
 import './MovedSheet.css';
 
 const inSight = 6;

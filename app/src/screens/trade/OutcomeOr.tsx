@@ -1,10 +1,9 @@
 import type { Because, Outcome } from '@kneewall/engine';
-import { nodeAt } from '@kneewall/project';
+import { nodeAt, pathLabel } from '@kneewall/project';
 import type { ReactNode } from 'react';
 import { StatusMark } from '../../findings/StatusMark.tsx';
 import { printRoute } from '../../route/route.ts';
 import { useSession } from '../../services.ts';
-import { pathLabel } from '../../words/pathLabel.ts';
 import { tradeOf } from '../../words/words.ts';
 
 const reason: Readonly<Record<Because, string>> = {

@@ -1,4 +1,4 @@
-import type { Driver } from '@kneewall/engine';
+import type { Driver } from '../plan/scenario.ts';
 
 /** How an unknown is settled, and about how long that takes. Common practice, no source. */
 export type Measurement = {
@@ -11,6 +11,7 @@ export type Measurement = {
 const ways: Readonly<Record<string, { readonly how: string; readonly minutes: number }>> = {
   'house.draught': { how: 'Have a blower-door test made', minutes: 120 },
   'house.airtightness': { how: 'Repeat the blower-door test', minutes: 120 },
+  'house.era': { how: 'Find out when the house was built: deed, tax record, neighbours', minutes: 15 },
   'house.era#window': { how: 'Look at every window: one, two or three panes', minutes: 10 },
   'house.era#wall': {
     how: 'Circuit off, take an outlet cover off an outside wall, look what fills the wall',
@@ -26,12 +27,22 @@ const ways: Readonly<Record<string, { readonly how: string; readonly minutes: nu
     minutes: 20,
   },
   'site.shelter': { how: 'Walk round the house and note what stands within ten heights of it', minutes: 10 },
+  'house.fuel.energy': { how: 'Add up last winter’s receipts, or measure the stack against a full one', minutes: 20 },
+  'house.fuel.efficiency': { how: 'Read the plate of the stove or boiler and look up its efficiency', minutes: 15 },
+  'house.fuel.indoor': { how: 'Ask all who lived there how warm each room was kept, nights too', minutes: 10 },
+  'house.fuel.energy#winter': { how: 'Look up last winter’s degree days and those of a usual winter', minutes: 20 },
+  'house.people.count': { how: 'Count who was at home last winter', minutes: 2 },
+  'house.people.appliances': { how: 'Read the electricity meter a day apart', minutes: 10 },
   'house.roof.pitch': { how: 'Hold a level and a tape to a rafter', minutes: 10 },
 };
+
+/** Unknowns that no walk through the house settles. */
+const beyond: ReadonlySet<string> = new Set(['house.fuel.energy#night']);
 
 /** The unknowns that move a result most, each with what would settle it. */
 export const measurementsFor = (drivers: readonly Driver[], most = 3): Measurement[] =>
   drivers
+    .filter((d) => !beyond.has(d.path))
     .map((d) => ({ path: d.path, reach: Math.max(Math.abs(d.atLow), Math.abs(d.atHigh)), way: ways[d.path] }))
     .slice(0, most)
     .map(({ path, reach, way }) => ({

@@ -1,12 +1,18 @@
-import type { Finding, Plan, Spread } from '@kneewall/engine';
-import { worstFirst } from '@kneewall/engine';
+import type { Narrowed } from '../loads/result.ts';
+import type { Finding, Status } from '../plan/finding.ts';
+import { worstFirst } from '../plan/holdPoints.ts';
+import type { Plan } from '../plan/plan.ts';
+import type { Spread } from '../plan/scenario.ts';
 
 /** The electrical gates: a unit that fails one cannot run here, whatever else is right. */
 const gates = /^equipment\/(voltage|phases|frequency|inverter|strips)/;
 
 /** What the first answers already say. A part that no trade reaches yet is absent. */
 export type FirstAnswer = {
+  /** W on the cold night; narrowed by last winter's fuel where `winter` says so. */
   readonly heating?: Spread;
+  /** Last winter's fuel beside the house as entered, W each; only where fuel is known. */
+  readonly winter?: FirstWinter;
   readonly cooling?: Spread;
   /** °C on the cold night. */
   readonly night?: number;
@@ -20,16 +26,32 @@ export type FirstAnswer = {
   readonly change?: Finding;
 };
 
+/** The two witnesses of the heat need, and what came of hearing both. */
+export type FirstWinter = {
+  readonly verdict: Narrowed['verdict'];
+  readonly house: Spread;
+  readonly fuel: Spread;
+};
+
+/** A unit's standing on the cold night. */
+export const unitStatus = ({ spare }: FirstAnswer['units'][number]): Status =>
+  !spare ? 'unknown' : spare.low >= 0 ? 'ok' : spare.likely >= 0 ? 'tight' : 'fails';
+
+/** Reads the first answer off a plan; computes nothing new. */
 export function firstAnswer(plan: Plan): FirstAnswer {
   const { loads, climate, equipment } = plan.trades;
   const heating = loads?.heating;
+  const narrowed = loads?.narrowed;
   const cooling = loads?.cooling;
   const gateFindings = plan.findings.filter((f) => gates.test(f.id));
   const stops = plan.findings.filter(
     (f) => f.status === 'fails' && (gates.test(f.id) || (f.holdPoint === 'decide' && f.consequence === 'harm')),
   );
   return {
-    ...(heating?.ok ? { heating: heating.value } : {}),
+    ...(heating?.ok ? { heating: narrowed?.ok ? narrowed.value.heating : heating.value } : {}),
+    ...(heating?.ok && narrowed?.ok
+      ? { winter: { verdict: narrowed.value.verdict, house: heating.value, fuel: narrowed.value.fuel.heating } }
+      : {}),
     ...(cooling?.ok ? { cooling: cooling.value.sensible } : {}),
     ...(climate?.night.ok ? { night: climate.night.value.outdoor.likely } : {}),
     missing: heating && !heating.ok ? heating.paths : [],

@@ -1,4 +1,6 @@
-import { nodeAt, type Project, valueAt } from '@kneewall/project';
+import type { Project } from '../schema/project.ts';
+import { nodeAt } from './nodes.ts';
+import { valueAt } from './valueAt.ts';
 
 /** Which side of a guess is meant, where one answer stands for several. */
 const sides: Readonly<Record<string, string>> = {
@@ -8,6 +10,8 @@ const sides: Readonly<Record<string, string>> = {
   floor: 'what is under the floor',
   area: 'their area',
   sun: 'the sun they let in',
+  winter: 'how cold that winter was',
+  night: 'what a cold night asks beyond the mean',
 };
 
 /** What the form calls a document path: the field's label, and which entry it belongs to. */
