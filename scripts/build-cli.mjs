@@ -6,7 +6,7 @@ import { root } from './setup.mjs';
 const { build } = await import('esbuild');
 if (existsSync(join(root, 'cli/src/main.ts')))
   await build({
-    entryPoints: { kneewall: join(root, 'cli/src/main.ts') },
+    entryPoints: { kneewall: join(root, 'cli/src/main.ts'), studyWorker: join(root, 'cli/src/studyWorker.ts') },
     outdir: join(root, 'cli/dist'),
     outExtension: { '.js': '.mjs' },
     bundle: true,

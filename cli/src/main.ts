@@ -2,6 +2,7 @@ import { check } from './commands/check.ts';
 import { importFile } from './commands/importFile.ts';
 import { newProject } from './commands/newProject.ts';
 import { serve } from './commands/serve.ts';
+import { study } from './commands/study.ts';
 import { year } from './commands/year.ts';
 import { exitCodes, Refused } from './exit.ts';
 import { problemLines } from './print/problems.ts';
@@ -12,6 +13,9 @@ const usage = `Kneewall plans, builds and proves a ducted heat pump in a small h
       What holds, what is tight, what fails, and what would mend it.
   kneewall year FILE [--json] [--csv OUT] [--step SECONDS] [--units us|si]
       The house through a year: heat, cooling, attic, and what it does alone.
+  kneewall study FILE|DIR --out FILE [--samples N] [--seed S] [--workers W]
+      The loads of many houses, each as this one may be: percentiles, and what
+      would be worth knowing.
   kneewall new FILE [--from DEMO | --ask [--units us|si]]
       A new project: empty, copied from a demo (tern-ledge, juniper-flat), or
       from a handful of answers asked here, with what they already say.
@@ -26,6 +30,7 @@ const commands: Readonly<Record<string, (args: readonly string[]) => Promise<num
   new: newProject,
   import: importFile,
   serve,
+  study,
   year,
 };
 

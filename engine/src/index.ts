@@ -15,7 +15,7 @@ export { defrostLoss } from './equipment/sheet.ts';
 export type { FirstAnswer, FirstWinter } from './first/answer.ts';
 export { firstAnswer, unitStatus } from './first/answer.ts';
 export type { Measurement } from './first/measurements.ts';
-export { measurementsFor } from './first/measurements.ts';
+export { measurementsFor, wayToKnow } from './first/measurements.ts';
 export {
   answerSentence,
   answerTitles,
@@ -30,6 +30,9 @@ export type { Job, JobMessage } from './jobs/job.ts';
 export { makeJob } from './jobs/job.ts';
 export type { JobHost } from './jobs/run.ts';
 export { JobRefused, runJob, tableOfYear } from './jobs/run.ts';
+export type { Study, StudyInputs, Tenths } from './loads/dynamic/study.ts';
+export { studyAnswers, studyRows } from './loads/dynamic/study.ts';
+export { studyKind } from './loads/dynamic/studyJob.ts';
 export type { YearInputs } from './loads/dynamic/yearJob.ts';
 export { houseYearKind } from './loads/dynamic/yearJob.ts';
 export type { Consequence, Finding, HoldPoint, Limit, Status } from './plan/finding.ts';

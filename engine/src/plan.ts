@@ -84,20 +84,21 @@ function designAll(project: Project, results: Results, memo: Memo): Partial<Reco
   return found;
 }
 
-/** A designed trade with what its finished jobs found. */
-function learned(trade: AnyTrade, designed: Found, results: Results, memo: Memo): Found {
+/** A designed trade with what its finished jobs found; what it then wants may be finished too. */
+function learned(trade: AnyTrade, designed: Found, results: Results, memo: Memo, turn = 0): Found {
   const { result } = designed;
   if (!result || !trade.learn) return designed;
   const finished = result.wanted.filter((job) => job.key in results);
   if (finished.length === 0) return designed;
   const inputs = [result, ...finished.map((job) => results[job.key])];
-  return remembered(memo, `learn:${trade.id}`, inputs, () => {
+  const known = remembered(memo, `learn:${trade.id}:${turn}`, inputs, (): Found => {
     try {
       return { result: trade.learn?.(result, results) ?? result };
     } catch (thrown) {
       return { fault: faultOf(thrown) };
     }
   });
+  return learned(trade, known, results, memo, turn + 1);
 }
 
 /** The results a trade named, and no others. */

@@ -36,6 +36,25 @@ const ways: Readonly<Record<string, { readonly how: string; readonly minutes: nu
   'house.roof.pitch': { how: 'Hold a level and a tape to a rafter', minutes: 10 },
 };
 
+/** Ways for fields that stand in a list, by the last words of their path. */
+const waysByField: readonly (readonly [RegExp, { readonly how: string; readonly minutes: number }])[] = [
+  [
+    /\.glazing#u$/,
+    { how: 'Look for the label or count the panes; hold a lighter to the glass and count its images', minutes: 5 },
+  ],
+  [/\.glazing#sun$/, { how: 'Read the label on the glass, or its order', minutes: 5 }],
+  [/\.(common|uValue)$/, { how: 'Open it at one place and measure what insulates', minutes: 20 }],
+  [/layers\.[^.]+\.(thickness|resistance)$/, { how: 'Push a ruler into it at three places', minutes: 10 }],
+  [/layers\.[^.]+\.conductivity$/, { how: 'Take a handful out and look what it is', minutes: 10 }],
+  [/\.absorptance$/, { how: 'Hold a sheet of white paper and a black one beside it in the sun', minutes: 5 }],
+  [/\.(height|floorArea|area|width)$/, { how: 'Measure it with the tape', minutes: 5 }],
+  [/roof\.airChanges$/, { how: 'Count the vents and measure their openings', minutes: 20 }],
+];
+
+/** How one unknown is settled; undefined where there is no short way. */
+export const wayToKnow = (path: string): { readonly how: string; readonly minutes: number } | undefined =>
+  ways[path] ?? waysByField.find(([field]) => field.test(path))?.[1];
+
 /** Unknowns that no walk through the house settles. */
 const beyond: ReadonlySet<string> = new Set(['house.fuel.energy#night']);
 
@@ -43,7 +62,7 @@ const beyond: ReadonlySet<string> = new Set(['house.fuel.energy#night']);
 export const measurementsFor = (drivers: readonly Driver[], most = 3): Measurement[] =>
   drivers
     .filter((d) => !beyond.has(d.path))
-    .map((d) => ({ path: d.path, reach: Math.max(Math.abs(d.atLow), Math.abs(d.atHigh)), way: ways[d.path] }))
+    .map((d) => ({ path: d.path, reach: Math.max(Math.abs(d.atLow), Math.abs(d.atHigh)), way: wayToKnow(d.path) }))
     .slice(0, most)
     .map(({ path, reach, way }) => ({
       path,

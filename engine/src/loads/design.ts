@@ -55,6 +55,7 @@ export function design({ project: { house, site }, upstream: { climate } }: Trad
     days: pendingOn(jobs, 'days'),
     year: pendingOn(jobs, 'year'),
     study: pendingOn(jobs, 'study'),
+    totals: pendingOn(jobs, 'study'),
     narrowed,
     workings: { 'loads/heating': steps, ...(narrowed.ok ? { 'loads/narrowed': second.steps } : {}) },
     wanted: jobs.ok ? [jobs.value.days, jobs.value.year, jobs.value.study] : [],

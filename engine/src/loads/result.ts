@@ -4,6 +4,7 @@ import type { Spread } from '../plan/scenario.ts';
 import type { ResultBase } from '../plan/trade.ts';
 import type { DesignDays } from './dynamic/daysJob.ts';
 import type { Study } from './dynamic/study.ts';
+import type { Totals } from './dynamic/studyJob.ts';
 
 /** What carries heat in or out. */
 export type PartId =
@@ -88,6 +89,8 @@ export type LoadsResult = ResultBase & {
   readonly year: Outcome<HouseYear>;
   /** The loads of many houses, each as this one may be; pending until somebody asks for it. */
   readonly study: Outcome<Study>;
+  /** What each of its first unknowns has a hand in, alone and with others. */
+  readonly totals: Outcome<Totals>;
   /** kWh over last winter by fuel burned, and by the house as entered; only where fuel is known. */
   readonly winter: Outcome<{ readonly burned: Spread; readonly computed: Spread }>;
   /** The heat need with last winter's fuel heard; only where fuel is known. Candidates are judged on `heating`. */

@@ -50,7 +50,7 @@ export type Trade<Id extends keyof TradeResults, Upstream extends keyof TradeRes
   design(input: TradeInput<Upstream>): TradeResults[Id];
   /**
    * Puts what finished jobs found into a result that asked for them; without it a trade's jobs are those it names in
-   * `looksUp`. The design is not done again for it.
+   * `looksUp`. The design is not done again for it. Finished jobs are no longer wanted; others may be wanted instead.
    */
   learn?(result: TradeResults[Id], found: Results): TradeResults[Id];
   findings(result: TradeResults[Id], view: PlanView): Drafts;

@@ -7,6 +7,8 @@ const kindWord: Readonly<Record<string, string>> = {
   'climate/year': 'The weather year, hour by hour',
   'loads/days': 'The cold night and the hot day, hour by hour',
   'loads/year': 'The house through a year',
+  'loads/study': 'A thousand houses, each as this one may be',
+  'loads/totals': 'What the first unknowns do together',
 };
 
 /** Long computations: how far they are, and a way to stop each or to start it. */

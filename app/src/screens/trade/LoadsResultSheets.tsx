@@ -8,6 +8,7 @@ import { HouseYearSheet } from './HouseYearSheet.tsx';
 import { OutcomeOr } from './OutcomeOr.tsx';
 import { PartsBars } from './PartsBars.tsx';
 import { RoomCard } from './RoomCard.tsx';
+import { UnknownsSheet } from './UnknownsSheet.tsx';
 
 type Loads = TradeResults['loads'];
 
@@ -55,6 +56,7 @@ export function LoadsResultSheets({ result }: { result: Loads }) {
           ))}
         </ul>
       )}
+      <UnknownsSheet loads={result} />
       <HotDaySheet days={result.days} />
       <HouseYearSheet year={result.year} />
     </>

@@ -26,6 +26,16 @@ export type Totals = readonly { readonly path: string; readonly first: number; r
 
 export const totalsJob = (inputs: TotalsInputs): Job => makeJob(totalsKind, totalsVersion, inputs, 'long');
 
+/** How many of the first-ranked unknowns are asked for, and rows of each set. */
+const totalsMost = 12;
+const totalsRows = 256;
+
+export const totalsOf = (study: StudyInputs, { unknowns }: Study): TotalsInputs => ({
+  study,
+  paths: unknowns.slice(0, totalsMost).map((u) => u.path),
+  rows: totalsRows,
+});
+
 /** Share of the heating load's variance that each unknown has a hand in, alone and with others. Others stay likely. */
 export function runTotals({ study, paths, rows }: TotalsInputs, tell: Tell): Totals {
   const unknowns = unknownsOf(study).filter((g) => paths.includes(g.path));

@@ -1,0 +1,93 @@
+import { type Study, type TradeResults, wayToKnow } from '@kneewall/engine';
+import { pathLabel } from '@kneewall/project';
+import { Button } from '../../look/Button.tsx';
+import { Scroll } from '../../look/Scroll.tsx';
+import { Sheet } from '../../look/Sheet.tsx';
+import { Quantity } from '../../quantity/Quantity.tsx';
+import { RangeTape } from '../../quantity/RangeTape.tsx';
+import { useJobs, useServices, useSession } from '../../services.ts';
+
+type Loads = TradeResults['loads'];
+const shown = 8;
+
+/** What is not known about the house, ranked by what it would be worth to know it. */
+export function UnknownsSheet({ loads }: { loads: Loads }) {
+  return (
+    <Sheet title="Worth knowing">
+      {loads.study.ok ? <Found study={loads.study.value} totals={loads.totals} /> : <Offer />}
+    </Sheet>
+  );
+}
+
+/** Long work starts when somebody wants it. */
+function Offer() {
+  const { jobs: host } = useServices();
+  const job = useJobs((s) => s.jobs.find((j) => j.job.kind === 'loads/study'));
+  return (
+    <>
+      <p>
+        The ranges above move one input at a time. A thousand houses, each as this one may be, tell how likely each load
+        is and which measurement would decide the size of the unit. It takes about half a minute.
+      </p>
+      {job?.state === 'running' && (
+        <progress aria-label="A thousand houses" {...(job.total > 0 ? { value: job.done, max: job.total } : {})} />
+      )}
+      {job && job.state !== 'running' && <Button onClick={() => host.start(job.job.key)}>Work it out</Button>}
+    </>
+  );
+}
+
+function Found({ study, totals }: { study: Study; totals: Loads['totals'] }) {
+  const project = useSession((s) => s.project);
+  const share = (path: string): number | undefined =>
+    totals.ok ? totals.value.find((t) => t.path === path)?.total : undefined;
+  return (
+    <>
+      <p>
+        In eight of ten of {study.samples} houses that fit what is entered, the coldest night takes between{' '}
+        <Quantity value={study.heating.p10} kind="power" /> and <Quantity value={study.heating.p90} kind="power" />.
+      </p>
+      <RangeTape range={{ low: study.heating.p10, likely: study.heating.p50, high: study.heating.p90 }} kind="power" />
+      <p>
+        The hottest afternoon takes between <Quantity value={study.cooling.p10} kind="power" /> and{' '}
+        <Quantity value={study.cooling.p90} kind="power" />.
+      </p>
+      <Scroll label="Worth knowing">
+        <table className="table">
+          <caption className="field-help">Measure the first of these before you order.</caption>
+          <thead>
+            <tr>
+              <th scope="col">Unknown</th>
+              <th scope="col">Share of the heating range</th>
+              <th scope="col">Right size bought more often by</th>
+              <th scope="col">How</th>
+            </tr>
+          </thead>
+          <tbody>
+            {study.unknowns.slice(0, shown).map((u) => {
+              const way = wayToKnow(u.path);
+              const total = share(u.path);
+              return (
+                <tr key={u.path}>
+                  <th scope="row">{pathLabel(u.path, project)}</th>
+                  <td>
+                    <Quantity value={u.heating} kind="fraction" significant={2} />
+                    {total !== undefined && (
+                      <>
+                        , with others <Quantity value={total} kind="fraction" significant={2} />
+                      </>
+                    )}
+                  </td>
+                  <td>
+                    <Quantity value={u.decides} kind="fraction" significant={2} />
+                  </td>
+                  <td>{way ? `${way.how}, about ${way.minutes} minutes` : 'Measure it'}</td>
+                </tr>
+              );
+            })}
+          </tbody>
+        </table>
+      </Scroll>
+    </>
+  );
+}

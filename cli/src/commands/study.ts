@@ -1,0 +1,110 @@
+import { readdir, stat } from 'node:fs/promises';
+import { availableParallelism } from 'node:os';
+import { join } from 'node:path';
+import { Worker } from 'node:worker_threads';
+import { evaluate, type Study, type StudyInputs, studyAnswers, studyKind } from '@kneewall/engine';
+import { exitCodes, Refused } from '../exit.ts';
+import { readOptions } from '../options.ts';
+import { readBlobs } from '../planWithJobs.ts';
+import { readProject, writeWhole } from '../projectFile.ts';
+import type { FromStudy, StudyPiece } from '../studyWorker.ts';
+
+const most = 65_536;
+
+/** `kneewall study FILE|DIR --samples N --seed S [--workers W] --out FILE`: the loads of many houses, each as it may be. */
+export async function study(args: readonly string[]): Promise<number> {
+  const { values, positionals } = readOptions(
+    args,
+    {
+      samples: { type: 'string', default: '1024' },
+      seed: { type: 'string', default: '1' },
+      workers: { type: 'string' },
+      out: { type: 'string' },
+    },
+    1,
+  );
+  const [place = ''] = positionals;
+  const samples = wholeNumber('--samples', values.samples, 32, most);
+  const seed = wholeNumber('--seed', values.seed, 0, 2 ** 31 - 1);
+  const workers =
+    values.workers === undefined ? availableParallelism() : wholeNumber('--workers', values.workers, 1, 64);
+  if (values.out === undefined) throw new Refused('Say where the answers go: --out FILE.');
+  const studies: Record<string, Study> = {};
+  for (const file of await projectsAt(place)) studies[file] = await studyFile(file, samples, seed, workers);
+  await writeWhole(values.out, `${JSON.stringify({ schema: 1, samples, seed, studies }, null, 2)}\n`);
+  process.stdout.write(`${values.out}: ${Object.keys(studies).length} of ${samples} samples each.\n`);
+  return exitCodes.nothingFails;
+}
+
+function wholeNumber(name: string, text: string, least: number, highest: number): number {
+  const n = Number(text);
+  if (!Number.isInteger(n) || n < least || n > highest)
+    throw new Refused(`${name} is a whole number from ${least} to ${highest}, not "${text.slice(0, 40)}".`);
+  return n;
+}
+
+/** The file itself, or the projects in a folder by name. */
+async function projectsAt(place: string): Promise<string[]> {
+  const found = await stat(place).catch(() => undefined);
+  if (!found?.isDirectory()) return [place];
+  const names = (await readdir(place)).filter((n) => n.endsWith('.json')).sort();
+  if (names.length === 0) throw new Refused(`There is no project in ${place}.`);
+  return names.map((n) => join(place, n));
+}
+
+async function studyFile(file: string, samples: number, seed: number, workers: number): Promise<Study> {
+  const { project } = await readProject(file);
+  const blobs = await readBlobs(project, file);
+  const parsed = Object.fromEntries([...blobs].map(([hash, value]) => [`blob:${hash}`, value]));
+  const { plan, wanted } = evaluate(project, parsed);
+  const job = wanted.find((j) => j.kind === studyKind);
+  if (!job) {
+    const lacks = plan.trades.loads?.study;
+    throw new Refused(
+      `${file} cannot be studied yet. Enter first: ${lacks && !lacks.ok ? lacks.paths.join(', ') : 'the house'}.`,
+    );
+  }
+  const inputs: StudyInputs = { ...(job.inputs as StudyInputs), samples, seed };
+  return studyAnswers(inputs, await rowsByWorkers(inputs, workers, file));
+}
+
+/** Splits the samples among threads; the rows come back in their order whatever the split. */
+async function rowsByWorkers(inputs: StudyInputs, workers: number, name: string): Promise<(readonly number[])[]> {
+  const each = Math.ceil(inputs.samples / workers);
+  const done = new Float64Array(workers);
+  const onTerminal = process.stderr.isTTY === true;
+  const tell = (): void => {
+    const all = done.reduce((a, b) => a + b, 0);
+    if (onTerminal) process.stderr.write(`\r${name}: ${all} of ${inputs.samples}`);
+  };
+  const pieces = Array.from({ length: workers }, (_, w) => ({
+    inputs,
+    from: Math.min(w * each, inputs.samples),
+    to: Math.min((w + 1) * each, inputs.samples),
+  })).filter((p) => p.to > p.from);
+  const rows = await Promise.all(
+    pieces.map((piece, w) =>
+      rowsOf(piece, (n) => {
+        done[w] = n;
+        tell();
+      }),
+    ),
+  );
+  if (onTerminal) process.stderr.write(`\r${name}: ${inputs.samples} of ${inputs.samples}\n`);
+  return rows.flat();
+}
+
+function rowsOf(piece: StudyPiece, tell: (done: number) => void): Promise<readonly (readonly number[])[]> {
+  const worker = new Worker(new URL('./studyWorker.mjs', import.meta.url), { workerData: piece });
+  return new Promise((resolve, reject) => {
+    worker.on('message', (message: FromStudy) => {
+      if ('rows' in message) resolve(message.rows);
+      else tell(message.done);
+    });
+    worker.on('error', reject);
+    worker.on(
+      'exit',
+      (code) => code !== 0 && reject(new Refused('A worker stopped before it was done. Run it again.')),
+    );
+  });
+}
