@@ -9,6 +9,8 @@ export type { WeatherYear } from './climate/weather/weatherYear.ts';
 export { factsOfYear, monthsOfYear } from './climate/yearFacts.ts';
 export type { AgreedPoint, Agreement } from './coupling/agreement.ts';
 export type { DayCurves, HouseYear } from './coupling/houseYear/answers.ts';
+export type { Improvement } from './coupling/houseYear/improvements.ts';
+export type { Measure } from './coupling/houseYear/measures.ts';
 export type { YearTable } from './coupling/houseYear/table.ts';
 export { apparatusDewPoint, bypassAt } from './equipment/coil.ts';
 export { defrostLoss } from './equipment/sheet.ts';

@@ -1,7 +1,9 @@
 import { isWeatherYear, type WeatherYear } from '../climate/weather/weatherYear.ts';
 import { summariseYear, yearJobKind } from '../climate/yearJob.ts';
+import { improvements } from '../coupling/houseYear/improvements.ts';
 import { weatherOfYear, type YearTable, yearTable } from '../coupling/houseYear/table.ts';
 import { type DaysInputs, daysJobKind, daysJobVersion, runDays } from '../loads/dynamic/daysJob.ts';
+import { type ImprovementsInputs, improvementsKind, improvementsVersion } from '../loads/dynamic/improvementsJob.ts';
 import type { StudyInputs } from '../loads/dynamic/study.ts';
 import {
   runStudy,
@@ -33,6 +35,14 @@ const kinds: Readonly<Record<string, { readonly version: number; readonly run: R
     },
   },
   [daysJobKind]: { version: daysJobVersion, run: (inputs, host) => runDays(inputs as DaysInputs, host.tell) },
+  [improvementsKind]: {
+    version: improvementsVersion,
+    run: (inputs, host) => {
+      const given = inputs as ImprovementsInputs;
+      const year = weatherOfYear(given.weather, (hash) => fileOf(hash, host));
+      return improvements(given, year, host.tell);
+    },
+  },
   [studyKind]: { version: studyVersion, run: (inputs, host) => runStudy(inputs as StudyInputs, host.tell) },
   [totalsKind]: { version: totalsVersion, run: (inputs, host) => runTotals(inputs as TotalsInputs, host.tell) },
   [houseYearKind]: {

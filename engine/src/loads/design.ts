@@ -54,11 +54,12 @@ export function design({ project: { house, site }, upstream: { climate } }: Trad
     winter: attempt(() => ({ burned: required(pick('burned')), computed: required(pick('computed')) })),
     days: pendingOn(jobs, 'days'),
     year: pendingOn(jobs, 'year'),
+    improvements: pendingOn(jobs, 'improvements'),
     study: pendingOn(jobs, 'study'),
     totals: pendingOn(jobs, 'study'),
     narrowed,
     workings: { 'loads/heating': steps, ...(narrowed.ok ? { 'loads/narrowed': second.steps } : {}) },
-    wanted: jobs.ok ? [jobs.value.days, jobs.value.year, jobs.value.study] : [],
+    wanted: jobs.ok ? [jobs.value.days, jobs.value.year, jobs.value.improvements, jobs.value.study] : [],
   };
 }
 

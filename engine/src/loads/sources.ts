@@ -137,4 +137,14 @@ export const sources: Sources = {
     title: 'Common practice, no source: units come in steps of about 6,000 Btu/h',
     standing: 'common practice',
   },
+  'improve.seal': {
+    title: 'Chan, Joh & Sherman, Energy and Buildings 2013: leakage falls by 30 % in weatherisation programmes',
+    standing: 'paper',
+  },
+  'improve.insulation': { title: 'Model energy codes: ceilings of R-49, floors of R-30', standing: 'from memory' },
+  'improve.panes': { title: 'A second pane with still air between, ISO 6946 air layers', standing: 'from memory' },
+  'improve.costs': {
+    title: 'Common practice, no source: what such work costs; get quotes',
+    standing: 'common practice',
+  },
 };

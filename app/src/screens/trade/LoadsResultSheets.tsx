@@ -5,6 +5,7 @@ import { Quantity, QuantityRange } from '../../quantity/Quantity.tsx';
 import { RangeTape } from '../../quantity/RangeTape.tsx';
 import { HotDaySheet } from './HotDaySheet.tsx';
 import { HouseYearSheet } from './HouseYearSheet.tsx';
+import { ImprovementsSheet } from './ImprovementsSheet.tsx';
 import { OutcomeOr } from './OutcomeOr.tsx';
 import { PartsBars } from './PartsBars.tsx';
 import { RoomCard } from './RoomCard.tsx';
@@ -56,6 +57,7 @@ export function LoadsResultSheets({ result }: { result: Loads }) {
           ))}
         </ul>
       )}
+      <ImprovementsSheet outcome={result.improvements} />
       <UnknownsSheet loads={result} />
       <HotDaySheet days={result.days} />
       <HouseYearSheet year={result.year} />

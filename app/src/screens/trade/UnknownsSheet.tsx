@@ -1,11 +1,11 @@
 import { type Study, type TradeResults, wayToKnow } from '@kneewall/engine';
 import { pathLabel } from '@kneewall/project';
-import { Button } from '../../look/Button.tsx';
 import { Scroll } from '../../look/Scroll.tsx';
 import { Sheet } from '../../look/Sheet.tsx';
 import { Quantity } from '../../quantity/Quantity.tsx';
 import { RangeTape } from '../../quantity/RangeTape.tsx';
-import { useJobs, useServices, useSession } from '../../services.ts';
+import { useSession } from '../../services.ts';
+import { JobOffer } from './JobOffer.tsx';
 
 type Loads = TradeResults['loads'];
 const shown = 8;
@@ -14,26 +14,15 @@ const shown = 8;
 export function UnknownsSheet({ loads }: { loads: Loads }) {
   return (
     <Sheet title="Worth knowing">
-      {loads.study.ok ? <Found study={loads.study.value} totals={loads.totals} /> : <Offer />}
-    </Sheet>
-  );
-}
-
-/** Long work starts when somebody wants it. */
-function Offer() {
-  const { jobs: host } = useServices();
-  const job = useJobs((s) => s.jobs.find((j) => j.job.kind === 'loads/study'));
-  return (
-    <>
-      <p>
-        The ranges above move one input at a time. A thousand houses, each as this one may be, tell how likely each load
-        is and which measurement would decide the size of the unit. It takes about half a minute.
-      </p>
-      {job?.state === 'running' && (
-        <progress aria-label="A thousand houses" {...(job.total > 0 ? { value: job.done, max: job.total } : {})} />
+      {loads.study.ok ? (
+        <Found study={loads.study.value} totals={loads.totals} />
+      ) : (
+        <JobOffer kind="loads/study" name="A thousand houses">
+          The ranges above move one input at a time. A thousand houses, each as this one may be, tell how likely each
+          load is and which measurement would decide the size of the unit. It takes about half a minute.
+        </JobOffer>
       )}
-      {job && job.state !== 'running' && <Button onClick={() => host.start(job.job.key)}>Work it out</Button>}
-    </>
+    </Sheet>
   );
 }
 

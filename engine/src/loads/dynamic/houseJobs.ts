@@ -7,13 +7,14 @@ import { daysJob } from './daysJob.ts';
 import { dayWeather, nightWeather } from './designWeather.ts';
 import { waveOf } from './ground.ts';
 import { houseInputs } from './houseInputs.ts';
+import { improvementsJob } from './improvementsJob.ts';
 import { studyJob, studySamples, studySeed } from './studyJob.ts';
 import { houseYearJob } from './yearJob.ts';
 
 type House = ResolvedProject['house'];
 type Site = ResolvedProject['site'];
 
-export type HouseJobs = { readonly days: Job; readonly year: Job; readonly study: Job };
+export type HouseJobs = { readonly days: Job; readonly year: Job; readonly study: Job; readonly improvements: Job };
 
 /** Steps of a year, s. */
 const yearStep = 900;
@@ -29,14 +30,14 @@ export function houseJobs(house: House, site: Site, climate: ClimateResult): Out
     const place = { latitude: required(climate.latitude), pressure };
     const night = required(climate.night);
     const day = required(climate.day);
+    const cold = nightWeather(night, months, place, s);
+    const hot = dayWeather(day, place, s);
+    const weather = required(climate.year);
     return {
-      days: daysJob({
-        house: inputs,
-        night: nightWeather(night, months, place, s),
-        day: dayWeather(day, place, s),
-      }),
+      days: daysJob({ house: inputs, night: cold, day: hot }),
+      year: houseYearJob({ house: inputs, weather, step: yearStep }),
+      improvements: improvementsJob({ house: inputs, night: cold, day: hot, weather }),
       study: studyJob({ house, site, night, day, months, wave, ...place, samples: studySamples, seed: studySeed }),
-      year: houseYearJob({ house: inputs, weather: required(climate.year), step: yearStep }),
     };
   });
 }

@@ -1,0 +1,94 @@
+import type { WeatherYear } from '../../climate/weather/weatherYear.ts';
+import { dayLoad, nightLoad } from '../../loads/dynamic/designDays.ts';
+import type { HouseInputs } from '../../loads/dynamic/houseInputs.ts';
+import type { ImprovementsInputs } from '../../loads/dynamic/improvementsJob.ts';
+import { type Cost, costOf, done, type Measure, measures } from './measures.ts';
+import { type HouseWeather, houseWeather, loadedYear } from './run.ts';
+
+/** What one thing, or several together, take off. W at the cold night's and the hot day's worst hour, kWh a year. */
+export type Improvement = {
+  readonly measures: readonly Measure[];
+  readonly heating: number;
+  readonly cooling: number;
+  readonly heatingEnergy: number;
+  readonly coolingEnergy: number;
+  readonly cost: Cost;
+};
+
+export type Improvements = {
+  /** Each alone, by what it takes off the cold night for its money; then all combinations that nothing cheaper beats, by cost. */
+  readonly single: readonly Improvement[];
+  readonly together: readonly Improvement[];
+};
+
+type Figures = { readonly night: number; readonly day: number; readonly heat: number; readonly cold: number };
+
+/** Hours are enough to tell houses apart. */
+const step = 3600;
+
+/**
+ * Runs every combination of what can be done through the cold night, the hot day and the year. `tell` hears of
+ * combinations. What a combination saves is its own, not the sum of its parts.
+ */
+export function improvements(
+  inputs: ImprovementsInputs,
+  year: WeatherYear,
+  tell: (done: number, total: number) => void,
+): Improvements {
+  const weather = houseWeather(year, Math.min(step, year.stepSeconds));
+  const possible = measures.filter((m) => costOf(m, inputs.house) !== undefined);
+  const combinations = subsetsOf(possible);
+  const base = figuresOf(inputs.house, inputs, weather);
+  const all = combinations.map((chosen, i): Improvement => {
+    tell(i, combinations.length);
+    const house = chosen.reduce((h, m) => done[m](h), inputs.house);
+    const now = figuresOf(house, inputs, weather);
+    return {
+      measures: chosen,
+      heating: base.night - now.night,
+      cooling: base.day - now.day,
+      heatingEnergy: base.heat - now.heat,
+      coolingEnergy: base.cold - now.cold,
+      cost: chosen.map((m) => costOf(m, inputs.house) ?? nothing).reduce(plus, nothing),
+    };
+  });
+  tell(combinations.length, combinations.length);
+  const perMoney = (x: Improvement): number => x.heating / Math.max(x.cost.likely, 1);
+  return {
+    single: all.filter((x) => x.measures.length === 1).sort((a, b) => perMoney(b) - perMoney(a)),
+    together: unbeaten(all),
+  };
+}
+
+const nothing: Cost = { low: 0, likely: 0, high: 0 };
+const plus = (a: Cost, b: Cost): Cost => ({ low: a.low + b.low, likely: a.likely + b.likely, high: a.high + b.high });
+
+/** Every choice of at least one. */
+const subsetsOf = (possible: readonly Measure[]): Measure[][] =>
+  Array.from({ length: 2 ** possible.length - 1 }, (_, i) => possible.filter((_m, bit) => ((i + 1) >> bit) & 1));
+
+/** By rising cost, those that take more off the cold night than everything cheaper. */
+function unbeaten(all: readonly Improvement[]): Improvement[] {
+  let best = 0;
+  return [...all]
+    .sort((a, b) => a.cost.likely - b.cost.likely || b.heating - a.heating)
+    .filter((x) => {
+      if (x.heating <= best) return false;
+      best = x.heating;
+      return true;
+    });
+}
+
+function figuresOf(house: HouseInputs, { night, day }: ImprovementsInputs, weather: HouseWeather): Figures {
+  const run = { step, settling: 12, kept: new Map() };
+  const cold = nightLoad(house, night, { ...house.wanted, setback: 0 }, run);
+  const hot = dayLoad(house, day, run);
+  const { record, rowSeconds } = loadedYear(house, weather);
+  const energy = (x: Float64Array): number => (x.reduce((a, b) => a + b, 0) * rowSeconds) / 3.6e6;
+  return {
+    night: cold.house,
+    day: hot.sensible[hot.worst] ?? 0,
+    heat: energy(record.heating),
+    cold: energy(record.cooling),
+  };
+}

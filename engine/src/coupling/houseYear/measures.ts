@@ -1,0 +1,83 @@
+import type { HouseInputs } from '../../loads/dynamic/houseInputs.ts';
+import type { ShellSurface } from '../../loads/dynamic/shell.ts';
+import type { WallLayer } from '../../physics/building/index.ts';
+
+/** What can be done to a house beside its unit. */
+export const measures = ['seal', 'ceiling', 'floor', 'panes', 'vents'] as const;
+export type Measure = (typeof measures)[number];
+
+/** Money as people pay it for the work done, hired or by oneself. Source: `improve.costs` (common practice). */
+export type Cost = { readonly low: number; readonly likely: number; readonly high: number };
+
+/** Leakage that sealing in a weatherisation programme leaves. Source: `improve.seal`. */
+const leftAfterSealing = 0.7;
+/** m²K/W of ceilings and floors as model codes ask: R-49 and R-30. Source: `improve.insulation`. */
+const wanted = { ceiling: 8.6, floor: 5.3 } as const;
+/** What a second pane in front of the first adds, m²K/W; and the sun it leaves. Source: `improve.panes`. */
+const pane = { resistance: 0.19, sun: 0.9 } as const;
+/** Windows that are worth a second pane, W/(m²K). */
+const poorGlass = 2.4;
+
+const resistanceOf = (layers: readonly WallLayer[]): number =>
+  layers.reduce((a, l) => a + ('resistance' in l ? l.resistance : l.thickness / l.conductivity), 0);
+
+/** Whether a surface gets insulation, and how much it lacks, m²K/W. */
+function lacking(x: ShellSurface, measure: 'ceiling' | 'floor'): number {
+  const here = measure === 'ceiling' ? x.behind === 'attic' && x.part === 'ceiling' : x.behind === 'below';
+  return here ? Math.max(0, wanted[measure] - resistanceOf(x.layers)) : 0;
+}
+
+function insulated(x: ShellSurface, measure: 'ceiling' | 'floor'): ShellSurface {
+  const more = lacking(x, measure);
+  if (more < 0.2) return x;
+  const thickness = more * 0.042;
+  return { ...x, layers: [...x.layers, { thickness, conductivity: 0.042, density: 30, heat: 1000 }] };
+}
+
+const eachSurface = (h: HouseInputs, change: (x: ShellSurface) => ShellSurface): HouseInputs => ({
+  ...h,
+  shell: { ...h.shell, surfaces: h.shell.surfaces.map(change) },
+});
+
+const poor = (x: ShellSurface) => x.windows.filter((w) => w.u > poorGlass && w.sunShare > 0);
+
+/** The house with one thing done to it. */
+export const done: Readonly<Record<Measure, (h: HouseInputs) => HouseInputs>> = {
+  seal: (h) => ({ ...h, envelope: { ...h.envelope, coefficient: h.envelope.coefficient * leftAfterSealing } }),
+  ceiling: (h) => eachSurface(h, (x) => insulated(x, 'ceiling')),
+  floor: (h) => eachSurface(h, (x) => insulated(x, 'floor')),
+  panes: (h) =>
+    eachSurface(h, (x) => ({
+      ...x,
+      windows: x.windows.map((w) =>
+        poor(x).includes(w) ? { ...w, u: 1 / (1 / w.u + pane.resistance), sunShare: w.sunShare * pane.sun } : w,
+      ),
+    })),
+  vents: (h) => ({
+    ...h,
+    shell: { ...h.shell, roof: { ...h.shell.roof, airChanges: h.shell.roof.airChanges * 2 } },
+  }),
+};
+
+const scaled = (by: number, [low, likely, high]: readonly [number, number, number]): Cost => ({
+  low: by * low,
+  likely: by * likely,
+  high: by * high,
+});
+
+/** What a measure costs in this house; undefined where there is nothing to do. */
+export function costOf(measure: Measure, h: HouseInputs): Cost | undefined {
+  const { surfaces, rooms } = h.shell;
+  const sum = (f: (x: ShellSurface) => number): number => surfaces.reduce((a, x) => a + f(x), 0);
+  const area = (kind: 'ceiling' | 'floor'): number => sum((x) => (lacking(x, kind) >= 0.2 ? x.area : 0));
+  const floor = rooms.reduce((a, r) => a + r.floorArea, 0);
+  const sizes: Readonly<Record<Measure, readonly [number, readonly [number, number, number]]>> = {
+    seal: [floor, [3, 6, 12]],
+    ceiling: [area('ceiling'), [10, 18, 35]],
+    floor: [area('floor'), [12, 22, 40]],
+    panes: [sum((x) => poor(x).reduce((a, w) => a + w.width * w.height, 0)), [60, 110, 250]],
+    vents: [surfaces.some((x) => x.behind === 'attic') ? 1 : 0, [150, 300, 700]],
+  };
+  const [by, each] = sizes[measure];
+  return by > 0 ? scaled(by, each) : undefined;
+}
