@@ -1,10 +1,8 @@
 import { alderHall } from '@kneewall/demos';
 import { coldMemo, evaluate, type Plan } from '@kneewall/engine';
 import { applyEdit, type Project, valueAt } from '@kneewall/project';
-import { atMost, type BenchRow, multiplyAdds, side } from './measure.ts';
+import { atMost, type BenchRow, multiplyAdds, perMillisecond, side } from './measure.ts';
 
-/** Multiply-adds that a core of this class does in about a millisecond; goals in milliseconds are counted in them. */
-const perMillisecond = 700_000;
 const duct = ['routes', 'ducts', 'sections', 'to-room-03', 'diameter'];
 const price = ['work', 'prices', 'tape', 'price'];
 

@@ -1,5 +1,6 @@
 import { parseArgs } from 'node:util';
 import { evaluateBench } from './evaluate.ts';
+import { houseYearBench } from './houseYear.ts';
 import { type BenchRow, kept } from './measure.ts';
 import { moistAirBench } from './moistAir.ts';
 import { networkBench } from './network.ts';
@@ -8,6 +9,7 @@ const benches: Readonly<Record<string, () => BenchRow[] | Promise<BenchRow[]>>> 
   'moist-air': moistAirBench,
   network: networkBench,
   evaluate: evaluateBench,
+  'house-year': houseYearBench,
 };
 
 /** `npm run bench -- [NAME] [--json]`: ratios of one run; exit 1 only when a result is wrong. */

@@ -38,6 +38,9 @@ export function side(ours: () => void, reference: () => void): { ours: number; r
   return { ours: median(a), reference: median(b) };
 }
 
+/** Multiply-adds that a core of this class does in about a millisecond; goals in milliseconds are counted in them. */
+export const perMillisecond = 700_000;
+
 let sink = 0;
 /** The bare reference for absolute goals: a loop of so many multiply-adds on typed arrays. */
 export function multiplyAdds(count: number): void {

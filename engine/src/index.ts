@@ -12,6 +12,7 @@ export type { DayCurves, HouseYear } from './coupling/houseYear/answers.ts';
 export type { Improvement } from './coupling/houseYear/improvements.ts';
 export type { Measure } from './coupling/houseYear/measures.ts';
 export type { YearTable } from './coupling/houseYear/table.ts';
+export { houseLayout } from './coupling/houseYear/table.ts';
 export { apparatusDewPoint, bypassAt } from './equipment/coil.ts';
 export { defrostLoss } from './equipment/sheet.ts';
 export type { FirstAnswer, FirstWinter } from './first/answer.ts';

@@ -1,3 +1,4 @@
+import { source as atticField } from '../attic-field/measure.ts';
 import { source as coil } from '../coil/measure.ts';
 import { source as ductFriction } from '../duct-friction/measure.ts';
 import { source as ductHeat } from '../duct-heat/measure.ts';
@@ -35,6 +36,7 @@ export const sources: readonly ValidationSource[] = [
   coil,
   weatherFiles,
   standard140,
+  atticField,
   sensitivity,
   syntheticYears,
 ];

@@ -70,16 +70,19 @@ export function layOutHouse(inputs: HouseInputs, weather: HouseWeather, systems:
 
 type Tell = (done: number, total: number) => void;
 
+/** The house with a thermostat in each room. */
+export const loadedLayout = (inputs: HouseInputs, weather: HouseWeather): Layout =>
+  layOutHouse(inputs, weather, roomSystems(inputs.shell, heatingHours(inputs.wanted), inputs.wanted.cooling));
+
 /** As much heat and cold as it takes, room by room. */
 export const loadedYear = (inputs: HouseInputs, weather: HouseWeather, tell?: Tell): YearRun =>
-  run(inputs, weather, roomSystems(inputs.shell, heatingHours(inputs.wanted), inputs.wanted.cooling), tell);
+  run(inputs, weather, loadedLayout(inputs, weather), tell);
 
 /** The house left to itself. */
 export const freeYear = (inputs: HouseInputs, weather: HouseWeather, tell?: Tell): YearRun =>
-  run(inputs, weather, [], tell);
+  run(inputs, weather, layOutHouse(inputs, weather, []), tell);
 
-function run(inputs: HouseInputs, weather: HouseWeather, systems: readonly System[], tell?: Tell): YearRun {
-  const layout = layOutHouse(inputs, weather, systems);
+function run(inputs: HouseInputs, weather: HouseWeather, layout: Layout, tell?: Tell): YearRun {
   const outside = weather.steps.outdoor[0] ?? 0;
   const start = startState(layout, {
     inside: inputs.wanted.heating,

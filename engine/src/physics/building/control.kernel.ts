@@ -35,13 +35,16 @@ const wanted = (l: Layout, j: number, slot: number, part: number): number =>
 const setPoint = (l: Layout, j: number, slot: number, part: number): number =>
   part > 0 ? l.control.heatTo[j * l.stepsPerDay + slot]! : l.control.coolTo[j * l.stepsPerDay + slot]!;
 
-/** °C at a system's thermostat with the heats as they stand. */
-function sensed(l: Layout, s: State, j: number): number {
+/** °C at every thermostat with the heats as they stand. */
+function sense(l: Layout, s: State): void {
   const n = 2 * l.zones;
-  const node = l.control.sensor[j]!;
-  let t = s.free[node]!;
-  for (let i = 0; i < l.systems; i++) t += s.work.response[i * n + node]! * s.heat[i]!;
-  return t;
+  const { sensed, response } = s.work;
+  for (let j = 0; j < l.systems; j++) {
+    const node = l.control.sensor[j]!;
+    let t = s.free[node]!;
+    for (let i = 0; i < l.systems; i++) t += response[i * n + node]! * s.heat[i]!;
+    sensed[j] = t;
+  }
 }
 
 /** Heats of the systems that are held to a set point, from the temperatures their rooms lack. */
@@ -60,9 +63,10 @@ function heatOfHeld(l: Layout, s: State, slot: number): void {
   }
   if (count === 0) return;
   if (!same || heldOf[2] !== count) factorHeld(l, s, count);
+  sense(l, s);
   for (let a = 0; a < count; a++) {
     const j = held[a]!;
-    smallRhs[a] = setPoint(l, j, slot, s.control[j]!) - sensed(l, s, j);
+    smallRhs[a] = setPoint(l, j, slot, s.control[j]!) - s.work.sensed[j]!;
   }
   solveFactored(s.work.small, count, smallRhs, 0);
   for (let a = 0; a < count; a++) s.heat[held[a]!] = smallRhs[a]!;
@@ -84,6 +88,7 @@ function factorHeld(l: Layout, s: State, count: number): void {
 /** Changes the parts of systems that do what they should not; all at once, or, where that goes in circles, the first. */
 function changeParts(l: Layout, s: State, slot: number, oneOnly: boolean): boolean {
   let changed = false;
+  sense(l, s);
   for (let j = 0; j < l.systems; j++) {
     const part = s.control[j]!;
     const next = nextPart(l, s, j, slot, part);
@@ -99,7 +104,7 @@ function nextPart(l: Layout, s: State, j: number, slot: number, part: number): n
   const heat = s.heat[j]!;
   if (part === toSetPoint) return heat < 0 ? off : heat > l.control.heatMost[j]! ? atMost : part;
   if (part === -toSetPoint) return heat > 0 ? off : -heat > l.control.coolMost[j]! ? -atMost : part;
-  const t = sensed(l, s, j);
+  const t = s.work.sensed[j]!;
   if (part === atMost) return t > setPoint(l, j, slot, 1) + slack ? toSetPoint : part;
   if (part === -atMost) return t < setPoint(l, j, slot, -1) - slack ? -toSetPoint : part;
   if (t < setPoint(l, j, slot, 1) - slack) return toSetPoint;

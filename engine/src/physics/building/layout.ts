@@ -168,9 +168,12 @@ export type Work = {
   readonly exchange: Float64Array;
   readonly small: Float64Array;
   readonly smallRhs: Float64Array;
+  /** °C at each system's thermostat with the heats as they stand. */
+  readonly sensed: Float64Array;
   readonly vapourMatrix: Float64Array;
   readonly vapourDry: Float64Array;
   readonly vapourRhs: Float64Array;
+  readonly vapourGiven: Float64Array;
   readonly vapourFixed: Int32Array;
   /** Which systems are held to a set point; and, for the factors kept of them: their row, the row now, how many. */
   readonly held: Int32Array;

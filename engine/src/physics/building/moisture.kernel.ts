@@ -12,7 +12,7 @@ export function stepMoisture(l: Layout, s: State, w: WeatherSteps, step: number)
   const { driest } = l.control;
   const { vapourRhs, vapourMatrix, vapourFixed } = s.work;
   s.dried.fill(0);
-  for (let z = 0; z < zones; z++) vapourRhs[z] = given(l, s, w, step, z);
+  setGiven(l, s, w, step, vapourRhs);
   solveFactored(vapourMatrix, zones, vapourRhs, 0);
   let wet = 0;
   for (let z = 0; z < zones; z++) {
@@ -31,19 +31,23 @@ export function stepMoisture(l: Layout, s: State, w: WeatherSteps, step: number)
 /** Holds the zones marked wet at their driest, and finds what has to be taken out for it. */
 function dryTo(l: Layout, s: State, w: WeatherSteps, step: number): void {
   const { zones: n } = l;
-  const { vapourDry: m, vapourRhs: r, vapourFixed } = s.work;
+  const { vapourDry: m, vapourRhs: r, vapourFixed, vapourGiven: given } = s.work;
   setVapourBalance(l, s, m);
+  setGiven(l, s, w, step, given);
   for (let z = 0; z < n; z++) {
-    if (!vapourFixed[z]) {
-      r[z] = given(l, s, w, step, z);
-      continue;
-    }
+    r[z] = given[z]!;
+    if (!vapourFixed[z]) continue;
     for (let y = 0; y < n; y++) m[z * n + y] = y === z ? 1 : 0;
     r[z] = l.control.driest[z]!;
   }
   factor(m, n);
   solveFactored(m, n, r, 0);
-  for (let z = 0; z < n; z++) if (vapourFixed[z]) s.dried[z] = surplus(l, s, w, step, z);
+  for (let z = 0; z < n; z++) {
+    if (!vapourFixed[z]) continue;
+    let left = given[z]! - (inertia(l, z) + s.work.outdoorFlow[z]!) * r[z]!;
+    for (let y = 0; y < n; y++) left += s.work.exchange[z * n + y]! * (r[y]! - r[z]!);
+    s.dried[z] = left;
+  }
 }
 
 function isCooled(l: Layout, s: State, z: number): boolean {
@@ -62,17 +66,19 @@ function inertia(l: Layout, z: number): number {
 const followed = (hold: number, flow: number, dt: number): number =>
   hold > 0 ? (hold * flow) / (hold + dt * flow) : 0;
 
-/** kg/s into a zone that do not hang on the step's own humidities. */
-function given(l: Layout, s: State, w: WeatherSteps, step: number, z: number): number {
+/** kg/s into every zone that do not hang on the step's own humidities, into `into`. */
+function setGiven(l: Layout, s: State, w: WeatherSteps, step: number, into: Float64Array): void {
   const { air, buffer, bufferFlow, vapour } = l.zone;
+  const { outdoorFlow } = s.work;
   const dt = l.stepSeconds;
   const hour = Math.floor(((step % l.stepsPerDay) * 24) / l.stepsPerDay);
-  return (
-    (air[z]! / dt) * s.humidity[z]! +
-    followed(buffer[z]!, bufferFlow[z]!, dt) * s.buffer[z]! +
-    s.work.outdoorFlow[z]! * w.humidityRatio[step]! +
-    vapour[z * 24 + hour]!
-  );
+  const outdoor = w.humidityRatio[step]!;
+  for (let z = 0; z < l.zones; z++) {
+    const held = buffer[z]!;
+    const flow = bufferFlow[z]!;
+    const fromSurfaces = held > 0 ? ((held * flow) / (held + dt * flow)) * s.buffer[z]! : 0;
+    into[z] = (air[z]! / dt) * s.humidity[z]! + fromSurfaces + outdoorFlow[z]! * outdoor + vapour[z * 24 + hour]!;
+  }
 }
 
 /** Lays out and factors the balance of vapour for the air flows of a row. */
@@ -93,13 +99,4 @@ function setVapourBalance(l: Layout, s: State, m: Float64Array): void {
     }
     m[z * n + z] = m[z * n + z]! + own;
   }
-}
-
-/** kg/s more than a zone held at its driest can keep. */
-function surplus(l: Layout, s: State, w: WeatherSteps, step: number, z: number): number {
-  const { zones: n } = l;
-  const { exchange, outdoorFlow, vapourRhs: x } = s.work;
-  let left = given(l, s, w, step, z) - (inertia(l, z) + outdoorFlow[z]!) * x[z]!;
-  for (let y = 0; y < n; y++) left += exchange[z * n + y]! * (x[y]! - x[z]!);
-  return left;
 }

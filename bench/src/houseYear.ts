@@ -1,0 +1,109 @@
+import { demos } from '@kneewall/demos';
+import {
+  evaluate,
+  houseLayout,
+  houseYearKind,
+  type StudyInputs,
+  studyKind,
+  studyRows,
+  type YearInputs,
+} from '@kneewall/engine';
+import {
+  type Layout,
+  runBuilding,
+  type State,
+  startState,
+  stepBuilding,
+  type WeatherSteps,
+} from '@kneewall/engine/physics';
+import type { Project } from '@kneewall/project';
+import { atMost, type BenchRow, multiplyAdds, perMillisecond, side } from './measure.ts';
+
+type LaidOut = { readonly layout: Layout; readonly steps: WeatherSteps };
+
+async function tern(): Promise<Project> {
+  const demo = demos.find((d) => d.id === 'tern-ledge');
+  if (!demo) throw new Error('the demo is not there');
+  return (await demo.load()) as Project;
+}
+
+const begun = (l: Layout): State => startState(l, { inside: 20, outside: -5, humidity: 0.005 });
+
+/** Multiply-adds of a run of the whole weather, as the loops of the kernels make them. */
+function countOf({ layout: l }: LaidOut): number {
+  const n = 2 * l.zones;
+  const between = l.slab.kind2.filter((kind) => kind === 0).length;
+  const modes = 5 * l.mode.decay.length;
+  const slabs = 22 * l.slabs + 8 * between;
+  const nodes = n * n + l.systems * n + 4 * l.systems * l.systems + l.zones * l.zones + 12 * l.zones;
+  const films = 14 * l.slabs;
+  const balance = 6 * l.slabs + 12 * between + (n * n * n) / 3 + l.systems * n * n + (l.zones * l.zones * l.zones) / 3;
+  return Math.round(l.count * (modes + slabs + nodes) + l.rows * (films + balance));
+}
+
+/** Throws where the loop leaves anything behind on the heap once its code is settled. */
+function checkHeap({ layout, steps }: LaidOut): void {
+  const state = begun(layout);
+  const run = (): void => {
+    for (let i = 0; i < 20_000; i++) stepBuilding(layout, state, steps, i);
+  };
+  run();
+  const before = process.memoryUsage().heapUsed;
+  run();
+  const grown = process.memoryUsage().heapUsed - before;
+  if (grown > 400_000) throw new Error(`the loop left ${grown} bytes on the heap`);
+}
+
+/**
+ * Questions: is a year of Tern Ledge in quarters of an hour within three times a bare loop of as many multiply-adds, and
+ * in 120 ms; in hours in 30 ms; and are 1,000 samples of its design days done in 5 s on two cores? Laying out is left out.
+ */
+export async function houseYearBench(): Promise<BenchRow[]> {
+  const { wanted } = evaluate(await tern(), {});
+  const inputsOf = (kind: string): unknown => wanted.find((j) => j.kind === kind)?.inputs;
+  const inputs = inputsOf(houseYearKind) as YearInputs;
+  const quarters = houseLayout({ ...inputs, step: 900 });
+  const hours = houseLayout({ ...inputs, step: 3600 });
+  checkHeap(quarters);
+  const run = ({ layout, steps }: LaidOut) => {
+    const record = runBuilding(layout, begun(layout), steps, { warmUp: 0 });
+    if (!(record.heating.reduce((a, b) => a + b, 0) > 1e6)) throw new Error('the house took no heat');
+  };
+  const count = countOf(quarters);
+  const bare = side(
+    () => run(quarters),
+    () => multiplyAdds(count),
+  );
+  const absolute = side(
+    () => run(quarters),
+    () => multiplyAdds(120 * perMillisecond),
+  );
+  const screening = side(
+    () => run(hours),
+    () => multiplyAdds(30 * perMillisecond),
+  );
+  const study = inputsOf(studyKind) as StudyInputs;
+  const samples = 32;
+  // One core here: two of them do 1,000 in 5 s where one does 32 in 320 ms.
+  const some = side(
+    () => studyRows({ ...study, samples }, 0, samples, () => {}),
+    () => multiplyAdds(320 * perMillisecond),
+  );
+  const millions = `${Math.round(count / 1e6)} million`;
+  return [
+    atMost(`house-year: Tern Ledge, ${millions} multiply-adds`, bare, 3, 'at most 3 times a bare loop of as many'),
+    atMost(
+      'house-year: Tern Ledge, 15 minutes',
+      absolute,
+      1,
+      'at most the time of 84 million multiply-adds, about 120 ms',
+    ),
+    atMost('house-year: Tern Ledge, hours', screening, 1, 'at most the time of 21 million multiply-adds, about 30 ms'),
+    atMost(
+      'study: 32 samples of the design days',
+      some,
+      1,
+      'at most the time of 224 million multiply-adds, about 320 ms',
+    ),
+  ];
+}
