@@ -8,6 +8,7 @@ import { source as glazing } from '../glazing/measure.ts';
 import { source as infiltration } from '../infiltration/measure.ts';
 import { source as iso6946 } from '../iso-6946/measure.ts';
 import { source as iso13370 } from '../iso-13370/measure.ts';
+import { source as iso13788 } from '../iso-13788/measure.ts';
 import { source as networks } from '../networks/measure.ts';
 import { source as psychrometrics } from '../psychrometrics/measure.ts';
 import { source as residentialLoad } from '../residential-load/measure.ts';
@@ -25,6 +26,7 @@ export const sources: readonly ValidationSource[] = [
   skyAndGround,
   iso6946,
   iso13370,
+  iso13788,
   glazing,
   infiltration,
   ductFriction,

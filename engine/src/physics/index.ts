@@ -6,6 +6,7 @@ export * from './flow/index.ts';
 export { evaluateFormula } from './formula.ts';
 export * from './glazing/index.ts';
 export * from './infiltration/index.ts';
+export * from './moisture/index.ts';
 export * from './network/index.ts';
 export * from './sampling/index.ts';
 export * from './sun/index.ts';
