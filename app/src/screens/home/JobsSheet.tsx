@@ -12,10 +12,12 @@ const kindWord: Readonly<Record<string, string>> = {
   'loads/totals': 'What the first unknowns do together',
 };
 
-/** Long computations: how far they are, and a way to stop each or to start it. */
+/** Computations under way: how far they are, and a way to stop each or to start it again. */
 export function JobsSheet() {
   const { jobs: host } = useServices();
-  const jobs = useJobs((s) => s.jobs);
+  const all = useJobs((s) => s.jobs);
+  // Long work that nobody asked for yet is offered where its answer will stand.
+  const jobs = all.filter((j) => j.state !== 'offered');
   if (jobs.length === 0) return null;
   return (
     <section className="moved" aria-labelledby="jobs-title">
@@ -27,7 +29,6 @@ export function JobsSheet() {
               {kindWord[job.kind] ?? job.kind}
               {state === 'failed' && <>: {problem}</>}
               {state === 'stopped' && ': stopped'}
-              {state === 'offered' && ': takes a while, and waits until you want it'}
             </span>
             {state === 'running' && (
               <>
