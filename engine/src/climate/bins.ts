@@ -1,5 +1,5 @@
+import { daysInMonth } from '../physics/calendar.ts';
 import { designDayShape } from '../physics/sun/index.ts';
-import { daysInMonth } from './monthDays.ts';
 import type { ClimateMonth, TemperatureBin } from './result.ts';
 
 /** K; bins are centred on multiples of it. */

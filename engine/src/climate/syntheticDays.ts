@@ -1,7 +1,7 @@
+import { daysInMonth, monthStart } from '../physics/calendar.ts';
 import { extraterrestrialDay, solarConstant } from '../physics/sun/index.ts';
 import { scatterOf } from './bins.ts';
 import { type Chance, normalShare } from './chance.ts';
-import { daysInMonth, monthStart } from './monthDays.ts';
 import type { ClimateMonth } from './result.ts';
 
 /** A made day: mean °C, range K, share of the extraterrestrial sun that arrives. */

@@ -1,4 +1,5 @@
 import { dewPoint, saturationRatio, standardPressure } from '../physics/air/index.ts';
+import { monthStart } from '../physics/calendar.ts';
 import {
   airMass,
   extraterrestrialDay,
@@ -9,7 +10,6 @@ import {
   sunPosition,
 } from '../physics/sun/index.ts';
 import { type Chance, chanceOf, normalShare } from './chance.ts';
-import { monthStart } from './monthDays.ts';
 import type { ClimateMonth, Place } from './result.ts';
 import { bisect, type SyntheticDay, syntheticDays } from './syntheticDays.ts';
 import type { WeatherYear } from './weather/weatherYear.ts';

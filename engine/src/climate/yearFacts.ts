@@ -1,5 +1,5 @@
+import { monthStart } from '../physics/calendar.ts';
 import { extraterrestrialDay, solarConstant } from '../physics/sun/index.ts';
-import { monthStart } from './monthDays.ts';
 import type { ClimateMonth, YearFacts } from './result.ts';
 import type { WeatherYear } from './weather/weatherYear.ts';
 

@@ -6,6 +6,7 @@ import { recordWorking, type Working } from '../plan/working.ts';
 import { condensation } from './condensation.ts';
 import { houseFindings } from './houseFindings.ts';
 import type { LoadsResult } from './result.ts';
+import { wetLayers } from './wetLayers.ts';
 
 type Found = { readonly draft: Draft; readonly working: Working };
 
@@ -19,6 +20,7 @@ export function findings(result: LoadsResult, view: PlanView): Drafts {
     ...condensation(result, view),
     ...combustion(view),
     ...houseFindings(result, view),
+    ...wetLayers(view),
   ];
   return {
     drafts: found.map((f) => f.draft),

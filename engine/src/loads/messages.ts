@@ -34,6 +34,14 @@ const heatCaution =
   'Heat kills. Work in pairs and short turns, drink, stop when dizzy; follow published work and rest limits.';
 
 const say: Readonly<Record<string, Say>> = {
+  'wet-layers': (j, print) => ({
+    what: `Inside “${j.facts?.name}” ${print.value(j)} of water gathers on each square metre in a winter${Number(j.facts?.left ?? 0) > 0.001 ? ', and not all of it dries in summer' : j.status === 'ok' ? '' : ', and dries in summer'}.`,
+    why: 'Wet wood rots and wet wool does not insulate. How much it is hangs on paint and paper that nobody sees, so the range is wide. The published method leaves out moisture carried by leaking air, which is often the larger part.',
+    mend:
+      j.status === 'ok' && Number(j.facts?.left ?? 0) <= 0.001
+        ? 'Nothing to do; seal the leaks all the same.'
+        : 'Seal the warm side first, put what holds vapour up on the warm side and what lets it out on the cold side, and keep the rooms dry. Ask before you close it.',
+  }),
   'damp-air': (j, print) => ({
     what: `With windows kept shut the air indoors is above 70 % humidity for ${print.value(j)} of the year.`,
     why: 'Damp air feeds mould on cold corners and behind furniture.',

@@ -147,4 +147,18 @@ export const sources: Sources = {
     title: 'Common practice, no source: what such work costs; get quotes',
     standing: 'common practice',
   },
+  'iso-13788.interstitial': {
+    title: 'ISO 13788, water gathering inside constructions by months',
+    standing: 'from memory',
+  },
+  'iso-13788.classes': { title: 'ISO 13788, humidity classes of rooms', standing: 'from memory' },
+  'loads.inside-wall': {
+    title: 'ISO 13788, more than 200 g of water on a square metre may run',
+    standing: 'from memory',
+  },
+  'loads.vapour-factors': { title: 'ISO 10456, resistance of materials to vapour', standing: 'from memory' },
+  'loads.paint': {
+    title: 'Common practice, no source: how paint, paper and jointed boards hold vapour up',
+    standing: 'common practice',
+  },
 };

@@ -1,6 +1,6 @@
-import { daysInMonth, monthStart } from '../../climate/monthDays.ts';
 import type { HouseInputs } from '../../loads/dynamic/houseInputs.ts';
 import { pressureOfRatio, saturationPressure } from '../../physics/air/index.ts';
+import { daysInMonth, monthStart } from '../../physics/calendar.ts';
 import type { YearRun } from './run.ts';
 
 /** Twelve monthly mean days of 24 hours. */

@@ -75,6 +75,7 @@ function plainLayer(layer: Assembly['layers'][string], s: Scenario): WallLayer {
 /** Weight of a material nobody weighed, by how it conducts: what insulates is light. Source: `loads.masses` (from memory). */
 function weightOf(conductivity: number): { density: number; heat: number } {
   if (conductivity < 0.07) return { density: 30, heat: 1000 };
-  if (conductivity < 0.35) return { density: 600, heat: 1300 };
+  if (conductivity < 0.145) return { density: 500, heat: 1600 };
+  if (conductivity < 0.35) return { density: 800, heat: 1000 };
   return { density: 2000, heat: 900 };
 }
