@@ -61,6 +61,13 @@ export type YearFacts = {
   readonly heating99: number;
   readonly cooling004: number;
   readonly cooling01: number;
+  readonly cooling02: number;
+  /** K days below and above 65 °F. */
+  readonly degreeDays: { readonly heating: number; readonly cooling: number };
+  /** Days in a row with less than half of their month's sun. */
+  readonly longestDull: number;
+  /** °C and the day of the year on which the ground's surface is coldest. */
+  readonly ground: { readonly mean: number; readonly amplitude: number; readonly coldestDay: number };
   readonly coldestDay: { readonly day: number; readonly mean: number };
   readonly darkestTenDays: { readonly day: number; readonly sun: number };
   /** Rank correlation between the day's cold and the day's darkness in the coldest quarter, -1 to 1. */

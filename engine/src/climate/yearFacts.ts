@@ -16,9 +16,57 @@ export function factsOfYear(year: WeatherYear): YearFacts {
     heating99: exceeded(0.99),
     cooling004: exceeded(0.004),
     cooling01: exceeded(0.01),
+    cooling02: exceeded(0.02),
+    degreeDays: degreeDays(year),
+    longestDull: longestDull(days, year.latitude),
+    ground: groundWave(days),
     coldestDay: { day: coldest.day, mean: coldest.mean },
     darkestTenDays: darkest(days, 10),
     coldAndDark: coldAndDark(days),
+  };
+}
+
+/** °C below which a house is heated and above which it is cooled, as degree-days are counted: 65 °F. */
+export const degreeDayBase = 65 / 1.8 - 160 / 9;
+
+/** K days of a year's hours below and above the base. */
+function degreeDays(year: WeatherYear): YearFacts['degreeDays'] {
+  const days = year.stepSeconds / 86_400;
+  const sum = (off: (t: number) => number): number => year.dryBulb.reduce((a, t) => a + Math.max(0, off(t)), 0) * days;
+  return { heating: sum((t) => degreeDayBase - t), cooling: sum((t) => t - degreeDayBase) };
+}
+
+/** The longest run of days with less than half of their month's sun; it may run over the end of the year. */
+function longestDull(days: readonly Day[], latitude: number): number {
+  const clearness = days.map((d) => {
+    const above = extraterrestrialDay(latitude, d.day, solarConstant);
+    return above > 0 ? d.sun / above : 0;
+  });
+  const dull = clearness.map((k, d) => {
+    const month = monthStart.findIndex((first) => first > d) - 1;
+    const here = clearness.slice(monthStart[month], monthStart[month + 1]);
+    return k < (0.5 * here.reduce((a, b) => a + b, 0)) / here.length;
+  });
+  let longest = 0;
+  let run = 0;
+  for (let i = 0; i < 2 * dull.length; i++) {
+    run = dull[i % dull.length] ? run + 1 : 0;
+    longest = Math.max(longest, Math.min(run, dull.length));
+  }
+  return longest;
+}
+
+/** The year's wave at the surface, which goes down into the ground: first harmonic of the daily means. Source: `ground.kusuda`. */
+function groundWave(days: readonly Day[]): YearFacts['ground'] {
+  const n = days.length;
+  const at = (i: number): number => (2 * Math.PI * (i + 0.5)) / n;
+  const cos = (2 / n) * days.reduce((a, d, i) => a + d.mean * Math.cos(at(i)), 0);
+  const sin = (2 / n) * days.reduce((a, d, i) => a + d.mean * Math.sin(at(i)), 0);
+  const phase = Math.atan2(-sin, -cos);
+  return {
+    mean: days.reduce((a, d) => a + d.mean, 0) / n,
+    amplitude: Math.hypot(cos, sin),
+    coldestDay: ((phase / (2 * Math.PI)) * n + n) % n,
   };
 }
 

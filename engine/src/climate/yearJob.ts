@@ -26,7 +26,7 @@ export function yearJob(site: ResolvedProject['site']): Job | undefined {
   const s = scenario();
   const place = [site.latitude, site.longitude, site.elevation, site.timeZone].map((x) => s.maybe(x) ?? null);
   const inputs = { blob, format: 'choice' in format ? format.choice : null, columns, place };
-  return makeJob(yearJobKind, 2, inputs, 'short');
+  return makeJob(yearJobKind, 3, inputs, 'short');
 }
 
 /** Everything the plan takes from a year. `tell` hears how far it is. */

@@ -28,7 +28,7 @@ type Run = (inputs: unknown, host: JobHost) => unknown;
 
 const kinds: Readonly<Record<string, { readonly version: number; readonly run: Run }>> = {
   [yearJobKind]: {
-    version: 2,
+    version: 3,
     run: (inputs, host) => {
       const { blob } = inputs as { blob: string };
       return summariseYear(fileOf(blob, host), host.tell);

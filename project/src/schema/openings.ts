@@ -69,6 +69,14 @@ export const openings = map(
       possible: { min: 0 },
       usually: 'measured',
     }),
+    recess: quantity('length', {
+      label: 'Set back from the wall by',
+      help: 'Deep reveals shade the glass from above and from both sides.',
+      default: 0,
+      plausible: { min: 0, max: 0.6 },
+      possible: { min: 0 },
+      usually: 'measured',
+    }),
   },
   { label: 'Windows and doors', one: 'Window' },
 );

@@ -87,6 +87,31 @@ export const site = group(
       possible: { min: 0, max: 1 },
       usually: 'assumed',
     }),
+    horizon: map(
+      {
+        azimuth: quantity('angle', {
+          label: 'Direction',
+          help: 'Compass direction you look to: north 0, east 90, south 180, west 270.',
+          neededBy: ['loads'],
+          plausible: { min: 0, max: 360 },
+          possible: { min: -360, max: 360 },
+          usually: 'measured',
+        }),
+        height: quantity('angle', {
+          label: 'Height of what stands there',
+          help: 'Degrees above the level: hills, woods, houses. A fist at arm’s length is about 10.',
+          default: 0,
+          plausible: { min: 0, max: 60 },
+          possible: { min: 0, max: 90 },
+          usually: 'estimated',
+        }),
+      },
+      {
+        label: 'Horizon',
+        one: 'Point',
+        help: 'What hides the sun far off. Between two points the skyline runs straight; without any it is open.',
+      },
+    ),
     weather: group(
       {
         blob: blob({ label: 'File' }),

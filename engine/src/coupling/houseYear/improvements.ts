@@ -35,7 +35,7 @@ export function improvements(
   year: WeatherYear,
   tell: (done: number, total: number) => void,
 ): Improvements {
-  const weather = houseWeather(year, Math.min(step, year.stepSeconds));
+  const weather = houseWeather(year, Math.min(step, year.stepSeconds), inputs.house.horizon);
   const possible = measures.filter((m) => costOf(m, inputs.house) !== undefined);
   const combinations = subsetsOf(possible);
   const base = figuresOf(inputs.house, inputs, weather);

@@ -36,10 +36,10 @@ export type HouseWeather = {
 };
 
 /** A weather year laid out for steps of so many seconds. */
-export function houseWeather(year: WeatherYear, step: number): HouseWeather {
+export function houseWeather(year: WeatherYear, step: number, horizon: HouseInputs['horizon']): HouseWeather {
   const rows = year.dryBulb.length;
   return {
-    steps: weatherSteps(rowsOfYear(year, skyTemperatures(year)), step),
+    steps: weatherSteps(rowsOfYear(year, skyTemperatures(year), horizon), step),
     monthOfRow: Float64Array.from({ length: rows }, (_, i) => (12 * (i + 0.5)) / rows),
     rowSeconds: year.stepSeconds,
   };

@@ -15,7 +15,7 @@ export function houseLayout(inputs: YearInputs): { readonly layout: Layout; read
   const none = (): never => {
     throw new RangeError('only a year made from months can be laid out without its file');
   };
-  const weather = houseWeather(weatherOfYear(inputs.weather, none), inputs.step);
+  const weather = houseWeather(weatherOfYear(inputs.weather, none), inputs.step, inputs.house.horizon);
   return { layout: loadedLayout(inputs.house, weather), steps: weather.steps };
 }
 
@@ -28,7 +28,7 @@ export function yearTable(
   year: WeatherYear,
   tell: (done: number, total: number) => void,
 ): YearTable {
-  const weather = houseWeather(year, Math.min(inputs.step, year.stepSeconds));
+  const weather = houseWeather(year, Math.min(inputs.step, year.stepSeconds), inputs.house.horizon);
   const rows = weather.monthOfRow.length;
   const loaded = loadedYear(inputs.house, weather, (done) => tell(done, 2 * rows));
   const free = freeYear(inputs.house, weather, (done) => tell(rows + done, 2 * rows));

@@ -53,7 +53,7 @@ function settledDay(
   gains: number,
   { step, settling, kept }: DayRun,
 ): Run {
-  const weather = weatherSteps(rowsOfDay(day), step);
+  const weather = weatherSteps(rowsOfDay(day, inputs.horizon), step);
   const { building, moisture } = buildingOf(
     inputs.shell,
     inputs.envelope,

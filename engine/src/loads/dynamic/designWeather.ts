@@ -66,7 +66,7 @@ export function dayWeather(
 }
 
 /** The day as rows for the heat balance. Hours are solar, so the place stands on its zone's meridian. */
-export function rowsOfDay(day: DayWeather): WeatherRows {
+export function rowsOfDay(day: DayWeather, horizon: WeatherRows['horizon']): WeatherRows {
   const dew = dewPoint(day.humidityRatio, day.pressure);
   const sky = day.outdoor.map((t) =>
     skyTemperature(t, Math.min(1, clarkAllenEmittance(Math.min(dew, t)) * cloudFactor(day.cloud))),
@@ -86,6 +86,6 @@ export function rowsOfDay(day: DayWeather): WeatherRows {
     sky: Float64Array.from(sky),
     dni: Float64Array.from(day.dni),
     dhi: Float64Array.from(day.dhi),
-    horizon: [],
+    horizon,
   };
 }

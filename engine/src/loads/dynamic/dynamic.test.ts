@@ -109,6 +109,22 @@ describe('a year in a house', () => {
     expect(yearOf({ ...tern, house: { ...tern.house, assemblies } }).heating.energy).toBeLessThan(before);
   });
 
+  it('takes more heat and less cooling behind a hill to the south, and with windows set deep', () => {
+    const before = yearOf(juniper);
+    const horizon = {
+      a: { azimuth: is(90), height: is(0) },
+      b: { azimuth: is(180), height: is(35) },
+      c: { azimuth: is(270), height: is(0) },
+    };
+    const behind = yearOf({ ...juniper, site: { ...juniper.site, horizon } });
+    expect(behind.heating.energy).toBeGreaterThan(before.heating.energy);
+    const openings = Object.fromEntries(
+      Object.entries(juniper.house?.openings ?? {}).map(([id, o]) => [id, { ...o, recess: is(0.3) }]),
+    );
+    const deep = yearOf({ ...juniper, house: { ...juniper.house, openings } });
+    expect(deep.cooling.sensible).toBeLessThan(before.cooling.sensible);
+  });
+
   it('turns round south of the equator', () => {
     const house = { floorArea: is(100), era: '1966-1980' as const };
     const site = { elevation: is(0), coldNight: is(0), hotAfternoon: is(32), longitude: is(0) };

@@ -1,4 +1,10 @@
-import { type GlassOptics, opticsOfPanes, scaledOptics, type Window } from '../../physics/building/index.ts';
+import {
+  type GlassOptics,
+  opticsOfPanes,
+  type Shade,
+  scaledOptics,
+  type Window,
+} from '../../physics/building/index.ts';
 import { commonPane } from '../../physics/glazing/index.ts';
 import { glassFace, zoneFace } from './faces.ts';
 import type { ShellSurface, ShellWindow } from './shell.ts';
@@ -24,15 +30,28 @@ export function glazedWindow(w: ShellWindow, wall: ShellSurface): Window {
     width: w.width,
     height: w.height,
     optics: opticsOf(w),
-    shades:
-      w.overhang > 0
-        ? [{ kind: 'overhang', depth: w.overhang, offset: w.gap, left: eaveBeyond, right: eaveBeyond }]
-        : [],
+    shades: shadesOf(w),
     covering: w.covering,
   };
 }
 
 const eaveBeyond = 2;
+
+/** The eave above, and the reveal that a window set back has round it. */
+function shadesOf(w: ShellWindow): Shade[] {
+  const eave: Shade[] =
+    w.overhang > 0
+      ? [{ kind: 'overhang', depth: w.overhang + w.recess, offset: w.gap, left: eaveBeyond, right: eaveBeyond }]
+      : [];
+  if (w.recess <= 0) return eave;
+  const side = { kind: 'fin', depth: w.recess, offset: 0, from: 0, to: w.height } as const;
+  return [
+    ...eave,
+    { kind: 'overhang', depth: w.recess, offset: 0, left: 0, right: 0 },
+    { ...side, side: 'left' },
+    { ...side, side: 'right' },
+  ];
+}
 
 /** Clear glass of the same number of panes, dimmed to let in the share that the label states at right angles. */
 function opticsOf(w: ShellWindow): GlassOptics {

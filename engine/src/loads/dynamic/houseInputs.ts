@@ -1,4 +1,4 @@
-import type { ResolvedProject } from '@kneewall/project';
+import { inIdOrder, type ResolvedProject } from '@kneewall/project';
 import type { System } from '../../physics/building/index.ts';
 import type { Envelope } from '../../physics/infiltration/index.ts';
 import type { Scenario } from '../../plan/scenario.ts';
@@ -33,6 +33,8 @@ export type HouseInputs = {
   readonly pressure: number;
   readonly groundReflectance: number;
   readonly wave: YearWave;
+  /** Degrees above the level that the surroundings hide, by compass direction. */
+  readonly horizon: readonly { readonly azimuth: number; readonly height: number }[];
 };
 
 /** Reads a house in one scenario. Pressure in Pa, monthly means in °C as a wave. */
@@ -58,6 +60,10 @@ export function houseInputs(house: House, site: Site, pressure: number, wave: Ye
     pressure,
     groundReflectance: s.of(site.groundReflectance),
     wave,
+    horizon: inIdOrder(site.horizon).map(([, h]) => ({
+      azimuth: (s.of(h.azimuth) + 360) % 360,
+      height: s.of(h.height),
+    })),
   };
 }
 

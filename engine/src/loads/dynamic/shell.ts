@@ -16,6 +16,8 @@ export type ShellWindow = {
   readonly covering: number;
   readonly overhang: number;
   readonly gap: number;
+  /** How far it lies behind the face of the wall. */
+  readonly recess: number;
 };
 
 export type ShellSurface = {

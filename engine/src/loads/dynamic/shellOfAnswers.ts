@@ -45,6 +45,7 @@ export function shellOfAnswers(house: House, s: Scenario): Shell {
           covering: 0.75,
           overhang: 0,
           gap: 0,
+          recess: 0,
         },
       ],
     }),

@@ -108,5 +108,6 @@ function windowOf(id: string, o: Opening, s: Scenario): ShellWindow {
     covering: shadeShare[s.choice(o.shade)] ?? 1,
     overhang: s.of(o.overhang),
     gap: s.of(o.overhangGap),
+    recess: s.of(o.recess),
   };
 }
