@@ -51,7 +51,7 @@ function Table({ title, rows }: { title: string; rows: readonly Improvement[] })
   return (
     <Scroll label={title}>
       <table className="table">
-        <caption className="table-title">{title}</caption>
+        <caption>{title}</caption>
         <thead>
           <tr>
             <th scope="col">What</th>

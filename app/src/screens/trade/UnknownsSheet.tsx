@@ -43,7 +43,7 @@ function Found({ study, totals }: { study: Study; totals: Loads['totals'] }) {
       </p>
       <Scroll label="Worth knowing">
         <table className="table">
-          <caption className="field-help">Measure the first of these before you order.</caption>
+          <caption>Measure the first of these before you order.</caption>
           <thead>
             <tr>
               <th scope="col">Unknown</th>

@@ -2,12 +2,14 @@ import { demos } from '@kneewall/demos';
 import { type Project, resolveProject } from '@kneewall/project';
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { HouseYear } from '../../coupling/houseYear/answers.ts';
+import type { Improvements } from '../../coupling/houseYear/improvements.ts';
 import { evaluate, JobRefused, runJob } from '../../index.ts';
 import { scenario } from '../../plan/scenario.ts';
 import { assemblyU } from '../assembly.ts';
 import type { DesignDays } from './daysJob.ts';
 import { groundBelow, waveOf } from './ground.ts';
 import { houseInputs } from './houseInputs.ts';
+import { type StudyInputs, studyAnswers, studyRows } from './study.ts';
 import { filmsOf } from './wallLayers.ts';
 
 const host = { blob: () => undefined, tell: () => {} };
@@ -166,4 +168,56 @@ describe('a year in a house', () => {
     if (first) first.layers = [{ resistance: -1 }];
     expect(() => runJob({ ...job, inputs: broken }, host)).toThrow(JobRefused);
   });
+});
+
+describe('a study of many houses', () => {
+  it('gives the same rows however the samples are split, and ranks what really moves the load', () => {
+    const job = jobOf(juniper, 'loads/study');
+    const inputs = { ...(job.inputs as StudyInputs), samples: 96 };
+    const whole = studyRows(inputs, 0, 96, () => {});
+    expect([...studyRows(inputs, 0, 40, () => {}), ...studyRows(inputs, 40, 96, () => {})]).toEqual(whole);
+    const study = studyAnswers(inputs, whole);
+    expect(study.heating.p10).toBeLessThan(study.heating.p50);
+    expect(study.heating.p50).toBeLessThan(study.heating.p90);
+    const rooms = Object.values(study.rooms).reduce((a, r) => a + r.heating.p50, 0);
+    expect(rooms / study.heating.p50).toBeCloseTo(1, 1);
+    const byHeating = [...study.unknowns].sort((a, b) => b.heating - a.heating).slice(0, 3);
+    expect(byHeating.map((u) => u.path)).toContain('house.draught');
+  });
+
+  it('asks for the totals of what it ranked first once it is done, and no longer for itself', () => {
+    const job = jobOf(juniper, 'loads/study');
+    const inputs = { ...(job.inputs as StudyInputs), samples: 32 };
+    const study = studyAnswers(
+      inputs,
+      studyRows(inputs, 0, 32, () => {}),
+    );
+    const { plan, wanted } = evaluate(juniper, { [job.key]: study });
+    expect(plan.trades.loads?.study).toEqual({ ok: true, value: study });
+    expect(wanted.map((j) => j.kind)).toContain('loads/totals');
+    expect(wanted.map((j) => j.kind)).not.toContain('loads/study');
+  });
+});
+
+describe('what would help', () => {
+  const found = () => runJob(jobOf(juniper, 'loads/improvements'), host) as Improvements;
+
+  it('is worked out together, and nothing cheaper takes off more than what is listed', () => {
+    const { single, together } = found();
+    expect(single.length).toBeGreaterThan(2);
+    for (const x of single) expect(x.cost.low).toBeLessThan(x.cost.high);
+    together.forEach((x, i) => {
+      const before = together[i - 1];
+      if (!before) return;
+      expect(x.cost.likely).toBeGreaterThanOrEqual(before.cost.likely);
+      expect(x.heating).toBeGreaterThan(before.heating);
+    });
+    const [seal, ceiling] = [
+      single.find((x) => x.measures[0] === 'seal'),
+      single.find((x) => x.measures[0] === 'ceiling'),
+    ];
+    const both = together.find((x) => x.measures.join() === 'seal,ceiling');
+    // Two ways out for the same heat: together they take off no more than each alone added up, and nearly as much.
+    expect((both?.heating ?? 0) / ((seal?.heating ?? 0) + (ceiling?.heating ?? 0))).toBeCloseTo(1, 1);
+  }, 60_000);
 });

@@ -131,34 +131,45 @@ function setBalance(l: Layout, s: State): void {
     }
     m[2 * z * n + 2 * z] = m[2 * z * n + 2 * z]! + own;
   }
+  const { conv1, rad1, conv2, rad2, inverse11, inverse12, inverse22 } = k;
   for (let i = 0; i < l.slabs; i++) {
     const at1 = 2 * b.zone1[i]!;
-    addFace(m, n, at1, at1, k.conv1[i]!, k.rad1[i]!, k.conv1[i]!, k.rad1[i]!, k.inverse11[i]!, true);
+    addFilm(m, n, at1, conv1, rad1, i);
+    addFace(m, n, at1, at1, conv1, rad1, conv1, rad1, inverse11, i);
     if (b.kind2[i] !== inZone) continue;
     const at2 = 2 * b.zone2[i]!;
-    addFace(m, n, at2, at2, k.conv2[i]!, k.rad2[i]!, k.conv2[i]!, k.rad2[i]!, k.inverse22[i]!, true);
-    addFace(m, n, at1, at2, k.conv1[i]!, k.rad1[i]!, k.conv2[i]!, k.rad2[i]!, k.inverse12[i]!, false);
-    addFace(m, n, at2, at1, k.conv2[i]!, k.rad2[i]!, k.conv1[i]!, k.rad1[i]!, k.inverse12[i]!, false);
+    addFilm(m, n, at2, conv2, rad2, i);
+    addFace(m, n, at2, at2, conv2, rad2, conv2, rad2, inverse22, i);
+    addFace(m, n, at1, at2, conv1, rad1, conv2, rad2, inverse12, i);
+    addFace(m, n, at2, at1, conv2, rad2, conv1, rad1, inverse12, i);
   }
 }
 
-/** A face's film to air and radiation, less what comes back through the face as `g` W⁻¹K lets it. */
+/** What a zone's air and radiation give a slab's face. Arrays and places are handed on, since plain numbers would be boxed. */
+function addFilm(m: Float64Array, n: number, at: number, conv: Float64Array, rad: Float64Array, slab: number): void {
+  m[at * n + at] = m[at * n + at]! + conv[slab]!;
+  m[(at + 1) * n + at + 1] = m[(at + 1) * n + at + 1]! + rad[slab]!;
+}
+
+/** What comes back through the face from the nodes at `j`, as the slab's inverse `g` lets it. */
 function addFace(
   m: Float64Array,
   n: number,
   i: number,
   j: number,
-  conv: number,
-  rad: number,
-  conv2: number,
-  rad2: number,
-  g: number,
-  own: boolean,
+  conv: Float64Array,
+  rad: Float64Array,
+  convBack: Float64Array,
+  radBack: Float64Array,
+  g: Float64Array,
+  slab: number,
 ): void {
-  m[i * n + j] = m[i * n + j]! + (own ? conv : 0) - conv * g * conv2;
-  m[i * n + j + 1] = m[i * n + j + 1]! - conv * g * rad2;
-  m[(i + 1) * n + j] = m[(i + 1) * n + j]! - rad * g * conv2;
-  m[(i + 1) * n + j + 1] = m[(i + 1) * n + j + 1]! + (own ? rad : 0) - rad * g * rad2;
+  const byAir = conv[slab]! * g[slab]!;
+  const byRadiation = rad[slab]! * g[slab]!;
+  m[i * n + j] = m[i * n + j]! - byAir * convBack[slab]!;
+  m[i * n + j + 1] = m[i * n + j + 1]! - byAir * radBack[slab]!;
+  m[(i + 1) * n + j] = m[(i + 1) * n + j]! - byRadiation * convBack[slab]!;
+  m[(i + 1) * n + j + 1] = m[(i + 1) * n + j + 1]! - byRadiation * radBack[slab]!;
 }
 
 /** K at every node for a watt of each system. */

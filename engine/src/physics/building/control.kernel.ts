@@ -2,6 +2,8 @@ import { factor, solveFactored } from './dense.kernel.ts';
 import type { Layout, State } from './layout.ts';
 
 const off = 0;
+/** A set point beyond this is off. */
+const isOff = 1e8;
 const toSetPoint = 1;
 const atMost = 2;
 /** K that a room may be past its set point before a system's part changes, far below what is shown. */
@@ -14,26 +16,25 @@ const slack = 1e-9;
  */
 export function controlSystems(l: Layout, s: State, step: number): number {
   const most = l.systems * 4 + 8;
-  const slot = step % l.stepsPerDay;
-  for (let j = 0; j < l.systems; j++) if (wanted(l, j, slot, s.control[j]!) === 0) s.control[j] = off;
+  takeSetPoints(l, s, step % l.stepsPerDay);
   for (let turn = 1; turn <= most; turn++) {
-    heatOfHeld(l, s, slot);
-    if (!changeParts(l, s, slot, turn > most / 2)) return turn;
+    heatOfHeld(l, s);
+    if (!changeParts(l, s, turn > most / 2)) return turn;
   }
   return most;
 }
 
-/** Whether a set point exists for the part a system plays. */
-const wanted = (l: Layout, j: number, slot: number, part: number): number =>
-  part === off
-    ? 1
-    : Math.abs(part > 0 ? l.control.heatTo[j * l.stepsPerDay + slot]! : l.control.coolTo[j * l.stepsPerDay + slot]!) <
-        1e8
-      ? 1
-      : 0;
-
-const setPoint = (l: Layout, j: number, slot: number, part: number): number =>
-  part > 0 ? l.control.heatTo[j * l.stepsPerDay + slot]! : l.control.coolTo[j * l.stepsPerDay + slot]!;
+/** The step's set points; a system whose set point is off now rests. */
+function takeSetPoints(l: Layout, s: State, slot: number): void {
+  const { heatAim, coolAim } = s.work;
+  const { heatTo, coolTo } = l.control;
+  for (let j = 0; j < l.systems; j++) {
+    heatAim[j] = heatTo[j * l.stepsPerDay + slot]!;
+    coolAim[j] = coolTo[j * l.stepsPerDay + slot]!;
+    const part = s.control[j]!;
+    if ((part > 0 && heatAim[j]! < -isOff) || (part < 0 && coolAim[j]! > isOff)) s.control[j] = off;
+  }
+}
 
 /** °C at every thermostat with the heats as they stand. */
 function sense(l: Layout, s: State): void {
@@ -48,8 +49,8 @@ function sense(l: Layout, s: State): void {
 }
 
 /** Heats of the systems that are held to a set point, from the temperatures their rooms lack. */
-function heatOfHeld(l: Layout, s: State, slot: number): void {
-  const { held, smallRhs, heldOf } = s.work;
+function heatOfHeld(l: Layout, s: State): void {
+  const { held, smallRhs, heldOf, heatAim, coolAim } = s.work;
   let count = 0;
   // The factors at hand are for the row, and the systems, that `heldOf` names.
   let same = heldOf[0] === heldOf[1];
@@ -66,7 +67,7 @@ function heatOfHeld(l: Layout, s: State, slot: number): void {
   sense(l, s);
   for (let a = 0; a < count; a++) {
     const j = held[a]!;
-    smallRhs[a] = setPoint(l, j, slot, s.control[j]!) - s.work.sensed[j]!;
+    smallRhs[a] = (s.control[j]! > 0 ? heatAim[j]! : coolAim[j]!) - s.work.sensed[j]!;
   }
   solveFactored(s.work.small, count, smallRhs, 0);
   for (let a = 0; a < count; a++) s.heat[held[a]!] = smallRhs[a]!;
@@ -86,12 +87,12 @@ function factorHeld(l: Layout, s: State, count: number): void {
 }
 
 /** Changes the parts of systems that do what they should not; all at once, or, where that goes in circles, the first. */
-function changeParts(l: Layout, s: State, slot: number, oneOnly: boolean): boolean {
+function changeParts(l: Layout, s: State, oneOnly: boolean): boolean {
   let changed = false;
   sense(l, s);
   for (let j = 0; j < l.systems; j++) {
     const part = s.control[j]!;
-    const next = nextPart(l, s, j, slot, part);
+    const next = nextPart(l, s, j, part);
     if (next === part) continue;
     s.control[j] = next;
     changed = true;
@@ -100,13 +101,13 @@ function changeParts(l: Layout, s: State, slot: number, oneOnly: boolean): boole
   return changed;
 }
 
-function nextPart(l: Layout, s: State, j: number, slot: number, part: number): number {
+function nextPart(l: Layout, s: State, j: number, part: number): number {
   const heat = s.heat[j]!;
   if (part === toSetPoint) return heat < 0 ? off : heat > l.control.heatMost[j]! ? atMost : part;
   if (part === -toSetPoint) return heat > 0 ? off : -heat > l.control.coolMost[j]! ? -atMost : part;
   const t = s.work.sensed[j]!;
-  if (part === atMost) return t > setPoint(l, j, slot, 1) + slack ? toSetPoint : part;
-  if (part === -atMost) return t < setPoint(l, j, slot, -1) - slack ? -toSetPoint : part;
-  if (t < setPoint(l, j, slot, 1) - slack) return toSetPoint;
-  return t > setPoint(l, j, slot, -1) + slack ? -toSetPoint : off;
+  if (part === atMost) return t > s.work.heatAim[j]! + slack ? toSetPoint : part;
+  if (part === -atMost) return t < s.work.coolAim[j]! - slack ? -toSetPoint : part;
+  if (t < s.work.heatAim[j]! - slack) return toSetPoint;
+  return t > s.work.coolAim[j]! + slack ? -toSetPoint : off;
 }

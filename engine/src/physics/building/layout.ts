@@ -170,6 +170,9 @@ export type Work = {
   readonly smallRhs: Float64Array;
   /** °C at each system's thermostat with the heats as they stand. */
   readonly sensed: Float64Array;
+  /** °C that each system heats and cools to in the step. */
+  readonly heatAim: Float64Array;
+  readonly coolAim: Float64Array;
   readonly vapourMatrix: Float64Array;
   readonly vapourDry: Float64Array;
   readonly vapourRhs: Float64Array;

@@ -73,6 +73,8 @@ export function startState(l: Layout, start: Start): State {
       small: floats(l.systems * l.systems),
       smallRhs: floats(l.systems),
       sensed: floats(l.systems),
+      heatAim: floats(l.systems),
+      coolAim: floats(l.systems),
       vapourMatrix: floats(l.zones * l.zones),
       vapourDry: floats(l.zones * l.zones),
       vapourRhs: floats(l.zones),
