@@ -54,6 +54,16 @@ function summary(plan: Plan, units: System): string[] {
     });
     lines.push(`Measure first: ${worth.join('; ')}.`);
   }
+  if (loads?.days.ok) {
+    const { day, night } = loads.days.value;
+    lines.push(
+      `Hour by hour through its own walls it takes ${print.quantity(night.house, 'power')} on that night and ${print.quantity(day.sensible[day.worst] ?? 0, 'power')} on that day, most at ${day.worst + 1}:00.`,
+    );
+  }
+  if (loads?.year.ok)
+    lines.push(
+      `An ordinary year takes ${print.quantity(loads.year.value.heating.energy, 'energy')} of heat and ${print.quantity(loads.year.value.cooling.sensible, 'energy')} of cooling.`,
+    );
   const first = equipment?.ranking.find((r) => r.holds === true);
   if (equipment && equipment.ranking.length > 1)
     lines.push(

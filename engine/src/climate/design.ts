@@ -94,14 +94,14 @@ function nightTemperature(site: Site, file: Outcome<YearSummary> | undefined): G
   if (!('missing' in site.coldNight)) return site.coldNight;
   if (file === undefined) return unresolved('missing', 'site.coldNight');
   const { facts } = required(file);
-  return guessed('site.weather', 'temperature', facts.heating99, facts.heating996, facts.heating99 + 1);
+  return guessed('site.weather', 'temperature', facts.heating99, facts.heating996, facts.heating99 + 1, 'estimated');
 }
 
 function dayTemperature(site: Site, file: Outcome<YearSummary> | undefined): Given {
   if (!('missing' in site.hotAfternoon)) return site.hotAfternoon;
   if (file === undefined) return unresolved('missing', 'site.hotAfternoon');
   const { facts } = required(file);
-  return guessed('site.weather', 'temperature', facts.cooling01, facts.cooling01 - 1, facts.cooling004);
+  return guessed('site.weather', 'temperature', facts.cooling01, facts.cooling01 - 1, facts.cooling004, 'estimated');
 }
 
 function nightOf(

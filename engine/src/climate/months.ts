@@ -70,11 +70,11 @@ const sunOnLevel = (latitude: number, month: number, clearness: number): number 
   clearness * extraterrestrialDay(latitude, meanDays[month] ?? 17, solarConstant);
 
 /** An input that nobody entered and that follows from other answers, as wide as such a guess is. */
-export const guessed = (path: string, kind: Given['kind'], likely: number, low: number, high: number): Given => ({
-  path,
-  kind,
-  low,
-  likely,
-  high,
-  known: 'assumed',
-});
+export const guessed = (
+  path: string,
+  kind: Given['kind'],
+  likely: number,
+  low: number,
+  high: number,
+  known: Given['known'] = 'assumed',
+): Given => ({ path, kind, low, likely, high, known });

@@ -13,6 +13,7 @@ const yearHours = 8760;
 export const houseFindings = (result: LoadsResult, view: PlanView): Found[] => [
   dampAir(result),
   ...morning(result, view),
+  ...dampAttic(result),
 ];
 
 /** How much of the year the air indoors is damp with windows kept shut. */
@@ -74,6 +75,35 @@ function morning(result: LoadsResult, view: PlanView): Found[] {
         source: 'loads.morning',
         working: 'loads/morning',
         facts: { setback: nightSetback.likely },
+      },
+      working: steps,
+    },
+  ];
+}
+
+/** How much of the year the attic's air is nearly saturated. Only where there is an attic. */
+function dampAttic(result: LoadsResult): Found[] {
+  if (!result.attic.ok || (result.year.ok && result.year.value.atticDampHours === undefined)) return [];
+  const { recorder, steps } = recordWorking();
+  const value = attempt(() => {
+    const hours = required(result.year).atticDampHours ?? 0;
+    recorder.step('h_damp', 'table', {}, hours, 'h', 'loads.damp-attic');
+    const inputs = { h_damp: hours, h_year: yearHours };
+    recorder.step('share', 'h_damp / h_year', inputs, hours / yearHours, '', 'loads.damp-attic');
+    return hours / yearHours;
+  });
+  return [
+    {
+      draft: {
+        id: 'damp-attic',
+        subject: 'attic',
+        holdPoint: 'close',
+        consequence: 'damage',
+        kind: 'fraction',
+        value,
+        limit: { max: 0.25 },
+        source: 'loads.damp-attic',
+        working: 'loads/damp-attic',
       },
       working: steps,
     },

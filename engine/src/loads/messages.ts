@@ -50,6 +50,14 @@ const say: Readonly<Record<string, Say>> = {
         ? 'Nothing to do.'
         : 'Air the rooms in mild weather, run the bath and kitchen fans, dry washing outdoors; let the unit dry the air where it can.',
   }),
+  'damp-attic': (j, print) => ({
+    what: `The attic’s air is above 90 % humidity for ${print.value(j)} of the year, with a third of the leaking air going up into it.`,
+    why: 'Air from the rooms carries water to the cold deck; frost there drips when it thaws and rots the boards.',
+    mend:
+      j.status === 'ok'
+        ? 'Keep the ceiling sealed.'
+        : 'Seal the ceiling, the hatch and every hole for wires and ducts before you insulate or vent more; look for dark boards in late winter.',
+  }),
   morning: (j, print) => ({
     what: `Lowering the night by ${print.quantity(Number(j.facts?.setback ?? 0), 'temperature-difference')} makes the coldest morning take ${print.value(j)} more heat than an even night.`,
     why: 'The unit has to make up the night within the hour, or backup strips come on.',

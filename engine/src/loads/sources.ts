@@ -161,4 +161,8 @@ export const sources: Sources = {
     title: 'Common practice, no source: how paint, paper and jointed boards hold vapour up',
     standing: 'common practice',
   },
+  'loads.damp-attic': {
+    title: 'Common practice, no source: an attic that is nearly saturated for more than a quarter of the year rots',
+    standing: 'common practice',
+  },
 };

@@ -31,7 +31,7 @@ export function shellOfAnswers(house: House, s: Scenario): Shell {
       part: 'walls',
       behind: 'outdoors',
       area: (edge * storeyHeight * storeys - glassArea) / 4,
-      layers: layersOfU('wall', u('wall'), filmsOf('horizontal', false), false),
+      layers: layersOfU('wall', u('wall'), filmsOf('horizontal', false), ''),
       tilt: 90,
       azimuth,
       windows: [
@@ -56,7 +56,7 @@ export function shellOfAnswers(house: House, s: Scenario): Shell {
     part: attic ? 'ceiling' : 'roof',
     behind: attic ? 'attic' : 'outdoors',
     area: footprint,
-    layers: layersOfU(attic ? 'ceiling' : 'roof', u('ceiling'), filmsOf('up', attic), false),
+    layers: layersOfU(attic ? 'ceiling' : 'roof', u('ceiling'), filmsOf('up', attic), ''),
     tilt: 0,
   };
   const floor: ShellSurface = {
@@ -69,7 +69,7 @@ export function shellOfAnswers(house: House, s: Scenario): Shell {
     layers:
       below === 'slab'
         ? [{ thickness: 0.1, conductivity: 1.4, density: 2200, heat: 900 }]
-        : layersOfU('floor', u('floor'), filmsOf('down', true), false),
+        : layersOfU('floor', u('floor'), filmsOf('down', true), ''),
     tilt: 180,
   };
   return {

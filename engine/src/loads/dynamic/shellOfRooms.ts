@@ -83,9 +83,7 @@ function surfaceOf(
     part: partOf(surface, s),
     behind,
     area: gross - glassArea,
-    layers: entered
-      ? layersAsEntered(assembly, u, films, s)
-      : layersOfU(kind, u, films, named === 'wall-stone' || named === 'slab'),
+    layers: entered ? layersAsEntered(assembly, u, films, s) : layersOfU(kind, u, films, named),
     tilt: kind === 'ceiling' ? 0 : tiltOf(surface, s),
     azimuth: behind === 'outdoors' && kind !== 'ceiling' && kind !== 'floor' ? s.of(surface.azimuth) : 0,
     absorptance: behind === 'outdoors' ? s.of(surface.absorptance) : 0,

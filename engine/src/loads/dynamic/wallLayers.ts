@@ -27,14 +27,47 @@ export function filmsOf(direction: HeatDirection, sheltered: boolean): number {
   return insideFilm[direction] + (sheltered ? insideFilm[direction] : outsideFilm);
 }
 
+const concrete = (thickness: number): Massive => ({ thickness, conductivity: 1.4, density: 2100, heat: 900 });
+const plaster: Massive = { thickness: 0.035, conductivity: 0.8, density: 1600, heat: 1000 };
+const one = (thickness: number, density: number, heat: number) => (resistance: number) => [
+  { thickness, conductivity: thickness / resistance, density, heat },
+];
+/** A light or heavy core takes what resistance the skins leave. */
+const between = (inner: readonly Massive[], core: Omit<Massive, 'conductivity'>, outer: readonly Massive[]) => {
+  const skin = [...inner, ...outer].reduce((a, l) => a + l.thickness / l.conductivity, 0);
+  return (resistance: number): WallLayer[] => [
+    ...inner,
+    { ...core, conductivity: core.thickness / Math.max(resistance - skin, 0.05) },
+    ...outer,
+  ];
+};
+const foam = { thickness: 0.06, density: 30, heat: 1400 };
+
+/** Constructions that are not boards with something between, by the resistance they have to have. Source: `loads.masses`. */
+const bodies: Readonly<Record<string, (resistance: number) => WallLayer[]>> = {
+  'wall-stone': one(0.4, 2000, 900),
+  'wall-log': one(0.2, 450, 1600),
+  'wall-block': one(0.2, 1200, 900),
+  'wall-block-foam': between([{ ...concrete(0.2), conductivity: 0.9, density: 1200 }], foam, []),
+  'wall-concrete-foam': (resistance) => {
+    const core = concrete(0.15);
+    const left = resistance - core.thickness / core.conductivity;
+    const half = { ...foam, conductivity: foam.thickness / Math.max(left / 2, 0.05) };
+    return [half, core, half];
+  },
+  'wall-straw': between([plaster], { thickness: 0.45, density: 110, heat: 2000 }, [plaster]),
+  slab: one(0.1, 2200, 900),
+};
+
 /**
- * Layers of a surface that give a U, W/(m²K), films counted: its boards as such houses have them, and between them what
- * insulates, with the weight of framing and fill. Where the boards alone resist more than the U allows, they are taken
- * to conduct better. Heavy walls are one layer of masonry.
+ * Layers of a surface that give a U, W/(m²K), films counted, by the common construction named: boards as such houses
+ * have them and between them what insulates, with the weight of framing and fill; masonry, logs and the like as they are
+ * built. Where the boards alone resist more than the U allows, they are taken to conduct better.
  */
-export function layersOfU(kind: SurfaceKind, u: number, films: number, heavy: boolean): WallLayer[] {
+export function layersOfU(kind: SurfaceKind, u: number, films: number, named: string): WallLayer[] {
   const resistance = Math.max(1 / u - films, 0.02);
-  if (heavy) return [{ thickness: 0.4, conductivity: 0.4 / resistance, density: 2000, heat: 900 }];
+  const body = bodies[named];
+  if (body) return body(resistance);
   const { inner, outer } = skins[kind];
   const boards = [...inner, ...outer].reduce((a, l) => a + l.thickness / l.conductivity, 0);
   const left = resistance - boards;
