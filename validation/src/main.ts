@@ -18,10 +18,16 @@ function main(): number {
   return rows.length > 0 && rows.every((r) => r.ok) ? 0 : 1;
 }
 
+/** Rows of one case file; a file that cannot be used says why and has none. */
 function rowsOfCase(name: string | undefined, file: string): Row[] {
-  const text = readFileSync(resolve(file), 'utf8');
-  const parsed: unknown = file.endsWith('.csv') ? text : JSON.parse(text);
-  return sources.filter((s) => s.id === name).flatMap((s) => s.measureCase?.(parsed, dirname(resolve(file))) ?? []);
+  try {
+    const text = readFileSync(resolve(file), 'utf8');
+    const parsed: unknown = file.endsWith('.csv') ? text : JSON.parse(text);
+    return sources.filter((s) => s.id === name).flatMap((s) => s.measureCase?.(parsed, dirname(resolve(file))) ?? []);
+  } catch (thrown) {
+    process.stderr.write(`${file}: ${thrown instanceof Error ? thrown.message : 'cannot be used'}\n`);
+    return [];
+  }
 }
 
 function print(rows: readonly Row[]): void {

@@ -8,6 +8,7 @@ import {
   type System,
   standardPressure,
   type Window,
+  withSunShares,
   type ZoneFace,
 } from '@kneewall/engine/physics';
 import type { CaseFile, CaseSurface, CaseWindow } from './caseFile.ts';
@@ -26,12 +27,15 @@ const takenUp = 0.1;
 /** The building of a case file. Throws a RangeError with the id of what does not fit together. */
 export function buildingOf(file: CaseFile): Building {
   const grounds = file.surfaces.filter((s) => s.other === 'ground');
-  const slabs = file.surfaces.map((s) => slabOf(file, s, grounds.indexOf(s)));
+  const windows = file.windows.map((w) => windowOf(file, w));
+  const plain = file.surfaces.map((s) => slabOf(file, s, grounds.indexOf(s)));
+  // Where a file leaves open who takes up the sun, floors do first.
+  const slabs = file.surfaces.every((s) => s.solarShare === undefined) ? withSunShares(plain, windows) : plain;
   return {
     pressure: standardPressure(file.site.elevation),
     zones: file.zones.map((z) => ({ id: z.id, volume: z.volume })),
     slabs,
-    windows: file.windows.map((w) => windowOf(file, w)),
+    windows,
     leakage: file.leakage.map((l) => ({
       kind: 'constant',
       zone: l.zone,
@@ -50,16 +54,32 @@ export function buildingOf(file: CaseFile): Building {
     })),
     windFactor: 0.48,
     groundReflectance: file.site.groundReflectance,
-    series: grounds.map((s) => new Float64Array(8760).fill(s.groundTemperature ?? 10)),
+    series: grounds.map((s) => new Float64Array(8760).fill(groundOf(s))),
   };
 }
+
+function groundOf(s: CaseSurface): number {
+  if (s.groundTemperature === undefined)
+    throw new RangeError(`${s.id}: a surface on the ground needs groundTemperature`);
+  return s.groundTemperature;
+}
+
+/** +1 for a floor, -1 for a ceiling, as a face of its zone. */
+const looks = (tilt: number): { looks?: 1 | -1 } => (tilt > 120 ? { looks: 1 } : tilt < 60 ? { looks: -1 } : {});
 
 function insideFace(s: CaseSurface, zone: string, emittance: number): ZoneFace {
   if ('inside' in s.films) {
     const radiative = emittance * roomRadiation;
-    return { side: 'zone', zone, emittance, radiative, convective: above(s.films.inside - radiative, s.id) };
+    return {
+      side: 'zone',
+      zone,
+      emittance,
+      radiative,
+      convective: above(s.films.inside - radiative, s.id),
+      ...looks(s.tilt),
+    };
   }
-  return { side: 'zone', zone, emittance, convective: s.films.insideConvective };
+  return { side: 'zone', zone, emittance, convective: s.films.insideConvective, ...looks(s.tilt) };
 }
 
 /** What a combined film leaves to the air once radiation has taken its part. */
@@ -142,12 +162,12 @@ const smoother = (film: OutdoorFace['convective']): OutdoorFace['convective'] =>
 
 function opticsOf(w: CaseWindow): GlassOptics {
   const [first] = w.panes ?? [];
-  if (first)
-    return opticsOfPanes(
-      // The optics count in millimetres.
-      { thickness: first.thickness * 1000, index: first.index, extinction: first.extinction / 1000 },
-      w.panes?.length === 1 ? 1 : 2,
-    );
+  if (first) {
+    // The optics count in millimetres. No glass is 10 cm thick, none so clear as one in a metre: such numbers are mm already.
+    const thickness = first.thickness < 0.1 ? first.thickness * 1000 : first.thickness;
+    const extinction = first.extinction < 1 ? first.extinction : first.extinction / 1000;
+    return opticsOfPanes({ thickness, index: first.index, extinction }, w.panes?.length === 1 ? 1 : 2);
+  }
   if (!w.shgcByAngle) throw new RangeError(`${w.id}: a window needs panes or a table by angle`);
   return opticsOfTable(w.shgcByAngle, takenUp);
 }

@@ -1,4 +1,12 @@
-import type { Building, Leakage, Moisture, Slab, System, Zone } from '../../physics/building/index.ts';
+import {
+  type Building,
+  type Leakage,
+  type Moisture,
+  type Slab,
+  type System,
+  withSunShares,
+  type Zone,
+} from '../../physics/building/index.ts';
 import { type Envelope, leakageTerms } from '../../physics/infiltration/index.ts';
 import { atticSpace, spaceBelow, spaceBeside } from './around.ts';
 import { outdoorFace, zoneFace } from './faces.ts';
@@ -6,7 +14,6 @@ import { glazedWindow } from './glazing.ts';
 import { groundBelow, soilLayers, type YearWave } from './ground.ts';
 import { furniture, gainsOf, hubOf, insideSlabs, moistureOf, passagesOf } from './inside.ts';
 import type { Shell, ShellSurface } from './shell.ts';
-import { withSunShares } from './sunShares.ts';
 
 /** How the house is lived in: persons, W of appliances at their most, kg/kg the air is dried to while it is cooled. */
 export type Living = { readonly people: number; readonly appliances: number; readonly driest?: number };

@@ -59,7 +59,10 @@ export function scaledOptics(optics: GlassOptics, factor: number): GlassOptics {
 export function opticsOfTable(table: readonly (readonly [number, number])[], takenUp: number): GlassOptics {
   if (table.length === 0 || table.some(([d], i) => i > 0 && d <= (table[i - 1]?.[0] ?? 0)))
     throw new RangeError('angles have to rise from row to row');
-  const at = (degrees: number): number => onTable(table, degrees);
+  // Nothing passes along the glass.
+  const last = table.at(-1)?.[0] ?? 90;
+  const whole = last < 90 ? [...table, [90, 0] as const] : table;
+  const at = (degrees: number): number => onTable(whole, degrees);
   return {
     transmitted: byCosine((d) => at(d) * (1 - takenUp)),
     outer: new Float64Array(steps + 1),

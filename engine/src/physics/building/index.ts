@@ -13,5 +13,6 @@ export type { FastModes, SlabModes, SlowMode } from './slabModes.ts';
 export { slabModes } from './slabModes.ts';
 export type * from './spec.ts';
 export { heatHeld, intake } from './step.kernel.ts';
+export { withSunShares } from './sunShares.ts';
 export type { SunSteps, WeatherRows, WeatherSteps } from './weatherSteps.ts';
 export { weatherSteps } from './weatherSteps.ts';

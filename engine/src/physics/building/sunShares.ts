@@ -1,4 +1,4 @@
-import type { Slab, Window } from '../../physics/building/index.ts';
+import type { Slab, Window } from './spec.ts';
 
 /** Share of light that floors, walls and ceilings take up when it first falls on them. Source: `loads.inside-sun` (common practice). */
 const takenUp = 0.6;
