@@ -10,6 +10,7 @@ const sides: Readonly<Record<string, string>> = {
   floor: 'what is under the floor',
   area: 'their area',
   sun: 'the sun they let in',
+  u: 'the heat it lets through',
   winter: 'how cold that winter was',
   night: 'what a cold night asks beyond the mean',
 };

@@ -52,7 +52,7 @@ export function LoadsResultSheets({ result }: { result: Loads }) {
         <ul className="room-cards" aria-label="Rooms">
           {rooms.map((room) => (
             <li key={room.room}>
-              <RoomCard room={room} />
+              <RoomCard room={room} days={result.days} />
             </li>
           ))}
         </ul>

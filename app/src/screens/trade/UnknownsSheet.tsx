@@ -9,6 +9,8 @@ import { JobOffer } from './JobOffer.tsx';
 
 type Loads = TradeResults['loads'];
 const shown = 8;
+/** Shares below which a rank is chance: of the range, and of the purchase. */
+const chance = { heating: 0.01, decides: 0.02 };
 
 /** What is not known about the house, ranked by what it would be worth to know it. */
 export function UnknownsSheet({ loads }: { loads: Loads }) {
@@ -53,27 +55,30 @@ function Found({ study, totals }: { study: Study; totals: Loads['totals'] }) {
             </tr>
           </thead>
           <tbody>
-            {study.unknowns.slice(0, shown).map((u) => {
-              const way = wayToKnow(u.path);
-              const total = share(u.path);
-              return (
-                <tr key={u.path}>
-                  <th scope="row">{pathLabel(u.path, project)}</th>
-                  <td>
-                    <Quantity value={u.heating} kind="fraction" significant={2} />
-                    {total !== undefined && (
-                      <>
-                        , with others <Quantity value={total} kind="fraction" significant={2} />
-                      </>
-                    )}
-                  </td>
-                  <td>
-                    <Quantity value={u.decides} kind="fraction" significant={2} />
-                  </td>
-                  <td>{way ? `${way.how}, about ${way.minutes} minutes` : 'Measure it'}</td>
-                </tr>
-              );
-            })}
+            {study.unknowns
+              .filter((u) => u.heating >= chance.heating || u.decides >= chance.decides)
+              .slice(0, shown)
+              .map((u) => {
+                const way = wayToKnow(u.path);
+                const total = share(u.path);
+                return (
+                  <tr key={u.path}>
+                    <th scope="row">{pathLabel(u.path, project)}</th>
+                    <td>
+                      <Quantity value={u.heating} kind="fraction" significant={2} />
+                      {total !== undefined && (
+                        <>
+                          , with others <Quantity value={total} kind="fraction" significant={2} />
+                        </>
+                      )}
+                    </td>
+                    <td>
+                      <Quantity value={u.decides} kind="fraction" significant={2} />
+                    </td>
+                    <td>{way ? `${way.how}, about ${way.minutes} minutes` : 'Measure it'}</td>
+                  </tr>
+                );
+              })}
           </tbody>
         </table>
       </Scroll>
