@@ -1,6 +1,7 @@
 // Source: ISO 13788 and ISO 6946 formulas, numbers computed outside the project. See README.md.
 import {
   dewPointMagnus,
+  jacketTemperature,
   leastFactor,
   saturationMagnus,
   surfaceTemperature,
@@ -43,4 +44,34 @@ function measure(): Row[] {
   ];
 }
 
-export const source: ValidationSource = { id, title: 'Damp surfaces, ISO 13788', measure };
+/** Duct air of 13 °C in an attic by noon and by night, three jackets. */
+const jackets = [
+  [50, 0.74, 45.5952],
+  [50, 1.057, 46.8021],
+  [50, 1.409, 47.548],
+  [32, 0.74, 29.7381],
+  [32, 1.057, 30.3578],
+  [32, 1.409, 30.7409],
+] as const;
+
+const jacketRows = (): Row[] =>
+  jackets.map(([around, resistance, expected]) =>
+    row(
+      {
+        source: id,
+        case: `jacket of ${resistance} m²K/W in ${around} °C`,
+        field: 'surface',
+        unit: '°C',
+        expected,
+        tolerance: 1e-4,
+        known: 'computed',
+      },
+      jacketTemperature(around, 13, resistance),
+    ),
+  );
+
+export const source: ValidationSource = {
+  id,
+  title: 'Damp surfaces, ISO 13788',
+  measure: () => [...measure(), ...jacketRows()],
+};

@@ -4,6 +4,7 @@ import { attempt, type Outcome, required } from '../plan/outcome.ts';
 import type { Drafts, PlanView } from '../plan/trade.ts';
 import { recordWorking, type Working } from '../plan/working.ts';
 import { agreedFindings } from './agreedFindings.ts';
+import { jacketFinding } from './jacketFinding.ts';
 import { type Change, smallestChange } from './mend.ts';
 import { sideOf } from './model.ts';
 import type { AirFlows, AirModel, AirResult, DuctSection } from './result.ts';
@@ -33,6 +34,7 @@ const known = (result: AirResult, model: AirModel, flows: AirFlows, view: PlanVi
   returnPath(model, flows),
   filterVelocity(result),
   insulation(model),
+  ...jacketFinding(model, view),
   leakage(flows),
   ...velocityFindings(model, flows, bought),
   ...roomFindings(result, view),

@@ -51,6 +51,17 @@ const say: Readonly<Record<string, Say>> = {
         ? done
         : `Give the filter a face of at least ${print.quantity(fact(j, 'area'), 'area')}: a larger one, or two.`,
   }),
+  jacket: (j, print) => ({
+    what:
+      (j.margin ?? 0) >= 0
+        ? `In a muggy evening the jacket of “${name(j)}” stays ${print.value(j)} above the dew point.`
+        : `In a muggy evening the jacket of “${name(j)}” falls below the dew point and drips.`,
+    why: 'A wet jacket soaks the insulation below it and stains the ceiling. It sweats in the evening and at night, not in the heat of noon.',
+    mend:
+      j.status === 'ok'
+        ? 'Keep the jacket whole: a torn one sweats at once.'
+        : 'Use thicker insulation with an unbroken vapour jacket, tape every seam, and keep it from being squeezed.',
+  }),
   insulation: (j, print) => ({
     what: `The thinnest duct insulation outside the heated rooms is ${print.value(j)}, on “${name(j)}”; ${print.limit(j)} is asked for in an attic by many codes.`,
     why: 'It loses heat all winter and sweats on muggy nights.',

@@ -63,4 +63,8 @@ export const sources: Sources = {
     edition: '2004',
     standing: 'paper',
   },
+  'air.jacket': {
+    title: 'A flat jacket between duct air of 13 °C and the attic’s, against the dew point by ISO 13788',
+    standing: 'from memory',
+  },
 };

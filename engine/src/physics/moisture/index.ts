@@ -3,4 +3,4 @@ export type { Interstitial, VapourLayer, VapourMonth } from './interstitial.ts';
 export { interstitial } from './interstitial.ts';
 export { dewPointMagnus, saturationMagnus } from './magnus.ts';
 export type { SurfaceAir } from './surface.ts';
-export { leastFactor, surfaceTemperature, temperatureFactor } from './surface.ts';
+export { jacketTemperature, leastFactor, surfaceTemperature, temperatureFactor } from './surface.ts';

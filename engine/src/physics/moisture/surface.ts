@@ -17,3 +17,10 @@ export function leastFactor(air: SurfaceAir, most: number): number {
   const vapour = air.humidity * saturationMagnus(air.inside);
   return (dewPointMagnus(vapour / most) - air.outside) / (air.inside - air.outside);
 }
+
+/** m²K/W of the air at a jacket. */
+const jacketFilm = 0.1;
+
+/** °C on the jacket of an insulated duct, taken as flat: air around and in it in °C, insulation in m²K/W. Source: `air.jacket`. */
+export const jacketTemperature = (around: number, inDuct: number, resistance: number): number =>
+  around - ((around - inDuct) * jacketFilm) / (resistance + jacketFilm);
