@@ -29,9 +29,10 @@ export function ImprovementsSheet({ outcome }: { outcome: TradeResults['loads'][
               <Table title="Each alone, most for its money first" rows={single} />
               <Table title="Together: nothing cheaper takes off more" rows={together} />
               <p className="field-help">
-                Costs are common practice without a source, in your money, for the work done; get quotes. What several
-                do together was worked out together. Old insulation and wiring can hurt: have them looked at before you
-                cover them, and keep flues and combustion air as the local code asks when you seal.
+                A size is about 6,000 Btu/h. Costs are common practice without a source, in your money, for the work
+                done; get quotes. What several do together was worked out together. Old insulation and wiring can hurt:
+                have them looked at before you cover them, and keep flues and combustion air as the local code asks when
+                you seal.
               </p>
             </>
           )}
@@ -56,6 +57,7 @@ function Table({ title, rows }: { title: string; rows: readonly Improvement[] })
           <tr>
             <th scope="col">What</th>
             <th scope="col">Off the cold night</th>
+            <th scope="col">Unit smaller by</th>
             <th scope="col">Off the hot day</th>
             <th scope="col">Heat saved a year</th>
             <th scope="col">Costs about</th>
@@ -68,6 +70,7 @@ function Table({ title, rows }: { title: string; rows: readonly Improvement[] })
               <td>
                 <Quantity value={x.heating} kind="power" significant={2} />
               </td>
+              <td>{x.sizesLess > 0 ? `${x.sizesLess} ${x.sizesLess === 1 ? 'size' : 'sizes'}` : 'none'}</td>
               <td>
                 <Quantity value={x.cooling} kind="power" significant={2} />
               </td>

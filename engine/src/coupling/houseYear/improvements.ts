@@ -2,6 +2,7 @@ import type { WeatherYear } from '../../climate/weather/weatherYear.ts';
 import { dayLoad, nightLoad } from '../../loads/dynamic/designDays.ts';
 import type { HouseInputs } from '../../loads/dynamic/houseInputs.ts';
 import type { ImprovementsInputs } from '../../loads/dynamic/improvementsJob.ts';
+import { sizeOf } from '../../loads/dynamic/study.ts';
 import { type Cost, costOf, done, type Measure, measures } from './measures.ts';
 import { type HouseWeather, houseWeather, loadedYear } from './run.ts';
 
@@ -12,6 +13,8 @@ export type Improvement = {
   readonly cooling: number;
   readonly heatingEnergy: number;
   readonly coolingEnergy: number;
+  /** By how many steps of about 6,000 Btu/h the unit may be smaller. */
+  readonly sizesLess: number;
   readonly cost: Cost;
 };
 
@@ -49,6 +52,7 @@ export function improvements(
       cooling: base.day - now.day,
       heatingEnergy: base.heat - now.heat,
       coolingEnergy: base.cold - now.cold,
+      sizesLess: sizeOf(base.night) - sizeOf(now.night),
       cost: chosen.map((m) => costOf(m, inputs.house) ?? nothing).reduce(plus, nothing),
     };
   });

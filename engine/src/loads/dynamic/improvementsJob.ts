@@ -12,7 +12,7 @@ export type ImprovementsInputs = {
 };
 
 export const improvementsKind = 'loads/improvements';
-export const improvementsVersion = 1;
+export const improvementsVersion = 2;
 
 export const improvementsJob = (inputs: ImprovementsInputs): Job =>
   makeJob(improvementsKind, improvementsVersion, inputs, 'long');

@@ -52,6 +52,10 @@ export type Study = {
 
 /** W between one size of unit and the next: 6,000 Btu/h. Source: `loads.sizes` (common practice). */
 const sizeStep = 1758.4;
+
+/** Which size of unit a heating load asks for, counted in steps. */
+export const sizeOf = (heating: number): number => Math.ceil(heating / sizeStep);
+
 /** Hours are enough for differences between samples; days until a repeated day counts. */
 const step = 3600;
 const settling = 8;
@@ -107,7 +111,7 @@ export function studyAnswers(inputs: StudyInputs, rows: readonly (readonly numbe
   const column = (c: number): Float64Array => Float64Array.from(rows, (r) => r[c] ?? Number.NaN);
   const heating = firstOrderIndices(points, column(0), unknowns.length);
   const cooling = firstOrderIndices(points, column(1), unknowns.length);
-  const sizes = column(0).map((w) => Math.ceil(w / sizeStep));
+  const sizes = column(0).map(sizeOf);
   const decides = rightMoreOften(points, sizes, unknowns.length);
   const ranked = unknowns.map((g, d) => ({
     path: g.path,
