@@ -5,6 +5,9 @@ import { Quantity, QuantityRange } from '../../quantity/Quantity.tsx';
 import { JobOffer } from './JobOffer.tsx';
 import { OutcomeOr } from './OutcomeOr.tsx';
 
+/** W between one size of unit and the next, as the plan counts them. */
+const sizeStep = 1758.4;
+
 const words: Readonly<Record<Measure, string>> = {
   seal: 'seal the leaks',
   ceiling: 'insulate the ceilings',
@@ -29,10 +32,10 @@ export function ImprovementsSheet({ outcome }: { outcome: TradeResults['loads'][
               <Table title="Each alone, most for its money first" rows={single} />
               <Table title="Together: nothing cheaper takes off more" rows={together} />
               <p className="field-help">
-                A size is about 6,000 Btu/h. Costs are common practice without a source, in your money, for the work
-                done; get quotes. What several do together was worked out together. Old insulation and wiring can hurt:
-                have them looked at before you cover them, and keep flues and combustion air as the local code asks when
-                you seal.
+                A size is about <Quantity value={sizeStep} kind="power" significant={2} />. Costs are common practice
+                without a source, in your money, for the work done; get quotes. What several do together was worked out
+                together. Old insulation and wiring can hurt: have them looked at before you cover them, and keep flues
+                and combustion air as the local code asks when you seal.
               </p>
             </>
           )}
