@@ -46,7 +46,7 @@ export type Study = {
   readonly cooling: Tenths;
   readonly latent: Tenths;
   readonly rooms: Readonly<Record<string, { readonly heating: Tenths; readonly cooling: Tenths }>>;
-  /** Those that would decide the purchase most often first, then by their share of the heating load. */
+  /** Those that would clearly decide the purchase most often first, then by their share of the heating load. */
   readonly unknowns: readonly RankedUnknown[];
 };
 
@@ -134,9 +134,14 @@ export function studyAnswers(inputs: StudyInputs, rows: readonly (readonly numbe
     rooms: Object.fromEntries(
       rooms.map((r, i) => [r.id, { heating: tenths(column(3 + 2 * i)), cooling: tenths(column(4 + 2 * i)) }]),
     ),
-    unknowns: ranked.sort((a, b) => b.decides - a.decides || b.heating - a.heating || (a.path < b.path ? -1 : 1)),
+    unknowns: ranked.sort(
+      (a, b) => sure(b.decides) - sure(a.decides) || b.heating - a.heating || (a.path < b.path ? -1 : 1),
+    ),
   };
 }
+
+/** What a thousand samples cannot tell from chance does not rank. */
+const sure = (decides: number): number => (decides >= 0.02 ? decides : 0);
 
 function tenths(x: Float64Array): Tenths {
   const [p10 = 0, p50 = 0, p90 = 0] = percentiles(x, [0.1, 0.5, 0.9]);

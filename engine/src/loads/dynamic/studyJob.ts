@@ -26,13 +26,16 @@ export type Totals = readonly { readonly path: string; readonly first: number; r
 
 export const totalsJob = (inputs: TotalsInputs): Job => makeJob(totalsKind, totalsVersion, inputs, 'long');
 
-/** How many of the first-ranked unknowns are asked for, and rows of each set. */
+/** How many unknowns of the largest share are asked for, and rows of each set. */
 const totalsMost = 12;
 const totalsRows = 256;
 
 export const totalsOf = (study: StudyInputs, { unknowns }: Study): TotalsInputs => ({
   study,
-  paths: unknowns.slice(0, totalsMost).map((u) => u.path),
+  paths: [...unknowns]
+    .sort((a, b) => b.heating - a.heating || (a.path < b.path ? -1 : 1))
+    .slice(0, totalsMost)
+    .map((u) => u.path),
   rows: totalsRows,
 });
 
