@@ -1,8 +1,13 @@
-import { clarkAllenEmittance, cloudFactor, cloudOfDiffuse, skyTemperature } from '../physics/sun/index.ts';
+import {
+  clarkAllenEmittance,
+  cloudFactor,
+  cloudOfDiffuse,
+  skyTemperature,
+  stefanBoltzmann,
+} from '../physics/sun/index.ts';
 import { sunHeights, type YearClock } from './weather/sunHeights.ts';
 import type { WeatherYear } from './weather/weatherYear.ts';
 
-const stefanBoltzmann = 5.670374e-8;
 /** Of the day's greatest height of the sun: below it a long way through the air looks like cloud. Source: `sky.cloud-carried`. */
 const heightLeast = 0.5;
 /** Cover where a year holds no sun at all. Source: `sky.cloud-carried`. */

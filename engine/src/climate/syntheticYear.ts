@@ -1,5 +1,5 @@
 import { dewPoint, saturationRatio, standardPressure } from '../physics/air/index.ts';
-import { monthStart } from '../physics/calendar.ts';
+import { monthStart, newYear } from '../physics/calendar.ts';
 import {
   airMass,
   extraterrestrialDay,
@@ -13,9 +13,6 @@ import { type Chance, chanceOf, normalShare } from './chance.ts';
 import type { ClimateMonth, Place } from './result.ts';
 import { bisect, type SyntheticDay, syntheticDays } from './syntheticDays.ts';
 import type { WeatherYear } from './weather/weatherYear.ts';
-
-/** 1 January 2001 in seconds since 1970. */
-const newYear = 978_307_200;
 
 /**
  * A year of hours made from twelve months, the same for the same seed: monthly means of temperature, daily range,

@@ -1,4 +1,5 @@
-import { monthStart } from '../physics/calendar.ts';
+import { monthOfDay, monthStart } from '../physics/calendar.ts';
+import { firstHarmonic } from '../physics/firstHarmonic.ts';
 import { extraterrestrialDay, solarConstant } from '../physics/sun/index.ts';
 import type { ClimateMonth, YearFacts } from './result.ts';
 import type { WeatherYear } from './weather/weatherYear.ts';
@@ -43,7 +44,7 @@ function longestDull(days: readonly Day[], latitude: number): number {
     return above > 0 ? d.sun / above : 0;
   });
   const dull = clearness.map((k, d) => {
-    const month = monthStart.findIndex((first) => first > d) - 1;
+    const month = monthOfDay(d);
     const here = clearness.slice(monthStart[month], monthStart[month + 1]);
     return k < (0.5 * here.reduce((a, b) => a + b, 0)) / here.length;
   });
@@ -58,16 +59,8 @@ function longestDull(days: readonly Day[], latitude: number): number {
 
 /** The year's wave at the surface, which goes down into the ground: first harmonic of the daily means. Source: `ground.kusuda`. */
 function groundWave(days: readonly Day[]): YearFacts['ground'] {
-  const n = days.length;
-  const at = (i: number): number => (2 * Math.PI * (i + 0.5)) / n;
-  const cos = (2 / n) * days.reduce((a, d, i) => a + d.mean * Math.cos(at(i)), 0);
-  const sin = (2 / n) * days.reduce((a, d, i) => a + d.mean * Math.sin(at(i)), 0);
-  const phase = Math.atan2(-sin, -cos);
-  return {
-    mean: days.reduce((a, d) => a + d.mean, 0) / n,
-    amplitude: Math.hypot(cos, sin),
-    coldestDay: ((phase / (2 * Math.PI)) * n + n) % n,
-  };
+  const { mean: average, amplitude, lowest } = firstHarmonic(days.map((d) => d.mean));
+  return { mean: average, amplitude, coldestDay: days.length * lowest };
 }
 
 type Day = {

@@ -1,5 +1,5 @@
 import type { ResolvedProject } from '@kneewall/project';
-import { humidityRatio } from '../physics/air/index.ts';
+import { heatOfVapour, humidityRatio } from '../physics/air/index.ts';
 import { heatOfAir } from '../physics/flow/index.ts';
 import type { Scenario } from '../plan/scenario.ts';
 import type { WorkingRecorder } from '../plan/working.ts';
@@ -12,6 +12,7 @@ import {
   type HourlyAttic,
   leakageConductance,
   leakShares,
+  leaksOf,
   type Weather,
 } from './house.ts';
 import { elementsOfAnswers } from './quick.ts';
@@ -19,8 +20,6 @@ import type { AtticModel, LoadPart, PartId } from './result.ts';
 import { elementsOfRooms } from './rooms.ts';
 import type { Plane, PlaneSun } from './sunlight.ts';
 
-/** J/kg to evaporate water at room temperature. */
-const heatOfVapour = 2.501e6;
 /** W sensible and latent of a person at rest. Source: `loads.people`. */
 const personSensible = 67;
 const personLatent = 59;
@@ -58,7 +57,7 @@ export function balance({ house, site, weather, planes }: Given, s: Scenario, re
   const built = rooms ? elementsOfRooms(house, s, setting, rec) : elementsOfAnswers(house, s, setting, rec);
   const volume = Object.values(built.volumes).reduce((a, b) => a + b, 0);
   const envelope = envelopeOf(house, site, volume, s, rec);
-  const shares = leakShares(built);
+  const shares = leakShares(leaksOf(built), built.volumes);
   const attic = built.atticFloor > 0 ? atticOf(house, built, s, { pressure: weather.pressure, planes }) : undefined;
   const indoorNight = s.of(house.setpoints.heating);
   const outdoorNight = s.of(weather.night.outdoor);

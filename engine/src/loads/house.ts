@@ -92,14 +92,22 @@ export function leakageConductance(
   return g;
 }
 
-/** Each room's share of the leaking air: by its outside walls and windows, by volume where none has any. */
-export function leakShares(built: HouseElements): Readonly<Record<string, number>> {
-  const rooms = Object.keys(built.volumes);
-  const leaks = (room: string) => built.elements.reduce((a, e) => a + (e.room === room ? e.leaks : 0), 0);
-  const total = rooms.reduce((a, r) => a + leaks(r), 0);
-  const volume = Object.values(built.volumes).reduce((a, b) => a + b, 0);
-  return Object.fromEntries(rooms.map((r) => [r, total > 0 ? leaks(r) / total : (built.volumes[r] ?? 0) / volume]));
+/** Each room's share of the leaking air: by its outside walls and windows, by volume where none has any. m² and m³ by room. */
+export function leakShares(
+  outside: Readonly<Record<string, number>>,
+  volumes: Readonly<Record<string, number>>,
+): Record<string, number> {
+  const rooms = Object.keys(volumes);
+  const total = rooms.reduce((a, r) => a + (outside[r] ?? 0), 0);
+  const volume = Object.values(volumes).reduce((a, b) => a + b, 0);
+  return Object.fromEntries(rooms.map((r) => [r, total > 0 ? (outside[r] ?? 0) / total : (volumes[r] ?? 0) / volume]));
 }
+
+/** m² of outside walls and windows by room. */
+export const leaksOf = ({ elements, volumes }: HouseElements): Record<string, number> =>
+  Object.fromEntries(
+    Object.keys(volumes).map((room) => [room, elements.reduce((a, e) => a + (e.room === room ? e.leaks : 0), 0)]),
+  );
 
 export type Weather = {
   readonly night: DesignNight;

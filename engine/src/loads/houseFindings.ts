@@ -16,37 +16,29 @@ export const houseFindings = (result: LoadsResult, view: PlanView): Found[] => [
   ...dampAttic(result),
 ];
 
-/** How much of the year the air indoors is damp with windows kept shut. */
-function dampAir(result: LoadsResult): Found {
+type Damp = Pick<Draft, 'id' | 'subject' | 'holdPoint' | 'source'> & { readonly most: number };
+
+/** A share of the year in which air is damp, from its hours. */
+function dampShare({ most, ...of }: Damp, hoursOf: () => number): Found {
   const { recorder, steps } = recordWorking();
+  const working = `loads/${of.id}`;
   const value = attempt(() => {
-    const hours = required(result.year).humidity.dampHours;
-    recorder.step('h_damp', 'table', {}, hours, 'h', 'loads.damp');
-    recorder.step(
-      'share',
-      'h_damp / h_year',
-      { h_damp: hours, h_year: yearHours },
-      hours / yearHours,
-      '',
-      'loads.damp',
-    );
+    const hours = hoursOf();
+    recorder.step('h_damp', 'table', {}, hours, 'h', of.source);
+    const inputs = { h_damp: hours, h_year: yearHours };
+    recorder.step('share', 'h_damp / h_year', inputs, hours / yearHours, '', of.source);
     return hours / yearHours;
   });
-  return {
-    draft: {
-      id: 'damp-air',
-      subject: 'house',
-      holdPoint: 'season',
-      consequence: 'damage',
-      kind: 'fraction',
-      value,
-      limit: { max: 0.1 },
-      source: 'loads.damp',
-      working: 'loads/damp-air',
-    },
-    working: steps,
-  };
+  const draft: Draft = { ...of, consequence: 'damage', kind: 'fraction', value, limit: { max: most }, working };
+  return { draft, working: steps };
 }
+
+/** How much of the year the air indoors is damp with windows kept shut. */
+const dampAir = (result: LoadsResult): Found =>
+  dampShare(
+    { id: 'damp-air', subject: 'house', holdPoint: 'season', source: 'loads.damp', most: 0.1 },
+    () => required(result.year).humidity.dampHours,
+  );
 
 /** What a lowered night asks of the unit in the morning. Only where the night is lowered. */
 function morning(result: LoadsResult, view: PlanView): Found[] {
@@ -84,28 +76,12 @@ function morning(result: LoadsResult, view: PlanView): Found[] {
 /** How much of the year the attic's air is nearly saturated. Only where there is an attic. */
 function dampAttic(result: LoadsResult): Found[] {
   if (!result.attic.ok || (result.year.ok && result.year.value.atticDampHours === undefined)) return [];
-  const { recorder, steps } = recordWorking();
-  const value = attempt(() => {
-    const hours = required(result.year).atticDampHours ?? 0;
-    recorder.step('h_damp', 'table', {}, hours, 'h', 'loads.damp-attic');
-    const inputs = { h_damp: hours, h_year: yearHours };
-    recorder.step('share', 'h_damp / h_year', inputs, hours / yearHours, '', 'loads.damp-attic');
-    return hours / yearHours;
-  });
-  return [
-    {
-      draft: {
-        id: 'damp-attic',
-        subject: 'attic',
-        holdPoint: 'close',
-        consequence: 'damage',
-        kind: 'fraction',
-        value,
-        limit: { max: 0.25 },
-        source: 'loads.damp-attic',
-        working: 'loads/damp-attic',
-      },
-      working: steps,
-    },
-  ];
+  const of = {
+    id: 'damp-attic',
+    subject: 'attic',
+    holdPoint: 'close',
+    source: 'loads.damp-attic',
+    most: 0.25,
+  } as const;
+  return [dampShare(of, () => required(result.year).atticDampHours ?? 0)];
 }

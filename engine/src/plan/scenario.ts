@@ -67,8 +67,11 @@ export function sampledScenario(values: ReadonlyMap<string, number>): Scenario {
 export function rangesRead(model: (s: Scenario) => unknown): Given[] {
   const seen = new Map<string, Given>();
   model(scenario(undefined, seen));
-  return [...seen.values()].filter((g) => g.low < g.high).sort((a, b) => (a.path < b.path ? -1 : 1));
+  return widthsOf(seen);
 }
+
+const widthsOf = (seen: ReadonlyMap<string, Given>): Given[] =>
+  [...seen.values()].filter((g) => g.low < g.high).sort((a, b) => (a.path < b.path ? -1 : 1));
 
 /** How far one input alone moves an output: from its low end and its high end, signed, in the output's unit. */
 export type Driver = { readonly path: string; readonly atLow: number; readonly atHigh: number };
@@ -85,14 +88,11 @@ export function spread<K extends string>(model: (s: Scenario) => Readonly<Record
   const seen = new Map<string, Given>();
   const parts: Parts = new Map();
   const likely = model(scenario(undefined, seen, parts));
-  const moves = [...seen.values()]
-    .filter((g) => g.low < g.high)
-    .sort((a, b) => (a.path < b.path ? -1 : 1))
-    .map((g) => ({
-      path: g.path,
-      low: moved(model, g, 'low', likely, parts),
-      high: moved(model, g, 'high', likely, parts),
-    }));
+  const moves = widthsOf(seen).map((g) => ({
+    path: g.path,
+    low: moved(model, g, 'low', likely, parts),
+    high: moved(model, g, 'high', likely, parts),
+  }));
   const keys = Object.keys(likely) as K[];
   return Object.fromEntries(
     keys.map((key) => {

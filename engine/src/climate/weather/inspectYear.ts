@@ -1,5 +1,6 @@
 import { asked, type Problem, refused } from '@kneewall/project';
 import { standardPressure } from '../../physics/air/index.ts';
+import { newYear } from '../../physics/calendar.ts';
 import { sunPosition } from '../../physics/sun/index.ts';
 import { clockProblem } from './clock.ts';
 import { type WeatherColumn, weatherColumns } from './rows.ts';
@@ -45,8 +46,7 @@ function impossibleIn(year: WeatherYear, column: WeatherColumn): Problem[] {
 export function closureResidual(year: WeatherYear, shiftMinutes: number, stride = 1): number {
   let sum = 0;
   let count = 0;
-  // Any year without leap day does: the sun's place by date repeats to a quarter of a degree.
-  const start = Date.UTC(2001, 0, 1) / 1000 - year.timeZone * 3600 + year.sunOffset + shiftMinutes * 60;
+  const start = newYear - year.timeZone * 3600 + year.sunOffset + shiftMinutes * 60;
   for (let i = 0; i < year.ghi.length; i += stride) {
     const ghi = year.ghi[i] ?? 0;
     if (ghi <= 0) continue;

@@ -1,4 +1,5 @@
 import { type Problem, refused } from '@kneewall/project';
+import { daysInMonth, monthStart } from '../../physics/calendar.ts';
 
 /** The quantities a weather year is made of, each in its own unit. */
 export const weatherColumns = [
@@ -27,12 +28,9 @@ export type LaidOut = Readonly<Record<WeatherColumn, Float64Array>> & {
   readonly [K in SpareColumn]?: Float64Array;
 };
 
-const startOfMonth = [0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334] as const;
-const daysInMonth = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31] as const;
-
 /** Day of a year without leap day, 0 to 364; undefined for 29 February and for dates that do not exist. */
 export function dayOfYear(month: number, day: number): number | undefined {
-  const start = startOfMonth[month - 1];
+  const start = monthStart[month - 1];
   const days = daysInMonth[month - 1];
   return start === undefined || days === undefined || day < 1 || day > days ? undefined : start + day - 1;
 }

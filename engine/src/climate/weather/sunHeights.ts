@@ -1,3 +1,4 @@
+import { newYear } from '../../physics/calendar.ts';
 import { sunPosition } from '../../physics/sun/index.ts';
 import type { WeatherYear } from './weatherYear.ts';
 
@@ -11,7 +12,7 @@ export type YearClock = Pick<WeatherYear, 'latitude' | 'longitude' | 'timeZone' 
  */
 export function sunHeights(clock: YearClock, rows: number, late = 0): Float64Array {
   const heights = new Float64Array(rows);
-  const start = Date.UTC(2001, 0, 1) / 1000 - clock.timeZone * 3600 + clock.sunOffset + late;
+  const start = newYear - clock.timeZone * 3600 + clock.sunOffset + late;
   for (let i = 0; i < rows; i++) {
     const time = start + i * clock.stepSeconds;
     const { zenith } = sunPosition({ time, latitude: clock.latitude, longitude: clock.longitude });

@@ -1,6 +1,6 @@
 import type { HouseInputs } from '../../loads/dynamic/houseInputs.ts';
 import { pressureOfRatio, saturationPressure } from '../../physics/air/index.ts';
-import { daysInMonth, monthStart } from '../../physics/calendar.ts';
+import { daysInMonth, monthOfDay } from '../../physics/calendar.ts';
 import type { YearRun } from './run.ts';
 
 /** Twelve monthly mean days of 24 hours. */
@@ -119,11 +119,7 @@ function hourlyPeak(x: Float64Array, run: YearRun): number {
   return most;
 }
 
-const monthOf = (row: number, run: YearRun): number => {
-  const day = Math.floor((row * run.rowSeconds) / 86_400);
-  const next = monthStart.findIndex((first) => first > day);
-  return next - 1;
-};
+const monthOf = (row: number, run: YearRun): number => monthOfDay(Math.floor((row * run.rowSeconds) / 86_400));
 
 /** kWh by month. */
 function byMonth(x: Float64Array, run: YearRun): number[] {

@@ -1,10 +1,10 @@
 import type { WeatherYear } from '../../climate/weather/weatherYear.ts';
-import { dayLoad, nightLoad } from '../../loads/dynamic/designDays.ts';
+import { dayLoad, nightLoad, quickly } from '../../loads/dynamic/designDays.ts';
 import type { HouseInputs } from '../../loads/dynamic/houseInputs.ts';
 import type { ImprovementsInputs } from '../../loads/dynamic/improvementsJob.ts';
 import { sizeOf } from '../../loads/dynamic/study.ts';
 import { type Cost, costOf, done, type Measure, measures } from './measures.ts';
-import { type HouseWeather, houseWeather, loadedYear } from './run.ts';
+import { houseWeather, loadedLayout, runYear, type YearWeatherSteps } from './run.ts';
 
 /** What one thing, or several together, take off. W at the cold night's and the hot day's worst hour, kWh a year. */
 export type Improvement = {
@@ -26,9 +26,6 @@ export type Improvements = {
 
 type Figures = { readonly night: number; readonly day: number; readonly heat: number; readonly cold: number };
 
-/** Hours are enough to tell houses apart. */
-const step = 3600;
-
 /**
  * Runs every combination of what can be done through the cold night, the hot day and the year. `tell` hears of
  * combinations. What a combination saves is its own, not the sum of its parts.
@@ -38,7 +35,7 @@ export function improvements(
   year: WeatherYear,
   tell: (done: number, total: number) => void,
 ): Improvements {
-  const weather = houseWeather(year, Math.min(step, year.stepSeconds), inputs.house.horizon);
+  const weather = houseWeather(year, Math.min(quickly().step, year.stepSeconds), inputs.house.horizon);
   const possible = measures.filter((m) => costOf(m, inputs.house) !== undefined);
   const combinations = subsetsOf(possible);
   const base = figuresOf(inputs.house, inputs, weather);
@@ -83,11 +80,11 @@ function unbeaten(all: readonly Improvement[]): Improvement[] {
     });
 }
 
-function figuresOf(house: HouseInputs, { night, day }: ImprovementsInputs, weather: HouseWeather): Figures {
-  const run = { step, settling: 12, kept: new Map() };
+function figuresOf(house: HouseInputs, { night, day }: ImprovementsInputs, weather: YearWeatherSteps): Figures {
+  const run = quickly();
   const cold = nightLoad(house, night, { ...house.wanted, setback: 0 }, run);
   const hot = dayLoad(house, day, run);
-  const { record, rowSeconds } = loadedYear(house, weather);
+  const { record, rowSeconds } = runYear(house, weather, loadedLayout(house, weather));
   const energy = (x: Float64Array): number => (x.reduce((a, b) => a + b, 0) * rowSeconds) / 3.6e6;
   return {
     night: cold.house,

@@ -1,20 +1,10 @@
 import { rowsOfYear } from '../../climate/rowsOfYear.ts';
 import { skyTemperatures } from '../../climate/skyTemperatures.ts';
 import type { WeatherYear } from '../../climate/weather/weatherYear.ts';
-import { buildingOf } from '../../loads/dynamic/building.ts';
 import { startZones } from '../../loads/dynamic/designDays.ts';
 import { type HouseInputs, heatingHours, roomSystems } from '../../loads/dynamic/houseInputs.ts';
-import { humidityRatio } from '../../physics/air/index.ts';
-import {
-  compileBuilding,
-  type Layout,
-  type RowRecord,
-  runBuilding,
-  type System,
-  startState,
-  type WeatherSteps,
-  weatherSteps,
-} from '../../physics/building/index.ts';
+import { type HouseWeather, layOutHouse } from '../../loads/dynamic/layOutHouse.ts';
+import { type Layout, type RowRecord, runBuilding, startState, weatherSteps } from '../../physics/building/index.ts';
 
 /** A house run through a year: the record by row of weather, and what its columns are. */
 export type YearRun = {
@@ -29,14 +19,11 @@ export type YearRun = {
 /** Days of the year's end that settle the walls before the year counts. */
 const settling = 30;
 
-export type HouseWeather = {
-  readonly steps: WeatherSteps;
-  readonly monthOfRow: Float64Array;
-  readonly rowSeconds: number;
-};
+/** A year of weather for a house, in rows of so many seconds. */
+export type YearWeatherSteps = HouseWeather & { readonly rowSeconds: number };
 
 /** A weather year laid out for steps of so many seconds. */
-export function houseWeather(year: WeatherYear, step: number, horizon: HouseInputs['horizon']): HouseWeather {
+export function houseWeather(year: WeatherYear, step: number, horizon: HouseInputs['horizon']): YearWeatherSteps {
   const rows = year.dryBulb.length;
   return {
     steps: weatherSteps(rowsOfYear(year, skyTemperatures(year), horizon), step),
@@ -45,44 +32,17 @@ export function houseWeather(year: WeatherYear, step: number, horizon: HouseInpu
   };
 }
 
-/** The house laid out for a year, with the systems given. */
-export function layOutHouse(inputs: HouseInputs, weather: HouseWeather, systems: readonly System[]): Layout {
-  const { wanted } = inputs;
-  const { building, moisture } = buildingOf(
-    inputs.shell,
-    inputs.envelope,
-    inputs.leaks,
-    {
-      people: inputs.people,
-      appliances: inputs.appliances,
-      driest: humidityRatio({ t: wanted.cooling, rh: wanted.humidity }, inputs.pressure),
-    },
-    {
-      pressure: inputs.pressure,
-      groundReflectance: inputs.groundReflectance,
-      wave: inputs.wave,
-      monthOfRow: weather.monthOfRow,
-    },
-    systems,
-  );
-  return compileBuilding(building, weather.steps, moisture);
-}
-
 type Tell = (done: number, total: number) => void;
 
 /** The house with a thermostat in each room. */
-export const loadedLayout = (inputs: HouseInputs, weather: HouseWeather): Layout =>
+export const loadedLayout = (inputs: HouseInputs, weather: YearWeatherSteps): Layout =>
   layOutHouse(inputs, weather, roomSystems(inputs.shell, heatingHours(inputs.wanted), inputs.wanted.cooling));
 
-/** As much heat and cold as it takes, room by room. */
-export const loadedYear = (inputs: HouseInputs, weather: HouseWeather, tell?: Tell): YearRun =>
-  run(inputs, weather, loadedLayout(inputs, weather), tell);
+/** The same house left to itself: walls and sun as they are laid out, no system. */
+export const leftAlone = (layout: Layout): Layout => ({ ...layout, systems: 0 });
 
-/** The house left to itself. */
-export const freeYear = (inputs: HouseInputs, weather: HouseWeather, tell?: Tell): YearRun =>
-  run(inputs, weather, layOutHouse(inputs, weather, []), tell);
-
-function run(inputs: HouseInputs, weather: HouseWeather, layout: Layout, tell?: Tell): YearRun {
+/** Runs a laid-out house through its year: a house with thermostats takes as much heat and cold as it needs. */
+export function runYear(inputs: HouseInputs, weather: YearWeatherSteps, layout: Layout, tell?: Tell): YearRun {
   const outside = weather.steps.outdoor[0] ?? 0;
   const start = startState(layout, {
     inside: inputs.wanted.heating,

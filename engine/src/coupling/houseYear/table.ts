@@ -4,7 +4,7 @@ import type { WeatherYear } from '../../climate/weather/weatherYear.ts';
 import type { YearInputs } from '../../loads/dynamic/yearJob.ts';
 import type { Layout, WeatherSteps } from '../../physics/building/index.ts';
 import { type HouseYear, yearAnswers } from './answers.ts';
-import { freeYear, houseWeather, loadedLayout, loadedYear, type YearRun } from './run.ts';
+import { houseWeather, leftAlone, loadedLayout, runYear, type YearRun } from './run.ts';
 
 /** The weather year itself; `file` hands over a file of that name or throws. */
 export const weatherOfYear = (weather: YearWeather, file: (hash: string) => WeatherYear): WeatherYear =>
@@ -30,7 +30,8 @@ export function yearTable(
 ): YearTable {
   const weather = houseWeather(year, Math.min(inputs.step, year.stepSeconds), inputs.house.horizon);
   const rows = weather.monthOfRow.length;
-  const loaded = loadedYear(inputs.house, weather, (done) => tell(done, 2 * rows));
-  const free = freeYear(inputs.house, weather, (done) => tell(rows + done, 2 * rows));
+  const layout = loadedLayout(inputs.house, weather);
+  const loaded = runYear(inputs.house, weather, layout, (done) => tell(done, 2 * rows));
+  const free = runYear(inputs.house, weather, leftAlone(layout), (done) => tell(rows + done, 2 * rows));
   return { answers: yearAnswers(inputs.house, loaded, free), loaded, free };
 }

@@ -1,3 +1,4 @@
+import { humidityRatio } from '../../physics/air/index.ts';
 import {
   type Building,
   type Leakage,
@@ -12,20 +13,9 @@ import { atticSpace, spaceBelow, spaceBeside } from './around.ts';
 import { outdoorFace, zoneFace } from './faces.ts';
 import { glazedWindow } from './glazing.ts';
 import { groundBelow, soilLayers, type YearWave } from './ground.ts';
+import type { HouseInputs } from './houseInputs.ts';
 import { furniture, gainsOf, hubOf, insideSlabs, moistureOf, passagesOf } from './inside.ts';
 import type { Shell, ShellSurface } from './shell.ts';
-
-/** How the house is lived in: persons, W of appliances at their most, kg/kg the air is dried to while it is cooled. */
-export type Living = { readonly people: number; readonly appliances: number; readonly driest?: number };
-
-export type Surroundings = {
-  /** Pa */
-  readonly pressure: number;
-  readonly groundReflectance: number;
-  readonly wave: YearWave;
-  /** Month of the year, 0 to 12, of each row of the weather that the house is run in. */
-  readonly monthOfRow: Float64Array;
-};
 
 export type HouseBuilding = { readonly building: Building; readonly moisture: Readonly<Record<string, Moisture>> };
 
@@ -36,22 +26,23 @@ const upShare = 0.3;
 
 /**
  * The whole house for the heat balance: rooms with their surfaces and windows, attic, space below, unheated room, air
- * between them. `leaks` is each room's share of the leakage; `systems` what heats and cools.
+ * between them. `monthOfRow` is the month of the year, 0 to 12, of each row of weather; `occupied` 0 while nobody is at
+ * home, 1 as usual.
  */
 export function buildingOf(
-  shell: Shell,
-  envelope: Envelope,
-  leaks: Readonly<Record<string, number>>,
-  living: Living,
-  around: Surroundings,
+  inputs: HouseInputs,
+  monthOfRow: Float64Array,
   systems: readonly System[],
+  occupied: number,
 ): HouseBuilding {
+  const { shell, envelope, leaks, wave, wanted, pressure } = inputs;
+  const people = inputs.people * occupied;
   const has = (behind: ShellSurface['behind']): boolean => shell.surfaces.some((x) => x.behind === behind);
   const attic = has('attic') ? atticSpace(shell) : undefined;
-  const below = has('below') ? spaceBelow(shell, around.wave) : undefined;
+  const below = has('below') ? spaceBelow(shell, wave) : undefined;
   const beside = has('unheated') ? spaceBeside(shell) : undefined;
   const hub = hubOf(shell.rooms);
-  const grounds = shell.surfaces.filter((x) => x.behind === 'ground').map((x) => onGround(x, shell, around.wave));
+  const grounds = shell.surfaces.filter((x) => x.behind === 'ground').map((x) => onGround(x, shell, wave));
   const given = [...(below ? [below.ground] : []), ...grounds.map((g) => g.ground)];
   const windows = shell.surfaces.flatMap((x) =>
     x.behind === 'outdoors' || x.behind === 'unheated' ? x.windows.map((w) => glazedWindow(w, x)) : [],
@@ -72,7 +63,7 @@ export function buildingOf(
   ];
   return {
     building: {
-      pressure: around.pressure,
+      pressure,
       zones,
       slabs: withSunShares(slabs, windows),
       windows,
@@ -83,14 +74,14 @@ export function buildingOf(
         ...(beside ? [{ kind: 'constant' as const, zone: 'unheated', flow: beside.volume / 3600 }] : []),
       ],
       passages: hub ? passagesOf(shell, hub) : [],
-      gains: gainsOf(shell, living.people, living.appliances),
+      gains: gainsOf(shell, people, inputs.appliances * occupied),
       systems,
       fans: [],
       windFactor: eaveWind[envelope.storeys - 1] ?? 0.48,
-      groundReflectance: around.groundReflectance,
-      series: given.map((g) => around.monthOfRow.map(g.temperature)),
+      groundReflectance: inputs.groundReflectance,
+      series: given.map((g) => monthOfRow.map(g.temperature)),
     },
-    moisture: moistureOf(shell, living.people, living.driest),
+    moisture: moistureOf(shell, people, humidityRatio({ t: wanted.cooling, rh: wanted.humidity }, pressure)),
   };
 }
 

@@ -1,4 +1,4 @@
-import { dayLoad } from './designDays.ts';
+import { dayLoad, quickly } from './designDays.ts';
 import type { DayWeather } from './designWeather.ts';
 import type { HouseInputs } from './houseInputs.ts';
 import type { ShellSurface } from './shell.ts';
@@ -25,18 +25,17 @@ const without: Readonly<Record<DayDriver, (x: HouseInputs) => HouseInputs>> = {
   appliances: (h) => ({ ...h, appliances: 0 }),
 };
 
-/** Hours are enough for differences. */
-const hours = () => ({ step: 3600, settling: 12, kept: new Map() });
-
 /**
  * Sensible heat of the worst hour by what drives it, W, largest first. Each part is what the hour would take less
  * without that driver, walls and all; the rest came through walls, glass and ceilings. They add up to the hour.
  */
 export function dayParts(inputs: HouseInputs, day: DayWeather): DayPart[] {
-  const whole = dayLoad(inputs, day, hours());
+  // No driver changes a wall.
+  const run = quickly();
+  const whole = dayLoad(inputs, day, run);
   const load = whole.sensible[whole.worst] ?? 0;
   const parts = dayDrivers.map((driver): DayPart => {
-    const less = dayLoad(without[driver](inputs), day, hours()).sensible[whole.worst] ?? 0;
+    const less = dayLoad(without[driver](inputs), day, run).sensible[whole.worst] ?? 0;
     return { driver, heat: load - less };
   });
   const rest = load - parts.reduce((a, p) => a + p.heat, 0);

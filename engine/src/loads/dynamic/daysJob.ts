@@ -1,6 +1,6 @@
 import { type Job, makeJob } from '../../jobs/job.ts';
 import { type DayPart, dayParts } from './dayParts.ts';
-import { type DayLoad, dayLoad, type NightLoad, nightLoad } from './designDays.ts';
+import { carefully, type DayLoad, dayLoad, type NightLoad, nightLoad } from './designDays.ts';
 import type { DayWeather } from './designWeather.ts';
 import type { HouseInputs } from './houseInputs.ts';
 
@@ -27,11 +27,12 @@ const usualSetback = 3;
 export function runDays(inputs: DaysInputs, tell: (done: number, total: number) => void): DesignDays {
   const { house, night, day } = inputs;
   const setback = house.wanted.setback > 0 ? house.wanted.setback : usualSetback;
-  const flat = nightLoad(house, night, { ...house.wanted, setback: 0 });
+  const run = carefully();
+  const flat = nightLoad(house, night, { ...house.wanted, setback: 0 }, run);
   tell(1, 4);
-  const recovery = { setback, night: nightLoad(house, night, { ...house.wanted, setback }) };
+  const recovery = { setback, night: nightLoad(house, night, { ...house.wanted, setback }, run) };
   tell(2, 4);
-  const hot = dayLoad(house, day);
+  const hot = dayLoad(house, day, run);
   tell(3, 4);
   const parts = dayParts(house, day);
   tell(4, 4);

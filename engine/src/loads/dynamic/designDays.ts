@@ -1,15 +1,7 @@
-import { humidityRatio } from '../../physics/air/index.ts';
-import {
-  compileBuilding,
-  type KeptWalls,
-  type RowRecord,
-  runBuilding,
-  startState,
-  weatherSteps,
-} from '../../physics/building/index.ts';
-import { buildingOf } from './building.ts';
+import { type KeptWalls, type RowRecord, runBuilding, startState, weatherSteps } from '../../physics/building/index.ts';
 import { type DayWeather, rowsOfDay } from './designWeather.ts';
 import { type HouseInputs, heatingHours, roomSystems, type Wanted } from './houseInputs.ts';
+import { layOutHouse } from './layOutHouse.ts';
 
 /** W at the worst hour, by room and for the house; heating of a night, hour by hour. */
 export type NightLoad = {
@@ -33,8 +25,10 @@ export type DayLoad = {
 /** Steps in s, days that a repeated day is run before it counts, walls worked out before. */
 export type DayRun = { readonly step: number; readonly settling: number; readonly kept: KeptWalls };
 
-/** Twenty-five days: walls and the soil under them have forgotten where they began. */
-const carefully = (step = 900): DayRun => ({ step, settling: 25, kept: new Map() });
+/** Quarters of an hour, and twenty-five days: walls and the soil under them have forgotten where they began. */
+export const carefully = (): DayRun => ({ step: 900, settling: 25, kept: new Map() });
+/** Hours, and twelve days: enough to tell houses apart. */
+export const quickly = (): DayRun => ({ step: 3600, settling: 12, kept: new Map() });
 
 /** Where the spaces round the rooms begin: the attic with the air, those below and beside half way. */
 export const startZones = (inside: number, outside: number) => ({
@@ -50,28 +44,12 @@ function settledDay(
   inputs: HouseInputs,
   day: DayWeather,
   systems: ReturnType<typeof roomSystems>,
-  gains: number,
+  occupied: number,
   { step, settling, kept }: DayRun,
 ): Run {
-  const weather = weatherSteps(rowsOfDay(day, inputs.horizon), step);
-  const { building, moisture } = buildingOf(
-    inputs.shell,
-    inputs.envelope,
-    inputs.leaks,
-    {
-      people: inputs.people * gains,
-      appliances: inputs.appliances * gains,
-      driest: humidityRatio({ t: inputs.wanted.cooling, rh: inputs.wanted.humidity }, inputs.pressure),
-    },
-    {
-      pressure: inputs.pressure,
-      groundReflectance: inputs.groundReflectance,
-      wave: inputs.wave,
-      monthOfRow: new Float64Array(24).fill(day.month),
-    },
-    systems,
-  );
-  const layout = compileBuilding(building, weather, moisture, kept);
+  const steps = weatherSteps(rowsOfDay(day, inputs.horizon), step);
+  const monthOfRow = new Float64Array(24).fill(day.month);
+  const layout = layOutHouse(inputs, { steps, monthOfRow }, systems, { occupied, kept });
   const mean = day.outdoor.reduce((a, t) => a + t, 0) / 24;
   const heated = systems.some((s) => s.heatTo.some((h) => h !== null));
   const inside = heated ? inputs.wanted.heating : Math.min(mean, inputs.wanted.cooling);
@@ -81,7 +59,7 @@ function settledDay(
     outside: mean,
     humidity: day.humidityRatio,
   });
-  const record = runBuilding(layout, begun, weather, { warmUp: settling * 24 });
+  const record = runBuilding(layout, begun, steps, { warmUp: settling * 24 });
   return { record, zones: layout.zoneIds, rooms: inputs.shell.rooms.map((r) => r.id) };
 }
 

@@ -1,17 +1,14 @@
 import { slabU } from '../../physics/conduction/index.ts';
+import { firstHarmonic } from '../../physics/firstHarmonic.ts';
 import { groundFloor } from '../outside.ts';
 
 /** The year's outdoor temperature as one wave: its mean, half its range, and the month in which it is lowest. */
 export type YearWave = { readonly mean: number; readonly amplitude: number; readonly coldest: number };
 
-/** First harmonic of twelve monthly means, °C. */
+/** The wave of twelve monthly means, °C. */
 export function waveOf(months: readonly number[]): YearWave {
-  const mean = months.reduce((a, m) => a + m, 0) / 12;
-  const at = (i: number): number => (2 * Math.PI * (i + 0.5)) / 12;
-  const cos = months.reduce((a, m, i) => a + m * Math.cos(at(i)), 0) / 6;
-  const sin = months.reduce((a, m, i) => a + m * Math.sin(at(i)), 0) / 6;
-  const phase = Math.atan2(-sin, -cos);
-  return { mean, amplitude: Math.hypot(cos, sin), coldest: ((phase / (2 * Math.PI)) * 12 + 12) % 12 };
+  const { mean, amplitude, lowest } = firstHarmonic(months);
+  return { mean, amplitude, coldest: 12 * lowest };
 }
 
 // Periodic penetration of a year's wave into sand or gravel: sqrt(3.15e7 k / (pi rho c)). Source: `iso-13370.periodic` (from memory).

@@ -2,7 +2,7 @@ import { inIdOrder, type ResolvedProject } from '@kneewall/project';
 import type { System } from '../../physics/building/index.ts';
 import type { Envelope } from '../../physics/infiltration/index.ts';
 import type { Scenario } from '../../plan/scenario.ts';
-import { envelopeOf } from '../house.ts';
+import { envelopeOf, leakShares } from '../house.ts';
 import type { YearWave } from './ground.ts';
 import type { Shell } from './shell.ts';
 import { shellOfAnswers } from './shellOfAnswers.ts';
@@ -41,12 +41,14 @@ export type HouseInputs = {
 export function houseInputs(house: House, site: Site, pressure: number, wave: YearWave, s: Scenario): HouseInputs {
   const byRoom = Object.keys(house.rooms).length > 0 && Object.keys(house.surfaces).length > 0;
   const shell = byRoom ? shellOfRooms(house, s) : shellOfAnswers(house, s);
-  const volume = shell.rooms.reduce((a, r) => a + r.floorArea * r.height, 0);
+  const volumes = Object.fromEntries(shell.rooms.map((r) => [r.id, r.floorArea * r.height]));
+  const outside = Object.fromEntries(shell.rooms.map((r) => [r.id, outsideOf(shell, r.id)]));
+  const volume = Object.values(volumes).reduce((a, b) => a + b, 0);
   const { setpoints, people } = house;
   return {
     shell,
     envelope: envelopeOf(house, site, volume, s),
-    leaks: leakShares(shell),
+    leaks: leakShares(outside, volumes),
     people: s.of(people.count),
     appliances: s.of(people.appliances),
     wanted: {
@@ -67,18 +69,11 @@ export function houseInputs(house: House, site: Site, pressure: number, wave: Ye
   };
 }
 
-/** Rooms leak by their outside walls and windows; by volume where none has any. */
-function leakShares(shell: Shell): Record<string, number> {
-  const outside = (room: string): number =>
-    shell.surfaces
-      .filter((x) => x.room === room && x.behind === 'outdoors')
-      .reduce((a, x) => a + x.area + x.windows.reduce((b, w) => b + w.width * w.height, 0), 0);
-  const all = shell.rooms.reduce((a, r) => a + outside(r.id), 0);
-  const volume = shell.rooms.reduce((a, r) => a + r.floorArea * r.height, 0);
-  return Object.fromEntries(
-    shell.rooms.map((r) => [r.id, all > 0 ? outside(r.id) / all : (r.floorArea * r.height) / volume]),
-  );
-}
+/** m² of outside walls and windows of a room. */
+const outsideOf = (shell: Shell, room: string): number =>
+  shell.surfaces
+    .filter((x) => x.room === room && x.behind === 'outdoors')
+    .reduce((a, x) => a + x.area + x.windows.reduce((b, w) => b + w.width * w.height, 0), 0);
 
 type Hours = System['heatTo'];
 const everyHour = (t: number | null): Hours =>

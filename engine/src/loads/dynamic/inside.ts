@@ -86,7 +86,7 @@ const personVapour = 0.045;
  * follow the air within hours and are worth some fifteen times the air of the room. Source: `loads.moisture-buffer`
  * (common practice).
  */
-export function moistureOf(shell: Shell, people: number, driest: number | undefined): Record<string, Moisture> {
+export function moistureOf(shell: Shell, people: number, driest: number): Record<string, Moisture> {
   const volume = shell.rooms.reduce((a, r) => a + r.floorArea * r.height, 0);
   const wet = shell.rooms.filter((r) => r.use === 'kitchen' || r.use === 'bath' || r.use === 'living');
   const wetArea = wet.reduce((a, r) => a + r.floorArea, 0);
@@ -95,7 +95,7 @@ export function moistureOf(shell: Shell, people: number, driest: number | undefi
     const breath = (people * personVapour * size) / volume / 3600;
     const work = wet.length > 0 ? (wet.includes(r) ? r.floorArea / wetArea : 0) : size / volume;
     const vapour = applianceHours.map((h) => breath + (householdVapour * work * h) / 14 / 3600);
-    return [r.id, { vapour, bufferAir: size * 1.2 * 15, bufferHours: 4, ...(driest === undefined ? {} : { driest }) }];
+    return [r.id, { vapour, bufferAir: size * 1.2 * 15, bufferHours: 4, driest }];
   });
   return Object.fromEntries(rooms);
 }

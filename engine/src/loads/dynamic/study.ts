@@ -8,7 +8,7 @@ import {
   sobolPoints,
   triangular,
 } from '../../physics/sampling/index.ts';
-import { rangesRead, type Scenario, sampledScenario } from '../../plan/scenario.ts';
+import { rangesRead, type Scenario, sampledScenario, scenario } from '../../plan/scenario.ts';
 import { dayLoad, nightLoad } from './designDays.ts';
 import { dayWeather, nightWeather } from './designWeather.ts';
 import type { YearWave } from './ground.ts';
@@ -51,7 +51,7 @@ export type Study = {
 };
 
 /** W between one size of unit and the next: 6,000 Btu/h. Source: `loads.sizes` (common practice). */
-const sizeStep = 1758.4;
+export const sizeStep = 1758.4;
 
 /** Which size of unit a heating load asks for, counted in steps. */
 export const sizeOf = (heating: number): number => Math.ceil(heating / sizeStep);
@@ -119,13 +119,7 @@ export function studyAnswers(inputs: StudyInputs, rows: readonly (readonly numbe
     cooling: cooling[d] ?? 0,
     decides: decides[d] ?? 0,
   }));
-  const { rooms } = houseInputs(
-    inputs.house,
-    inputs.site,
-    inputs.pressure,
-    inputs.wave,
-    sampledScenario(new Map()),
-  ).shell;
+  const { rooms } = model(inputs, scenario()).house.shell;
   return {
     samples: rows.length,
     heating: tenths(column(0)),

@@ -4,6 +4,7 @@ export {
   dewPoint,
   enthalpy,
   gasConstant,
+  heatOfVapour,
   humidityRatio,
   moistAir,
   pressureOfRatio,

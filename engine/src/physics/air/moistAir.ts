@@ -4,6 +4,8 @@ import { lnSaturation, saturationPressure, saturationSlope } from './saturation.
 export const molarRatio = 0.621945;
 /** J/(kg K) of dry air. */
 export const gasConstant = 287.042;
+/** J/kg to evaporate water at 0 °C. */
+export const heatOfVapour = 2.501e6;
 
 /** Humidity ratio from vapour pressure, Pa both; kg/kg. */
 export const ratioOfPressure = (vapour: number, pressure: number): number =>

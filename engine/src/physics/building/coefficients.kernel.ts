@@ -1,10 +1,10 @@
 import { heatOfAir } from '../flow/index.ts';
+import { stefanBoltzmann } from '../sun/index.ts';
 import { factor, solveFactored } from './dense.kernel.ts';
 import { inOpenAir, inZone, isGiven, type Layout, type State } from './layout.ts';
 import { factorVapour } from './moisture.kernel.ts';
 import type { WeatherSteps } from './weatherSteps.ts';
 
-const stefanBoltzmann = 5.670374e-8;
 const kelvin = 273.15;
 /** J/(kg K) of air over its gas constant, so that kg/s are m³/s times pressure over this and the temperature. */
 const gasConstant = 287.055;

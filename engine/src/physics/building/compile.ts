@@ -1,4 +1,5 @@
 import { heatOfAir } from '../flow/index.ts';
+import { stefanBoltzmann } from '../sun/index.ts';
 import { airArrays, controlArrays } from './compileServices.ts';
 import { inOpenAir, inZone, isGiven, type Layout, type SlabArrays, type SunArrays, type ZoneArrays } from './layout.ts';
 import { type PlaneSun, sunOnPlane } from './planeSun.ts';
@@ -28,7 +29,7 @@ export class BuildingRefused extends RangeError {
 }
 
 /** W/(m²K) between black faces at 20 °C. */
-const radiationAt20 = 4 * 5.670374e-8 * 293.15 ** 3;
+const radiationAt20 = 4 * stefanBoltzmann * 293.15 ** 3;
 
 /**
  * Lays a building and its weather out for the loop. Throws BuildingRefused naming the zone, slab or window that is not
@@ -57,8 +58,6 @@ export function compileBuilding(
     count: weather.count,
     rows: weather.count / weather.perRow,
     zoneIds,
-    slabIds: slabs.map((s) => s.id),
-    systemIds: building.systems.map((s) => s.id),
     zones: zoneIds.length,
     slabs: slabs.length,
     systems: building.systems.length,

@@ -9,8 +9,6 @@ export type Layout = {
   /** Steps of weather; the year closes on itself. */
   readonly count: number;
   readonly zoneIds: readonly string[];
-  readonly slabIds: readonly string[];
-  readonly systemIds: readonly string[];
   readonly zones: number;
   readonly slabs: number;
   readonly systems: number;

@@ -1,3 +1,4 @@
+import { heatOfVapour } from '../air/index.ts';
 import { setCoefficients } from './coefficients.kernel.ts';
 import { controlSystems } from './control.kernel.ts';
 import type { Layout, State } from './layout.ts';
@@ -23,9 +24,6 @@ export type RowRecord = {
   readonly humidity: Float64Array;
   readonly latent: Float64Array;
 };
-
-/** J/kg to condense vapour at room temperature. */
-const heatOfVapour = 2.501e6;
 
 /** Adds a finished step to the means of its row. */
 export function recordStep(l: Layout, s: State, record: RowRecord, row: number): void {

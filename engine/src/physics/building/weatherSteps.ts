@@ -1,3 +1,4 @@
+import { newYear } from '../calendar.ts';
 import {
   airMass,
   extraterrestrialNormal,
@@ -60,9 +61,6 @@ export type WeatherSteps = {
   readonly wind: Float64Array;
   readonly sun: SunSteps;
 };
-
-/** 1 January 2001, a year without a leap day, in seconds since 1970. */
-const newYear = 978_307_200;
 
 /**
  * Lays weather out for steps that divide a row evenly. The year closes on itself: after the last row comes the first.

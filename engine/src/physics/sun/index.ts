@@ -34,6 +34,7 @@ export {
   groundTemperature,
   skyRadiation,
   skyTemperature,
+  stefanBoltzmann,
   swinbankTemperature,
 } from './sky.ts';
 export { splitGlobal } from './split.ts';

@@ -1,3 +1,6 @@
+/** W/(m² K⁴) */
+export const stefanBoltzmann = 5.670374e-8;
+
 /** Emittance of a clear sky from the dew point, °C (Berdahl & Martin 1984). Source: `sky.clear` (from memory). */
 export const clearSkyEmittance = (dewPoint: number): number =>
   0.711 + 0.56 * (dewPoint / 100) + 0.73 * (dewPoint / 100) ** 2;
@@ -21,7 +24,8 @@ export const cloudOfDiffuse = (share: number): number => Math.sqrt(Math.max(0, M
 export const swinbankTemperature = (air: number): number => 0.0552 * (air + 273.15) ** 1.5 - 273.15;
 
 /** Heat radiated down by a sky, W/m², from air temperature °C and emittance. */
-export const skyRadiation = (air: number, emittance: number): number => 5.670374e-8 * emittance * (air + 273.15) ** 4;
+export const skyRadiation = (air: number, emittance: number): number =>
+  stefanBoltzmann * emittance * (air + 273.15) ** 4;
 
 /** Sky temperature, °C, from air temperature °C and emittance. */
 export const skyTemperature = (air: number, emittance: number): number => (air + 273.15) * emittance ** 0.25 - 273.15;
