@@ -14,7 +14,7 @@ export type { Chosen, Given, Missing, Resolved, ResolvedProject } from './docume
 export { inIdOrder, inOrder, resolveProject } from './document/resolve.ts';
 export { valueAt } from './document/valueAt.ts';
 export type { Parsed, QuantityKind, System } from './quantity/index.ts';
-export { parseQuantity, printQuantity } from './quantity/index.ts';
+export { monthNames, parseQuantity, printQuantity, shortMonths } from './quantity/index.ts';
 export type { Bunch, Question } from './questions/first.ts';
 export { bunchesFor, fieldOf, firstBunches } from './questions/first.ts';
 export type { Entered, Known, Range } from './schema/entered.ts';

@@ -2,12 +2,12 @@ import { readdir, stat } from 'node:fs/promises';
 import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
 import { Worker } from 'node:worker_threads';
-import { evaluate, type Study, type StudyInputs, studyAnswers, studyKind } from '@kneewall/engine';
+import { type Study, type StudyInputs, studyAnswers, studyKind } from '@kneewall/engine';
 import { exitCodes, Refused } from '../exit.ts';
 import { readOptions } from '../options.ts';
-import { readBlobs } from '../planWithJobs.ts';
 import { readProject, writeWhole } from '../projectFile.ts';
 import type { FromStudy, StudyPiece } from '../studyWorker.ts';
+import { wantedJob } from '../wantedJob.ts';
 
 const most = 65_536;
 
@@ -54,16 +54,7 @@ async function projectsAt(place: string): Promise<string[]> {
 
 async function studyFile(file: string, samples: number, seed: number, workers: number): Promise<Study> {
   const { project } = await readProject(file);
-  const blobs = await readBlobs(project, file);
-  const parsed = Object.fromEntries([...blobs].map(([hash, value]) => [`blob:${hash}`, value]));
-  const { plan, wanted } = evaluate(project, parsed);
-  const job = wanted.find((j) => j.kind === studyKind);
-  if (!job) {
-    const lacks = plan.trades.loads?.study;
-    throw new Refused(
-      `${file} cannot be studied yet. Enter first: ${lacks && !lacks.ok ? lacks.paths.join(', ') : 'the house'}.`,
-    );
-  }
+  const { job } = await wantedJob(project, file, studyKind, 'study');
   const inputs: StudyInputs = { ...(job.inputs as StudyInputs), samples, seed };
   return studyAnswers(inputs, await rowsByWorkers(inputs, workers, file));
 }

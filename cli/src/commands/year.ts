@@ -1,12 +1,12 @@
-import { evaluate, houseYearKind, JobRefused, tableOfYear, type YearInputs, type YearTable } from '@kneewall/engine';
+import { houseYearKind, JobRefused, tableOfYear, type YearInputs, type YearTable } from '@kneewall/engine';
 import type { Project } from '@kneewall/project';
 import { exitCodes, Refused } from '../exit.ts';
 import { readOptions } from '../options.ts';
-import { readBlobs } from '../planWithJobs.ts';
 import { painter } from '../print/text.ts';
 import { yearCsv, yearLines } from '../print/year.ts';
 import { readProject, writeWhole } from '../projectFile.ts';
 import { unitsOf } from '../units.ts';
+import { wantedJob } from '../wantedJob.ts';
 
 /** `kneewall year FILE [--json] [--csv OUT] [--step SECONDS]`: the house through a year, with what it takes and left to itself. */
 export async function year(args: readonly string[]): Promise<number> {
@@ -40,17 +40,9 @@ export async function year(args: readonly string[]): Promise<number> {
   return exitCodes.nothingFails;
 }
 
-/** The plan's own year job, in steps of so many seconds. What keeps it from being run is said. */
+/** The plan's own year job, in steps of so many seconds.  */
 async function runYear(project: Project, file: string, step: number): Promise<YearTable> {
-  const blobs = await readBlobs(project, file);
-  const parsed = Object.fromEntries([...blobs].map(([hash, value]) => [`blob:${hash}`, value]));
-  const { plan, wanted } = evaluate(project, parsed);
-  const job = wanted.find((j) => j.kind === houseYearKind);
-  if (!job) {
-    const year = plan.trades.loads?.year;
-    const lacks = year && !year.ok ? year.paths.join(', ') : 'the house';
-    throw new Refused(`The year cannot be run yet. Enter first: ${lacks}.`);
-  }
+  const { job, blobs } = await wantedJob(project, file, houseYearKind, 'year');
   const onTerminal = process.stderr.isTTY === true;
   const tell = (done: number, total: number): void => {
     if (onTerminal)

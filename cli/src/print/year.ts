@@ -1,9 +1,8 @@
 import { type HouseYear, type Printer, printerFor, type YearTable } from '@kneewall/engine';
-import type { Project, System } from '@kneewall/project';
+import { type Project, type System, shortMonths } from '@kneewall/project';
 import { type Paint, wrap } from './text.ts';
 
 const width = 78;
-const months = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'] as const;
 const barWidth = 24;
 
 /** A year in this house, in 80 columns. */
@@ -45,7 +44,7 @@ function monthLines(year: HouseYear, print: Printer): string[] {
   const cell = (energy: number): string => print.quantity(energy, 'energy').padStart(10);
   return [
     `     ${'heat'.padStart(10)} ${' '.repeat(barWidth)} ${'cold'.padStart(10)}`,
-    ...months.map((name, m) => {
+    ...shortMonths.map((name, m) => {
       const [heat, cold] = [year.heating.months[m] ?? 0, year.cooling.months[m] ?? 0];
       return `${name}  ${cell(heat)} ${bar(heat)} ${cell(cold)} ${bar(cold)}`.trimEnd();
     }),

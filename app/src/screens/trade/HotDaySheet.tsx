@@ -1,5 +1,5 @@
 import type { TradeResults } from '@kneewall/engine';
-import { Scroll } from '../../look/Scroll.tsx';
+import { FoldedTable } from '../../look/FoldedTable.tsx';
 import { Sheet } from '../../look/Sheet.tsx';
 import { Quantity } from '../../quantity/Quantity.tsx';
 import './HouseCurves.css';
@@ -70,36 +70,20 @@ function HourBars({ day }: { day: Days['day'] }) {
       <figcaption className="field-help">
         Cooling in each hour of the hot day, sun time; the open top is drying.
       </figcaption>
-      <details className="fold">
-        <summary>
-          <span className="fold-title">The hours in numbers</span>
-        </summary>
-        <Scroll label="The hours in numbers">
-          <table className="table">
-            <thead>
-              <tr>
-                <th scope="col">Hour</th>
-                <th scope="col">Cooling</th>
-                <th scope="col">Drying</th>
-              </tr>
-            </thead>
-            <tbody>
-              {day.sensible.map((x, h) => (
-                // biome-ignore lint/suspicious/noArrayIndexKey: an hour is its place in the day.
-                <tr key={h}>
-                  <th scope="row">{h}:00</th>
-                  <td>
-                    <Quantity value={x} kind="power" />
-                  </td>
-                  <td>
-                    <Quantity value={day.latent[h] ?? 0} kind="power" />
-                  </td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
-        </Scroll>
-      </details>
+      <FoldedTable title="The hours in numbers" columns={['Hour', 'Cooling', 'Drying']}>
+        {day.sensible.map((x, h) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: an hour is its place in the day.
+          <tr key={h}>
+            <th scope="row">{h}:00</th>
+            <td>
+              <Quantity value={x} kind="power" />
+            </td>
+            <td>
+              <Quantity value={day.latent[h] ?? 0} kind="power" />
+            </td>
+          </tr>
+        ))}
+      </FoldedTable>
     </figure>
   );
 }

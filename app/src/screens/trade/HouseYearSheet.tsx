@@ -1,11 +1,11 @@
 import type { DayCurves, TradeResults } from '@kneewall/engine';
-import { Scroll } from '../../look/Scroll.tsx';
+import { shortMonths } from '@kneewall/project';
+import { FoldedTable } from '../../look/FoldedTable.tsx';
 import { Sheet } from '../../look/Sheet.tsx';
 import { Quantity } from '../../quantity/Quantity.tsx';
 import './HouseCurves.css';
 import { OutcomeOr } from './OutcomeOr.tsx';
 
-const names = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
 const height = 60;
 
 /** A year of the house: energy, the attic's days, and the house left to itself. */
@@ -59,11 +59,11 @@ function MonthDays({ title, curves, outdoor }: MonthDaysProps) {
       <svg viewBox={`0 0 120 ${height + 7}`} aria-hidden="true" focusable="false">
         <line className="curves-freezing" x1="0" x2="120" y1={y(0)} y2={y(0)} />
         {curves.map((day, m) => (
-          <g key={names[m]}>
+          <g key={shortMonths[m]}>
             <polyline className="curves-outdoor" points={line(outdoor[m] ?? [], m)} />
             <polyline className="curves-line" points={line(day, m)} />
             <text x={m * 10 + 2} y={height + 5}>
-              {names[m]}
+              {shortMonths[m]}
             </text>
           </g>
         ))}
@@ -82,49 +82,32 @@ type Year = Extract<TradeResults['loads']['year'], { ok: true }>['value'];
 function MonthTable({ found }: { found: Year }) {
   const ends = (curves: DayCurves | undefined, m: number) =>
     curves?.[m] ? [Math.min(...(curves[m] ?? [])), Math.max(...(curves[m] ?? []))] : undefined;
+  const columns = ['Month', 'Heat', 'Cooling', 'Humidity', ...(found.attic ? ['Attic, mean day'] : [])];
   return (
-    <details className="fold">
-      <summary>
-        <span className="fold-title">The year in numbers</span>
-      </summary>
-      <Scroll label="The year in numbers">
-        <table className="table">
-          <thead>
-            <tr>
-              <th scope="col">Month</th>
-              <th scope="col">Heat</th>
-              <th scope="col">Cooling</th>
-              <th scope="col">Humidity</th>
-              {found.attic && <th scope="col">Attic, mean day</th>}
-            </tr>
-          </thead>
-          <tbody>
-            {names.map((name, m) => {
-              const attic = ends(found.attic, m);
-              return (
-                <tr key={name}>
-                  <th scope="row">{name}</th>
-                  <td>
-                    <Quantity value={found.heating.months[m] ?? 0} kind="energy" />
-                  </td>
-                  <td>
-                    <Quantity value={found.cooling.months[m] ?? 0} kind="energy" />
-                  </td>
-                  <td>
-                    <Quantity value={found.humidity.months[m] ?? 0} kind="relative-humidity" significant={2} />
-                  </td>
-                  {attic && (
-                    <td>
-                      <Quantity value={attic[0] ?? 0} kind="temperature" /> to{' '}
-                      <Quantity value={attic[1] ?? 0} kind="temperature" />
-                    </td>
-                  )}
-                </tr>
-              );
-            })}
-          </tbody>
-        </table>
-      </Scroll>
-    </details>
+    <FoldedTable title="The year in numbers" columns={columns}>
+      {shortMonths.map((name, m) => {
+        const attic = ends(found.attic, m);
+        return (
+          <tr key={name}>
+            <th scope="row">{name}</th>
+            <td>
+              <Quantity value={found.heating.months[m] ?? 0} kind="energy" />
+            </td>
+            <td>
+              <Quantity value={found.cooling.months[m] ?? 0} kind="energy" />
+            </td>
+            <td>
+              <Quantity value={found.humidity.months[m] ?? 0} kind="relative-humidity" significant={2} />
+            </td>
+            {attic && (
+              <td>
+                <Quantity value={attic[0] ?? 0} kind="temperature" /> to{' '}
+                <Quantity value={attic[1] ?? 0} kind="temperature" />
+              </td>
+            )}
+          </tr>
+        );
+      })}
+    </FoldedTable>
   );
 }

@@ -1,12 +1,9 @@
-import type { Improvement, Measure, TradeResults } from '@kneewall/engine';
+import { type Improvement, type Measure, sizeStep, type TradeResults } from '@kneewall/engine';
 import { Scroll } from '../../look/Scroll.tsx';
 import { Sheet } from '../../look/Sheet.tsx';
 import { Quantity, QuantityRange } from '../../quantity/Quantity.tsx';
 import { JobOffer } from './JobOffer.tsx';
 import { OutcomeOr } from './OutcomeOr.tsx';
-
-/** W between one size of unit and the next, as the plan counts them. */
-const sizeStep = 1758.4;
 
 const words: Readonly<Record<Measure, string>> = {
   seal: 'seal the leaks',

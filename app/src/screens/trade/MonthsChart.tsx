@@ -1,12 +1,12 @@
 import type { TradeResults } from '@kneewall/engine';
-import { Scroll } from '../../look/Scroll.tsx';
+import { shortMonths } from '@kneewall/project';
+import { FoldedTable } from '../../look/FoldedTable.tsx';
 import { Quantity } from '../../quantity/Quantity.tsx';
 import './MonthsChart.css';
 
 type Climate = TradeResults['climate'];
 type Month = Extract<Climate['months'], { ok: true }>['value'][number];
 
-const names = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
 const height = 60;
 const axis = 7;
 
@@ -30,44 +30,27 @@ export function MonthsChart({ months }: { months: readonly Month[] }) {
             />
             <line className="months-mean" x1={m.month * 10 - 8} x2={m.month * 10 - 2} y1={y(m.mean)} y2={y(m.mean)} />
             <text x={m.month * 10 - 5} y={height + axis - 2}>
-              {names[m.month - 1]}
+              {shortMonths[m.month - 1]}
             </text>
           </g>
         ))}
       </svg>
-      <details className="fold">
-        <summary>
-          <span className="fold-title">The months in numbers</span>
-        </summary>
-        <Scroll label="The months in numbers">
-          <table className="table">
-            <thead>
-              <tr>
-                <th scope="col">Month</th>
-                <th scope="col">Mean</th>
-                <th scope="col">Day to night</th>
-                <th scope="col">Sun a day, per m²</th>
-              </tr>
-            </thead>
-            <tbody>
-              {months.map((m) => (
-                <tr key={m.month}>
-                  <th scope="row">{names[m.month - 1]}</th>
-                  <td>
-                    <Quantity value={m.mean} kind="temperature" />
-                  </td>
-                  <td>
-                    <Quantity value={m.dailyRange} kind="temperature-difference" />
-                  </td>
-                  <td>
-                    <Quantity value={m.sun} kind="energy" />
-                  </td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
-        </Scroll>
-      </details>
+      <FoldedTable title="The months in numbers" columns={['Month', 'Mean', 'Day to night', 'Sun a day, per m²']}>
+        {months.map((m) => (
+          <tr key={m.month}>
+            <th scope="row">{shortMonths[m.month - 1]}</th>
+            <td>
+              <Quantity value={m.mean} kind="temperature" />
+            </td>
+            <td>
+              <Quantity value={m.dailyRange} kind="temperature-difference" />
+            </td>
+            <td>
+              <Quantity value={m.sun} kind="energy" />
+            </td>
+          </tr>
+        ))}
+      </FoldedTable>
       <figcaption className="field-help">
         Each bar runs from a month’s usual night to its usual afternoon; the line across is freezing.
       </figcaption>

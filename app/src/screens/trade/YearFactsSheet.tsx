@@ -1,25 +1,12 @@
-import type { TradeResults } from '@kneewall/engine';
+import { degreeDayBase, monthOfDay, type TradeResults } from '@kneewall/engine';
+import { monthNames } from '@kneewall/project';
 import { Sheet } from '../../look/Sheet.tsx';
 import { Quantity } from '../../quantity/Quantity.tsx';
 
 type Facts = Extract<TradeResults['climate']['facts'], { ok: true }>['value'];
 
-/** Which month a day of the year falls in, in words. */
-const months = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-];
-const monthOf = (day: number): string => months[Math.min(11, Math.floor((day - 1) / 30.42))] ?? '';
+/** The month of a day of the year, 1 to 365, in words. */
+const monthOf = (day: number): string => monthNames[monthOfDay(day - 1)] ?? '';
 
 /** What an imported year holds that the plan leans on. */
 export function YearFactsSheet({ facts }: { facts: Facts }) {
@@ -47,7 +34,7 @@ export function YearFactsSheet({ facts }: { facts: Facts }) {
         </li>
         <li>
           {Math.round(facts.degreeDays.heating)} K days of heating and {Math.round(facts.degreeDays.cooling)} of
-          cooling, about <Quantity value={65 / 1.8 - 160 / 9} kind="temperature" />.
+          cooling, about <Quantity value={degreeDayBase} kind="temperature" />.
         </li>
         <li>
           The ground’s surface swings <Quantity value={facts.ground.amplitude} kind="temperature-difference" /> about{' '}

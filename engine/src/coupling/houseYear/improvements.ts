@@ -2,7 +2,7 @@ import type { WeatherYear } from '../../climate/weather/weatherYear.ts';
 import { dayLoad, nightLoad, quickly } from '../../loads/dynamic/designDays.ts';
 import type { HouseInputs } from '../../loads/dynamic/houseInputs.ts';
 import type { ImprovementsInputs } from '../../loads/dynamic/improvementsJob.ts';
-import { sizeOf } from '../../loads/dynamic/study.ts';
+import { sizeOf } from '../../loads/unitSizes.ts';
 import { type Cost, costOf, done, type Measure, measures } from './measures.ts';
 import { houseWeather, loadedLayout, runYear, type YearWeatherSteps } from './run.ts';
 

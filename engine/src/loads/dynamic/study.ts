@@ -9,6 +9,7 @@ import {
   triangular,
 } from '../../physics/sampling/index.ts';
 import { rangesRead, type Scenario, sampledScenario, scenario } from '../../plan/scenario.ts';
+import { sizeOf } from '../unitSizes.ts';
 import { dayLoad, nightLoad } from './designDays.ts';
 import { dayWeather, nightWeather } from './designWeather.ts';
 import type { YearWave } from './ground.ts';
@@ -49,12 +50,6 @@ export type Study = {
   /** Those that would clearly decide the purchase most often first, then by their share of the heating load. */
   readonly unknowns: readonly RankedUnknown[];
 };
-
-/** W between one size of unit and the next: 6,000 Btu/h. Source: `loads.sizes` (common practice). */
-export const sizeStep = 1758.4;
-
-/** Which size of unit a heating load asks for, counted in steps. */
-export const sizeOf = (heating: number): number => Math.ceil(heating / sizeStep);
 
 /** Hours are enough for differences between samples; days until a repeated day counts. */
 const step = 3600;
