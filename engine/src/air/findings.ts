@@ -9,6 +9,7 @@ import { type Change, smallestChange } from './mend.ts';
 import { sideOf } from './model.ts';
 import type { AirFlows, AirModel, AirResult, DuctSection } from './result.ts';
 import { roomFindings } from './roomFindings.ts';
+import { seasonFindings } from './seasonFindings.ts';
 import { velocityFindings } from './velocityFindings.ts';
 
 export type Found = { readonly draft: Draft; readonly working: Working };
@@ -39,6 +40,7 @@ const known = (result: AirResult, model: AirModel, flows: AirFlows, view: PlanVi
   ...velocityFindings(model, flows, bought),
   ...roomFindings(result, view),
   ...agreedFindings(view),
+  ...seasonFindings(view),
 ];
 
 const states = ['ordered', 'arrived', 'fitted'];

@@ -41,6 +41,14 @@ export const sources: Sources = {
     title: 'Common practice, no source: the attic should take no more than 15 %',
     standing: 'common practice',
   },
+  'air.rooms-follow': {
+    title: 'Common practice, no source: no room should be a degree too cold for more than one hour in twenty',
+    standing: 'common practice',
+  },
+  'air.ducts-year': {
+    title: 'The year run twice, with these ducts and with ducts that neither leak nor lose; 15 % is common practice',
+    standing: 'common practice',
+  },
   'air.holds-rooms': {
     title: 'What reaches the rooms against what they lose on the cold night',
     standing: 'definition',

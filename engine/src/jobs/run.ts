@@ -1,9 +1,15 @@
 import { isWeatherYear, type WeatherYear } from '../climate/weather/weatherYear.ts';
 import { summariseYear, yearJobKind } from '../climate/yearJob.ts';
 import { improvements } from '../coupling/houseYear/improvements.ts';
+import {
+  type ImprovementsInputs,
+  improvementsKind,
+  improvementsVersion,
+} from '../coupling/houseYear/improvementsJob.ts';
 import { weatherOfYear, type YearTable, yearTable } from '../coupling/houseYear/table.ts';
+import { unitYear } from '../coupling/season/unitYear.ts';
+import { type UnitYearInputs, unitYearKind, unitYearVersion } from '../coupling/season/unitYearJob.ts';
 import { type DaysInputs, daysJobKind, daysJobVersion, runDays } from '../loads/dynamic/daysJob.ts';
-import { type ImprovementsInputs, improvementsKind, improvementsVersion } from '../loads/dynamic/improvementsJob.ts';
 import type { StudyInputs } from '../loads/dynamic/study.ts';
 import {
   runStudy,
@@ -41,6 +47,17 @@ const kinds: Readonly<Record<string, { readonly version: number; readonly run: R
       const given = inputs as ImprovementsInputs;
       const year = weatherOfYear(given.weather, (hash) => fileOf(hash, host));
       return improvements(given, year, host.tell);
+    },
+  },
+  [unitYearKind]: {
+    version: unitYearVersion,
+    run: (inputs, host) => {
+      const given = inputs as UnitYearInputs;
+      return unitYear(
+        given,
+        weatherOfYear(given.weather, (hash) => fileOf(hash, host)),
+        host.tell,
+      );
     },
   },
   [studyKind]: { version: studyVersion, run: (inputs, host) => runStudy(inputs as StudyInputs, host.tell) },

@@ -1,5 +1,4 @@
 import type { HouseYear } from '../coupling/houseYear/answers.ts';
-import type { Improvements } from '../coupling/houseYear/improvements.ts';
 import type { Outcome } from '../plan/outcome.ts';
 import type { Spread } from '../plan/scenario.ts';
 import type { ResultBase } from '../plan/trade.ts';
@@ -88,8 +87,6 @@ export type LoadsResult = ResultBase & {
   /** The cold night and the hot day through the house's own walls, and a whole year; pending until their jobs are done. */
   readonly days: Outcome<DesignDays>;
   readonly year: Outcome<HouseYear>;
-  /** What can be done to the house beside its unit, and what it takes off. */
-  readonly improvements: Outcome<Improvements>;
   /** The loads of many houses, each as this one may be; pending until somebody asks for it. */
   readonly study: Outcome<Study>;
   /** What each of its first unknowns has a hand in, alone and with others. */

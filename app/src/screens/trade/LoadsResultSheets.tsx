@@ -1,4 +1,4 @@
-import type { TradeResults } from '@kneewall/engine';
+import type { Plan, TradeResults } from '@kneewall/engine';
 import { Sheet } from '../../look/Sheet.tsx';
 import { Drivers } from '../../quantity/Drivers.tsx';
 import { Quantity, QuantityRange } from '../../quantity/Quantity.tsx';
@@ -14,7 +14,7 @@ import { UnknownsSheet } from './UnknownsSheet.tsx';
 type Loads = TradeResults['loads'];
 
 /** The whole house in sentences, then a card for each room. */
-export function LoadsResultSheets({ result }: { result: Loads }) {
+export function LoadsResultSheets({ result, season }: { result: Loads; season: Plan['season'] }) {
   const rooms = Object.values(result.rooms);
   return (
     <>
@@ -57,7 +57,7 @@ export function LoadsResultSheets({ result }: { result: Loads }) {
           ))}
         </ul>
       )}
-      <ImprovementsSheet outcome={result.improvements} />
+      <ImprovementsSheet outcome={season.improvements} />
       <UnknownsSheet loads={result} />
       <HotDaySheet days={result.days} />
       <HouseYearSheet year={result.year} />

@@ -1,4 +1,11 @@
-import { type KeptWalls, type RowRecord, runBuilding, startState, weatherSteps } from '../../physics/building/index.ts';
+import {
+  type Ductwork,
+  type KeptWalls,
+  type RowRecord,
+  runBuilding,
+  startState,
+  weatherSteps,
+} from '../../physics/building/index.ts';
 import { type DayWeather, rowsOfDay } from './designWeather.ts';
 import { type HouseInputs, heatingHours, roomSystems, type Wanted } from './houseInputs.ts';
 import { layOutHouse } from './layOutHouse.ts';
@@ -23,7 +30,13 @@ export type DayLoad = {
 };
 
 /** Steps in s, days that a repeated day is run before it counts, walls worked out before. */
-export type DayRun = { readonly step: number; readonly settling: number; readonly kept: KeptWalls };
+export type DayRun = {
+  readonly step: number;
+  readonly settling: number;
+  readonly kept: KeptWalls;
+  /** What carries the rooms' heat, where it comes through ducts. */
+  readonly ductworks?: readonly Ductwork[];
+};
 
 /** Quarters of an hour, and twenty-five days: walls and the soil under them have forgotten where they began. */
 export const carefully = (): DayRun => ({ step: 900, settling: 25, kept: new Map() });
@@ -45,11 +58,11 @@ function settledDay(
   day: DayWeather,
   systems: ReturnType<typeof roomSystems>,
   occupied: number,
-  { step, settling, kept }: DayRun,
+  { step, settling, ...run }: DayRun,
 ): Run {
   const steps = weatherSteps(rowsOfDay(day, inputs.horizon), step);
   const monthOfRow = new Float64Array(24).fill(day.month);
-  const layout = layOutHouse(inputs, { steps, monthOfRow }, systems, { occupied, kept });
+  const layout = layOutHouse(inputs, { steps, monthOfRow }, systems, { ...run, occupied });
   const mean = day.outdoor.reduce((a, t) => a + t, 0) / 24;
   const heated = systems.some((s) => s.heatTo.some((h) => h !== null));
   const inside = heated ? inputs.wanted.heating : Math.min(mean, inputs.wanted.cooling);
