@@ -2,6 +2,7 @@ import type { HouseYear } from '../coupling/houseYear/answers.ts';
 import type { Job } from '../jobs/job.ts';
 import type { Outcome } from '../plan/outcome.ts';
 import type { Results } from '../plan/trade.ts';
+import { byDays } from './byDays.ts';
 import { type DesignDays, daysJobKind } from './dynamic/daysJob.ts';
 import type { Study, StudyInputs } from './dynamic/study.ts';
 import { studyKind, type Totals, totalsJob, totalsKind, totalsOf } from './dynamic/studyJob.ts';
@@ -17,9 +18,10 @@ export function learn(result: LoadsResult, found: Results): LoadsResult {
   };
   const study = of(studyKind);
   const next = study && totalsJob(totalsOf(study.inputs as StudyInputs, found[study.key] as Study));
+  const days = told<DesignDays>(daysJobKind, result.days);
   return {
-    ...result,
-    days: told<DesignDays>(daysJobKind, result.days),
+    ...(days.ok && !result.days.ok ? byDays(result, days.value) : result),
+    days,
     year: told<HouseYear>(houseYearKind, result.year),
     study: told<Study>(studyKind, result.study),
     totals: next ? { ok: false, because: 'pending', paths: [next.key] } : told<Totals>(totalsKind, result.totals),

@@ -69,9 +69,11 @@ export type Narrowed = {
 export type LoadsResult = ResultBase & {
   /** `rooms`: room by room. `quick`: the whole house from a handful of answers. */
   readonly basis: 'rooms' | 'quick';
-  /** W at the design night, the whole house. */
+  /** W at the design night, the whole house: by the days once they are known, else by sums of steady parts. */
   readonly heating: Outcome<Spread>;
   readonly cooling: Outcome<CoolingLoad>;
+  /** What the steady sums said, W, where the days have taken their place. */
+  readonly sums?: Outcome<{ readonly heating: number; readonly cooling: number }>;
   readonly rooms: Readonly<Record<string, RoomLoad>>;
   /** The whole house by part, largest first. */
   readonly heatingParts: readonly LoadPart[];

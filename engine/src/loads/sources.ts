@@ -125,6 +125,10 @@ export const sources: Sources = {
     title: 'Common practice, no source: a third of the leaking air leaves by the ceiling',
     standing: 'common practice',
   },
+  'loads.by-days': {
+    title: 'The project’s own balance through the cold night and the hot day, walls and their heat counted',
+    standing: 'project',
+  },
   'loads.attic-air': {
     title: 'Common practice, no source: an attic’s usual air changes hold at 10 K and 3 m/s',
     standing: 'common practice',

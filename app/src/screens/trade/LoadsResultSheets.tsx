@@ -52,7 +52,7 @@ export function LoadsResultSheets({ result, season }: { result: Loads; season: P
         <ul className="room-cards" aria-label="Rooms">
           {rooms.map((room) => (
             <li key={room.room}>
-              <RoomCard room={room} days={result.days} />
+              <RoomCard room={room} />
             </li>
           ))}
         </ul>
@@ -77,6 +77,14 @@ function Aside({ result }: { result: Loads }) {
         <li>
           The attic stands at <QuantityRange range={result.atticNight.value} kind="temperature" /> on that night and at{' '}
           <QuantityRange range={result.atticDay.value} kind="temperature" /> on that afternoon.
+        </li>
+      )}
+      {result.sums?.ok && (
+        <li>
+          Sums of steady parts, as handbooks have them, would say{' '}
+          <Quantity value={result.sums.value.heating} kind="power" /> and{' '}
+          <Quantity value={result.sums.value.cooling} kind="power" />: they leave out what walls and furniture hold
+          back.
         </li>
       )}
       {result.winter.ok && (

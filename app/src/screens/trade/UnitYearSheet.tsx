@@ -67,7 +67,7 @@ function Energy({ year }: { year: UnitYear }) {
         of electricity
         {power > 0 && (
           <>
-            , <Quantity value={heating.heat / power} kind="number" significant={2} /> for each part
+            : <Quantity value={heating.heat / power} kind="number" significant={2} /> times as much
           </>
         )}
         .

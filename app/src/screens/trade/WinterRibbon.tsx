@@ -3,7 +3,7 @@ import { shortMonths } from '@kneewall/project';
 import { FoldedTable } from '../../look/FoldedTable.tsx';
 import './WinterRibbon.css';
 
-const height = 50;
+const height = 34;
 
 /** How a unit runs, in the order in which the ribbon stacks it, with the words for each. */
 const ways: readonly { readonly key: keyof RunHours; readonly word: string }[] = [
