@@ -10,19 +10,11 @@ import { weatherOfYear, type YearTable, yearTable } from '../coupling/houseYear/
 import { unitYear } from '../coupling/season/unitYear.ts';
 import { type UnitYearInputs, unitYearKind, unitYearVersion } from '../coupling/season/unitYearJob.ts';
 import { type DaysInputs, daysJobKind, daysJobVersion, runDays } from '../loads/dynamic/daysJob.ts';
-import type { StudyInputs } from '../loads/dynamic/study.ts';
-import {
-  runStudy,
-  runTotals,
-  studyKind,
-  studyVersion,
-  type TotalsInputs,
-  totalsKind,
-  totalsVersion,
-} from '../loads/dynamic/studyJob.ts';
+import { studyKind, studyVersion, totalsKind, totalsVersion } from '../loads/dynamic/studyJob.ts';
 import { houseYearKind, houseYearVersion, type YearInputs } from '../loads/dynamic/yearJob.ts';
 import { BuildingRefused } from '../physics/building/index.ts';
 import type { Job } from './job.ts';
+import { runSplit, splitOf } from './split.ts';
 
 /** What a host gives a job: parsed blobs by hash, and an ear for progress. */
 export type JobHost = {
@@ -31,6 +23,15 @@ export type JobHost = {
 };
 
 type Run = (inputs: unknown, host: JobHost) => unknown;
+
+/** A job that could be split, for hosts that do not. */
+const inOneGo =
+  (kind: string): Run =>
+  (inputs, host) => {
+    const split = splitOf({ kind, inputs });
+    if (!split) throw new Error(`assert: ${kind} can be split`);
+    return runSplit(split, host.tell);
+  };
 
 const kinds: Readonly<Record<string, { readonly version: number; readonly run: Run }>> = {
   [yearJobKind]: {
@@ -60,8 +61,8 @@ const kinds: Readonly<Record<string, { readonly version: number; readonly run: R
       );
     },
   },
-  [studyKind]: { version: studyVersion, run: (inputs, host) => runStudy(inputs as StudyInputs, host.tell) },
-  [totalsKind]: { version: totalsVersion, run: (inputs, host) => runTotals(inputs as TotalsInputs, host.tell) },
+  [studyKind]: { version: studyVersion, run: inOneGo(studyKind) },
+  [totalsKind]: { version: totalsVersion, run: inOneGo(totalsKind) },
   [houseYearKind]: {
     version: houseYearVersion,
     run: (inputs, host) => tableOfYear(inputs as YearInputs, host).answers,

@@ -3,6 +3,7 @@ import {
   type KeptWalls,
   type RowRecord,
   runBuilding,
+  settleDay,
   startState,
   weatherSteps,
 } from '../../physics/building/index.ts';
@@ -38,10 +39,10 @@ export type DayRun = {
   readonly ductworks?: readonly Ductwork[];
 };
 
-/** Quarters of an hour, and twenty-five days: walls and the soil under them have forgotten where they began. */
-export const carefully = (): DayRun => ({ step: 900, settling: 25, kept: new Map() });
-/** Hours, and twelve days: enough to tell houses apart. */
-export const quickly = (): DayRun => ({ step: 3600, settling: 12, kept: new Map() });
+/** Quarters of an hour, and fourteen days: walls and the soil under them have forgotten where they began. */
+export const carefully = (): DayRun => ({ step: 900, settling: 14, kept: new Map() });
+/** Hours, and eight days: enough to tell houses apart. */
+export const quickly = (): DayRun => ({ step: 3600, settling: 8, kept: new Map() });
 
 /** Where the spaces round the rooms begin: the attic with the air, those below and beside half way. */
 export const startZones = (inside: number, outside: number) => ({
@@ -72,7 +73,8 @@ function settledDay(
     outside: mean,
     humidity: day.humidityRatio,
   });
-  const record = runBuilding(layout, begun, steps, { warmUp: settling * 24 });
+  settleDay(layout, begun, steps, settling);
+  const record = runBuilding(layout, begun, steps, { warmUp: 0 });
   return { record, zones: layout.zoneIds, rooms: inputs.shell.rooms.map((r) => r.id) };
 }
 

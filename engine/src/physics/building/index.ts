@@ -9,6 +9,7 @@ export type { RowRecord } from './run.kernel.ts';
 export { stepBuilding } from './run.kernel.ts';
 export type { RunOptions, Start } from './run.ts';
 export { runBuilding, startState } from './run.ts';
+export { settleDay } from './settle.ts';
 export { openViews, sunlitShare } from './shading.ts';
 export type { FastModes, SlabModes, SlowMode } from './slabModes.ts';
 export { slabModes } from './slabModes.ts';
