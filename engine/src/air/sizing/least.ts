@@ -1,4 +1,5 @@
 import type { CompiledSizing } from './compile.ts';
+import { sizeOf } from './front.ts';
 
 /** The least that can be lost, µPa: before each section, from each section to its hardest register, on each side. */
 export type Least = {
@@ -23,5 +24,5 @@ export function leastOf(c: CompiledSizing, lossOf: (i: number) => number = (i) =
 
 export const leastOption = (c: CompiledSizing, i: number): number => {
   const front = c.options[i];
-  return front && front.size > 0 ? (front.loss[0] ?? 0) : Number.POSITIVE_INFINITY;
+  return front && sizeOf(front) > 0 ? (front.loss[0] ?? 0) : Number.POSITIVE_INFINITY;
 };

@@ -1,5 +1,5 @@
 import { type CompiledSizing, compileSizing, costShown, perPascal } from './compile.ts';
-import { costWithin, frontOf, within } from './front.ts';
+import { costWithin, frontOf, sizeOf, within } from './front.ts';
 import { leastOf } from './least.ts';
 import { nextSizes } from './nextSizes.ts';
 import { nothingFits } from './nothingFits.ts';
@@ -63,7 +63,7 @@ function fits(c: CompiledSizing, { held, fronts, choice, proof }: Found): Sizing
 }
 
 const exchange = (c: CompiledSizing, { system }: Fronts): ExchangePoint[] =>
-  Array.from({ length: system.size }, (_, k) => ({
+  Array.from({ length: sizeOf(system) }, (_, k) => ({
     pressure: (system.loss[k] ?? 0) / perPascal,
     cost: costShown(system.cost[k] ?? 0, c.spec.goal),
   }));

@@ -1,5 +1,5 @@
 import type { CompiledSizing } from './compile.ts';
-import { added, type Front, joined, pointFront, within } from './front.ts';
+import { added, type Front, joined, pointFront, sizeOf, within } from './front.ts';
 import { type Least, leastOf } from './least.ts';
 
 /** Exact fronts of every part of the system, from the registers to the air handler. */
@@ -14,8 +14,8 @@ export type Fronts = {
   readonly picked: 'supply' | 'return';
 };
 
-/** Sums of an option and a point below it that one section may take: a count, so that every machine gives up alike. */
-const mostSums = 1_000_000;
+/** Sums of two points that one step may take: a count, so that every machine gives up alike. */
+const mostSums = 4_000_000;
 
 /**
  * Builds the fronts as far as `limit` (µPa for both sides together). Undefined where the points become too many to
@@ -37,14 +37,14 @@ export function frontsUpward(
       ...(c.children[i] ?? []).map((j) => own[j] ?? pointFront(0, 0)),
     ]);
     const options = c.options[i] ?? pointFront(0, 0);
-    if (hanging.size * options.size > mostSums) return undefined;
+    if (sizeOf(hanging) * sizeOf(options) > mostSums) return undefined;
     below[i] = hanging;
     own[i] = added(options, hanging, limit - (least.before[i] ?? 0) - otherSide(c, least, i));
   }
   const side = (roots: readonly number[]) => joined(roots.map((i) => own[i] ?? pointFront(0, 0)));
   const [supply, back] = [side(c.roots.supply), side(c.roots.return)];
-  if (supply.size * back.size > 4 * mostSums) return undefined;
-  const picked = supply.size < back.size ? 'supply' : 'return';
+  if (sizeOf(supply) * sizeOf(back) > mostSums) return undefined;
+  const picked = sizeOf(supply) < sizeOf(back) ? 'supply' : 'return';
   const system = picked === 'supply' ? added(supply, back, limit) : added(back, supply, limit);
   return { below, own, supply, return: back, system, picked };
 }
