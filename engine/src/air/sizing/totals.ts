@@ -1,6 +1,6 @@
-import { type CompiledSizing, perPascal } from './compile.ts';
+import { type CompiledSizing, compileSizing, perPascal } from './compile.ts';
 import { leastOf } from './least.ts';
-import type { SizedSystem, SizingChoice, SizingTotals } from './spec.ts';
+import type { SizedSystem, SizingChoice, SizingSpec, SizingTotals } from './spec.ts';
 
 /** µPa along the hardest supply way and return way together, with the sizes as chosen. */
 export function pressureOf(c: CompiledSizing, choice: readonly number[]): number {
@@ -21,3 +21,12 @@ export const systemOf = (c: CompiledSizing, choice: readonly number[]): SizedSys
 
 const namesOf = (c: CompiledSizing, choice: readonly number[]): SizingChoice =>
   Object.fromEntries(c.sections.map((s, i) => [s.id, s.options[choice[i] ?? 0]?.id ?? '']));
+
+/** Totals of a choice that names an option for every section, whatever limits it breaks. */
+export function totalsOfChoice(spec: SizingSpec, choice: SizingChoice): SizingTotals {
+  const c = compileSizing(spec);
+  return totalsOf(
+    c,
+    c.sections.map((s) => s.options.findIndex((o) => o.id === choice[s.id])),
+  );
+}
