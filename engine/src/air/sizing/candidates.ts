@@ -33,53 +33,70 @@ export type SectionNeed = {
   readonly prices: Readonly<Record<string, number>>;
 };
 
-/** Every stocked size of the kinds allowed, with what it loses and costs and the limits it would break; then each twice side by side. */
-export function candidates(need: SectionNeed): DuctOption[] {
+/** Every stocked size of the kinds allowed that breaks no limit, with what it loses and costs. */
+export const allowedOptions = (need: SectionNeed): DuctOption[] =>
+  need.kinds.flatMap(stockOf).flatMap((shape) => (broken(need, shape, 1).length > 0 ? [] : [optionOf(need, shape, 1)]));
+
+/** Every stocked size with the limits it breaks, once and twice side by side: to see which limit would have to give. */
+export function everyOption(need: SectionNeed): DuctOption[] {
   const shapes = need.kinds.flatMap(stockOf);
-  return [...shapes.map((s) => optionOf(need, s, 1)), ...shapes.map((s) => optionOf(need, s, 2))];
+  return [1, 2].flatMap((runs) => shapes.map((shape) => optionOf(need, shape, runs)));
 }
 
 function optionOf(need: SectionNeed, shape: DuctShape, runs: number): DuctOption {
-  const x = reshaped(need.section, shape, need.fittings);
+  return priced(need, judged(need, reshaped(need.section, shape, need.fittings), shape, runs));
+}
+
+/** The section as it is drawn: judged, whatever limits it breaks. */
+export function asDrawn(need: SectionNeed): DuctOption {
+  return priced(need, judged(need, need.section, shapeOf(need.section), 1));
+}
+
+/** The same where it is bought: it costs nothing more. */
+export const asBought = (need: SectionNeed): DuctOption => ({ ...asDrawn(need), money: 0, labour: 0 });
+
+/** What could stand in its place: no choice, only a way out where nothing fits. */
+export const insteadOfBought = (need: SectionNeed): DuctOption[] =>
+  allowedOptions(need).map((o) => ({ ...o, breaks: [{ limit: 'bought', value: 2, most: 1 }] }));
+
+type Judged = Omit<DuctOption, 'money' | 'labour'>;
+
+function judged(need: SectionNeed, x: DuctSection, shape: DuctShape, runs: number): Judged {
+  const flow = need.flow / runs;
+  const breaks = broken(need, shape, runs);
   const one = shapeId(shape);
+  return {
+    id: runs === 1 ? one : `${runs} x ${one}`,
+    loss: sectionLoss(x, flow, need.air),
+    ...(breaks.length > 0 ? { breaks } : {}),
+    shape,
+    runs,
+    velocity: flow / x.area,
+  };
+}
+
+function priced(need: SectionNeed, option: Judged): DuctOption {
+  const { shape, runs } = option;
   const run = {
     kind: shape.kind,
-    length: x.length,
+    length: need.section.length,
     perimeter: geometryOf(shape).perimeter,
     bends: bendsAmong(need.fittings ?? []),
   };
-  return {
-    ...judged(need, x, shape, runs),
-    id: runs === 1 ? one : `${runs} x ${one}`,
-    money: runs * moneyOf(run, need.prices[one]),
-    labour: runs * labourOf(run),
-  };
-}
-
-/** The section as it is drawn or bought: judged, with whatever limits it breaks, at no further cost. */
-export function asItIs(need: SectionNeed): DuctOption {
-  const shape = shapeOf(need.section);
-  return { ...judged(need, need.section, shape, 1), id: shapeId(shape), money: 0, labour: 0 };
-}
-
-function judged(need: SectionNeed, x: DuctSection, shape: DuctShape, runs: number) {
-  const flow = need.flow / runs;
-  const velocity = flow / x.area;
-  const breaks = broken(need, shape, velocity, runs);
-  return { loss: sectionLoss(x, flow, need.air), ...(breaks.length > 0 ? { breaks } : {}), shape, runs, velocity };
+  return { ...option, money: runs * moneyOf(run, need.prices[shapeId(shape)]), labour: runs * labourOf(run) };
 }
 
 /** Limits are compared to a micrometre and a micrometre a second: none hangs on the last bit. */
 const slightly = 1e-6;
 
-function broken(need: SectionNeed, shape: DuctShape, velocity: number, runs: number): BrokenLimit[] {
+function broken(need: SectionNeed, shape: DuctShape, runs: number): BrokenLimit[] {
   const outer = outerSize(shape, need.section.insulation);
   const limit = (name: BrokenLimit['limit'], value: number, most: number | undefined): BrokenLimit[] =>
     most !== undefined && value > most + slightly ? [{ limit: name, value, most }] : [];
   return [
     ...limit('depth', outer.depth, need.space.depth),
     ...limit('width', outer.width, need.space.width),
-    ...limit('velocity', velocity, velocityMost(need.limits, need.role, shape.kind)),
+    ...limit('velocity', need.flow / runs / geometryOf(shape).area, velocityMost(need.limits, need.role, shape.kind)),
     ...limit('runs', runs, 1),
   ];
 }

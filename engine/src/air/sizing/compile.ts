@@ -49,9 +49,7 @@ export function compileSizing(spec: SizingSpec): CompiledSizing {
   const starts = { supply: roots('supply'), return: roots('return') };
   const loss = sections.map((s) => s.options.map((o) => whole(o.loss * perPascal, s.id)));
   const cost = sections.map((s) => s.options.map((o) => whole(costOf(o, goal), s.id)));
-  const usable = sections.map((s) =>
-    s.options.flatMap((o, k) => (s.fixed || (o.breaks ?? []).length === 0 ? [k] : [])),
-  );
+  const usable = sections.map((s) => s.options.flatMap((o, k) => (isUsable(s, o, k) ? [k] : [])));
   return {
     spec,
     sections,
@@ -69,6 +67,9 @@ export function compileSizing(spec: SizingSpec): CompiledSizing {
     budget: Math.floor(spec.budget * perPascal + 0.5),
   };
 }
+
+const isUsable = (s: SizingSection, o: SizingOption, k: number): boolean =>
+  s.fixed ? k === 0 : (o.breaks ?? []).length === 0;
 
 function whole(x: number, id: string): number {
   const n = Math.round(x);

@@ -30,7 +30,7 @@ function throughOne(s: SectionSizing, { spec }: SetUp): Relaxation[] {
     return only?.limit === 'velocity' && more.length === 0 ? [{ option, share: only.most / only.value }] : [];
   });
   const [best] = carried.sort((a, b) => b.share - a.share || (a.option.id < b.option.id ? -1 : 1));
-  if (!best) return [];
+  if (!best || 100 * best.share < leastPercent) return [];
   const { breaks: _lifted, ...open } = best.option;
   const sections = spec.sections.map((x) => (x.id === s.id ? { ...x, options: [open] } : x));
   return [

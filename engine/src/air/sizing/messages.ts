@@ -59,8 +59,12 @@ export function runnerUpWords({ sizing, sections }: DuctSizing, print: Printer):
     { money: runnerUp.totals.money - best.totals.money, labour: runnerUp.totals.labour - best.totals.labour },
     print,
   );
-  return `Next best, for ${extra} more: ${changes.join(', ')}; ${print.quantity(runnerUp.totals.pressure, 'pressure')}.`;
+  const price = costSame(best.totals, runnerUp.totals, goal) ? 'at the same cost' : `for ${extra} more`;
+  return `Next best, ${price}: ${changes.join(', ')}; ${print.quantity(runnerUp.totals.pressure, 'pressure')}.`;
 }
+
+const costSame = (a: SizingTotals, b: SizingTotals, goal: SizingGoal): boolean =>
+  goal === 'labour' ? Math.abs(a.labour - b.labour) < 30 : Math.abs(a.money - b.money) < 0.5;
 
 function sizeOf(sections: DuctSizing['sections'], id: string, option: string | undefined, print: Printer): string {
   const found = sections[id]?.options.find((o) => o.id === option);
@@ -77,7 +81,7 @@ export function nextSizeWords(d: DuctSizing, next: NextSize, print: Printer): st
     next.gainSystem > 0
       ? `${print.quantity(next.gainSystem, 'pressure')} less for the whole`
       : `${print.quantity(next.gainOwn, 'pressure')} less in it, but another way stays the hardest`;
-  return `“${name}” as ${size}: ${gain}, ${print.rounded(next.money, 'money')} more.`;
+  return `“${name}” as ${size}: ${gain}, ${costOf(d.sizing.goal, next, print)} more.`;
 }
 
 function nothingWords({ sizing, sections }: DuctSizing, print: Printer): string {
@@ -128,6 +132,7 @@ export function relaxationWords(d: DuctSizing, r: Relaxation, print: Printer): s
     velocity: () =>
       `Accept ${print.quantity(r.to, 'velocity')} in “${name}” with ${size}: louder than the usual ${print.quantity(r.from, 'velocity')}.`,
     runs: () => `Run ${size} for “${name}”.`,
+    bought: () => `Exchange “${name}”, which is already bought, for ${size}.`,
     flow: () =>
       r.section === undefined
         ? `Move ${print.quantity(r.to, 'flow')} in all instead of ${print.quantity(r.from, 'flow')}: a lower blower setting or a smaller unit.`

@@ -2,7 +2,10 @@ import { type CompiledSizing, perPascal } from './compile.ts';
 import { type Least, leastOf, leastOption } from './least.ts';
 import type { BrokenLimit, HardestWay, Relaxation, Sizing } from './spec.ts';
 
-const most = 3;
+/** How many ways out are told. */
+const waysOut = 3;
+/** Air more than twice as fast as the limit is no way out. */
+const speedUpMost = 2;
 
 /** Why nothing fits: the least that is needed, the ways that need it, and the smallest single limits that would have to give. */
 export function nothingFits(c: CompiledSizing): Sizing {
@@ -18,7 +21,7 @@ export function nothingFits(c: CompiledSizing): Sizing {
     closed,
     ...(closed.length > 0 ? {} : { leastPressure: needed / perPascal }),
     ways: closed.length > 0 ? [] : [hardestWay(c, least, 'supply'), hardestWay(c, least, 'return')].flat(),
-    relaxations: smallestFirst([...raise, ...lifted(c, closed)]).slice(0, most),
+    relaxations: smallestFirst([...raise, ...lifted(c, closed)]),
   };
 }
 
@@ -44,17 +47,19 @@ function hardestWay(c: CompiledSizing, least: Least, side: 'supply' | 'return'):
  */
 function lifted(c: CompiledSizing, closed: readonly string[]): Relaxation[] {
   return c.sections.flatMap((s, i) => {
-    if (s.fixed || (closed.length > 0 && !closed.includes(s.id))) return [];
+    if (closed.length > 0 && !closed.includes(s.id)) return [];
     const barred = s.options.flatMap((o, k) => {
       const [only, ...more] = o.breaks ?? [];
-      if (!only || more.length > 0) return [];
+      if (!only || more.length > 0 || (s.fixed && k === 0) || tooFast(only)) return [];
       const tried = leastOf(c, (j) => (j === i ? Math.min(leastOption(c, i), c.loss[i]?.[k] ?? 0) : leastOption(c, j)));
       const enough = tried.supply + tried.return <= c.budget;
-      return enough || closed.length > 0 ? [{ option: o.id, broken: only, enough }] : [];
+      return enough || closed.length > 0 ? [{ option: o.id, broken: only, enough, cost: c.cost[i]?.[k] ?? 0 }] : [];
     });
-    return (['depth', 'width', 'velocity', 'runs'] as const).flatMap((limit) => {
+    return (['depth', 'width', 'velocity', 'runs', 'bought'] as const).flatMap((limit) => {
       const of = barred.filter((b) => b.broken.limit === limit);
-      const [pick] = of.sort((a, b) => Number(b.enough) - Number(a.enough) || a.broken.value - b.broken.value);
+      const [pick] = of.sort(
+        (a, b) => Number(b.enough) - Number(a.enough) || a.broken.value - b.broken.value || a.cost - b.cost,
+      );
       return pick ? [relaxation(s.id, pick.option, pick.broken, pick.enough)] : [];
     });
   });
@@ -69,13 +74,17 @@ const relaxation = (section: string, option: string, b: BrokenLimit, enough: boo
   enough,
 });
 
-/** What is enough comes first, then what asks for the least, as a share of the limit; one of a kind before a second of it. */
+const tooFast = (b: BrokenLimit): boolean => b.limit === 'velocity' && b.value > speedUpMost * b.most;
+
+/**
+ * At most three: only those that are enough, where any is; what asks for the least, as a share of the limit, first; one
+ * of a kind before a second of it.
+ */
 export function smallestFirst(list: readonly Relaxation[]): Relaxation[] {
   const asks = (r: Relaxation) => Math.abs(r.to - r.from) / Math.max(Math.abs(r.from), 1e-9);
-  const sorted = list
-    .map((r, k) => ({ r, k }))
-    .sort((a, b) => Number(b.r.enough) - Number(a.r.enough) || asks(a.r) - asks(b.r) || a.k - b.k)
-    .map(({ r }) => r);
+  const enough = list.filter((r) => r.enough);
+  // Sorting keeps what asks for equally much in its order.
+  const sorted = [...(enough.length > 0 ? enough : list)].sort((a, b) => asks(a) - asks(b));
   const firsts = sorted.filter((r, k) => sorted.findIndex((x) => x.limit === r.limit) === k);
-  return [...firsts, ...sorted.filter((r) => !firsts.includes(r))];
+  return [...firsts, ...sorted.filter((r) => !firsts.includes(r))].slice(0, waysOut);
 }

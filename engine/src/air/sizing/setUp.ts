@@ -1,11 +1,19 @@
 import { airDensity, airViscosity } from '../../physics/air/index.ts';
 import { type AirAt, nominalAir, standardDensity } from '../flows.ts';
 import type { AirModel, DuctSection } from '../result.ts';
-import { asItIs, candidates, type DuctOption, type SectionNeed, type Space } from './candidates.ts';
+import {
+  allowedOptions,
+  asBought,
+  asDrawn,
+  type DuctOption,
+  everyOption,
+  insteadOfBought,
+  type SectionNeed,
+  type Space,
+} from './candidates.ts';
 import type { Fitting } from './fittingLoss.ts';
-import { shapeOf } from './reshape.ts';
 import type { SizingGoal, SizingSection, SizingSpec } from './spec.ts';
-import type { DuctKind, DuctShape } from './stock.ts';
+import type { DuctKind } from './stock.ts';
 import { type UnitPressure, unitPressure } from './unitPressure.ts';
 import { type DuctRole, quietVelocities, type VelocityLimits } from './velocity.ts';
 import { wantedFlows } from './wantedFlows.ts';
@@ -36,7 +44,8 @@ export type SectionSizing = {
   readonly role: DuctRole;
   /** m³/s of the air in it. */
   readonly flow: number;
-  readonly drawn: DuctShape;
+  /** As it is drawn, with the limits it breaks. */
+  readonly drawn: DuctOption;
   /** Why it is not resized: bought, or a board box at the unit, whose size follows the unit's port and the collars. */
   readonly kept?: 'bought' | 'box';
   readonly options: readonly DuctOption[];
@@ -48,12 +57,21 @@ export type SetUp = {
   readonly spec: SizingSpec;
 };
 
+/** Which options there are: for a section that may change, and besides itself for one that is bought. */
+export type OptionsOf = {
+  readonly free: (need: SectionNeed) => DuctOption[];
+  readonly bought: (need: SectionNeed) => DuctOption[];
+};
+/** Within all limits; or with the limits broken, to see which would have to give. */
+const withinLimits: OptionsOf = { free: allowedOptions, bought: () => [] };
+export const limitsLifted: OptionsOf = { free: everyOption, bought: insteadOfBought };
+
 /** The task at a flow of the blower, in plain numbers. */
-export function setUp(input: DuctSizingInput, flow: number): SetUp {
+export function setUp(input: DuctSizingInput, flow: number, options = withinLimits): SetUp {
   const { model, at = nominalAir } = input;
   const flows = wantedFlows(model, input.rooms, flow);
   const pressure = unitPressure(model, at, flow, input.staticMost);
-  const sections = model.sections.map((x) => sectionSizing(input, x, flows.sections[x.id] ?? 0));
+  const sections = model.sections.map((x) => sectionSizing(input, x, flows.sections[x.id] ?? 0, options));
   const spec: SizingSpec = {
     sections: model.sections.map((x, i): SizingSection => {
       const s = sections[i];
@@ -82,7 +100,7 @@ function airOf(model: AirModel, side: DuctSection['side'], at: AirAt) {
   };
 }
 
-function sectionSizing(input: DuctSizingInput, x: DuctSection, flow: number): SectionSizing {
+function sectionSizing(input: DuctSizingInput, x: DuctSection, flow: number, options: OptionsOf): SectionSizing {
   const { model, at = nominalAir } = input;
   const { air, faster } = airOf(model, x.side, at);
   const role =
@@ -104,9 +122,9 @@ function sectionSizing(input: DuctSizingInput, x: DuctSection, flow: number): Se
     name: x.name,
     role,
     flow: flow * faster,
-    drawn: shapeOf(x),
+    drawn: asDrawn(need),
     ...(kept ? { kept } : {}),
-    options: kept ? [asItIs(need)] : candidates(need),
+    options: kept ? [asBought(need), ...(kept === 'bought' ? options.bought(need) : [])] : options.free(need),
   };
 }
 

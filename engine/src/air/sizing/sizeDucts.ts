@@ -1,12 +1,12 @@
 import type { AirModel } from '../result.ts';
+import type { DuctOption } from './candidates.ts';
 import { lessFlow } from './lessFlow.ts';
 import { smallestFirst } from './nothingFits.ts';
 import { reshaped } from './reshape.ts';
-import { type DuctSizingInput, type SectionSizing, type SetUp, setUp } from './setUp.ts';
+import { type DuctSizingInput, limitsLifted, type SectionSizing, type SetUp, setUp } from './setUp.ts';
 import { solveSizing } from './solveSizing.ts';
 import type { Sizing, SizingTotals } from './spec.ts';
-import { shapeId } from './stock.ts';
-import { totalsOfChoice } from './totals.ts';
+import { totalsOfOnly } from './totals.ts';
 import type { UnitPressure } from './unitPressure.ts';
 
 export type DuctSizing = {
@@ -17,8 +17,8 @@ export type DuctSizing = {
   readonly pressure: UnitPressure;
   /** Sections whose best size is not the one drawn. */
   readonly changed: readonly string[];
-  /** The ducts as drawn, at the same flows; absent where a drawn size is not stocked. */
-  readonly drawn?: { readonly totals: SizingTotals; readonly breaks: readonly string[] };
+  /** The ducts as drawn, at the same flows, and which of them break a limit. */
+  readonly drawn: { readonly totals: SizingTotals; readonly breaks: readonly string[] };
   /** Whether any price was entered; without, only the stand-ins steer. */
   readonly pricesEntered: boolean;
 };
@@ -31,40 +31,39 @@ export type DuctSizing = {
  */
 export function sizeDucts(input: DuctSizingInput): DuctSizing {
   const task = setUp(input, input.flow);
-  const { sections, pressure, spec } = task;
-  const solved = solveSizing(spec);
-  const sizing = solved.status === 'fits' ? solved : withLessFlow(solved, input, task);
-  const drawn = asDrawn(task);
+  const solved = solveSizing(task.spec);
+  return solved.status === 'fits' ? answer(input, task, solved) : whatMustGive(input);
+}
+
+/** All sizes are looked at again, with the limits they break, only where nothing fits within the limits. */
+function whatMustGive(input: DuctSizingInput): DuctSizing {
+  const task = setUp(input, input.flow, limitsLifted);
+  const solved = solveSizing(task.spec);
+  if (solved.status === 'fits') return answer(input, task, solved);
+  const relaxations = smallestFirst([...solved.relaxations, ...lessFlow(solved, input, task)]);
+  return answer(input, task, { ...solved, relaxations });
+}
+
+function answer(input: DuctSizingInput, { sections, pressure, spec }: SetUp, sizing: Sizing): DuctSizing {
+  const choice = sizing.status === 'fits' ? sizing.best.choice : {};
   return {
     sizing,
     sections: Object.fromEntries(sections.map((s) => [s.id, s])),
     flow: input.flow,
     pressure,
-    changed:
-      sizing.status === 'fits'
-        ? sections.flatMap((s) => (sizing.best.choice[s.id] === shapeId(s.drawn) ? [] : [s.id]))
-        : [],
-    ...(drawn ? { drawn } : {}),
+    changed: sections.flatMap((s) => (choice[s.id] === undefined || choice[s.id] === s.drawn.id ? [] : [s.id])),
+    drawn: {
+      totals: totalsOfOnly(spec, (id) => onlyDrawn(sections, id)),
+      breaks: sections.flatMap((s) => (s.drawn.breaks ? [s.id] : [])),
+    },
     pricesEntered: Object.keys(input.prices ?? {}).length > 0,
   };
 }
 
-type NothingFits = Extract<Sizing, { status: 'nothing-fits' }>;
-
-const withLessFlow = (solved: NothingFits, input: DuctSizingInput, task: SetUp): NothingFits => ({
-  ...solved,
-  relaxations: smallestFirst([...solved.relaxations, ...lessFlow(solved, input, task)]).slice(0, 3),
-});
-
-/** Totals of the ducts as drawn, and the sections that break a limit; nothing where a drawn size is not stocked. */
-function asDrawn({ sections, spec }: SetUp): DuctSizing['drawn'] {
-  const drawn = sections.map((s) => s.options.find((o) => o.id === shapeId(s.drawn)));
-  const choice = drawn.flatMap((o, i) => (o && sections[i] ? [[sections[i].id, o.id] as const] : []));
-  if (choice.length < sections.length) return undefined;
-  return {
-    totals: totalsOfChoice(spec, Object.fromEntries(choice)),
-    breaks: sections.flatMap((s, i) => ((drawn[i]?.breaks ?? []).length > 0 ? [s.id] : [])),
-  };
+/** What is bought costs nothing more, drawn or chosen. */
+function onlyDrawn(sections: readonly SectionSizing[], id: string): readonly DuctOption[] {
+  const s = sections.find((x) => x.id === id);
+  return !s ? [] : s.kept ? s.options.slice(0, 1) : [s.drawn];
 }
 
 /** The model with the best sizes in place, to solve its real flows; as it was where nothing fits. */

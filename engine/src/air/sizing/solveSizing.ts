@@ -12,6 +12,8 @@ import { choiceAt, type Fronts, frontsUpward } from './upward.ts';
 const shownBeyond = 1.25;
 /** Pieces into which the pressure is cut where the exact fronts have too many points. */
 const pieces = 1500;
+/** Sums of two points that one step of the exact way may take. */
+const mostSums = 4_000_000;
 
 /**
  * The cheapest choice of one option a section whose hardest supply way and hardest return way together keep within the
@@ -19,9 +21,9 @@ const pieces = 1500;
  * cents or seconds; equal cost takes less pressure, then the option named first. With too many points to carry, pressures
  * are cut into pieces, rounded up for the choice and down for a bound, and the gap between the two is stated. Where
  * nothing fits it says what the least is, along which ways, and which single limits lifted would help. Goal `static`
- * takes the least pressure, then the least money. Throws on what is no tree or no number. Source: `air.sizing`.
+ * takes the least pressure, then the least money. `effort`: sums of two points one exact step may take. Throws on what is no tree or no number. Source: `air.sizing`.
  */
-export function solveSizing(spec: SizingSpec): Sizing {
+export function solveSizing(spec: SizingSpec, effort: number = mostSums): Sizing {
   const c = compileSizing(spec);
   const least = leastOf(c);
   const leastPressure = least.supply + least.return;
@@ -29,7 +31,7 @@ export function solveSizing(spec: SizingSpec): Sizing {
   const limit = Math.ceil(c.budget * shownBeyond);
   // The least static is what the cheapest system costs when there is no more pressure than that.
   const held = spec.goal === 'static' ? { ...c, budget: leastPressure } : c;
-  const exact = frontsUpward(held, limit);
+  const exact = frontsUpward(held, limit, effort);
   const cheapest = exact && within(exact.system, held.budget);
   return exact && cheapest !== undefined
     ? fits(c, { held, fronts: exact, choice: choiceAt(held, exact, cheapest), proof: { kind: 'proved' } })
@@ -95,7 +97,7 @@ function runnerUp(
   const narrowed = { ...c, options };
   const way = new Set<number>();
   for (let i = section; i >= 0; i = c.parent[i] ?? -1) way.add(i);
-  const again = frontsUpward(narrowed, c.budget, f, way);
+  const again = frontsUpward(narrowed, c.budget, Number.POSITIVE_INFINITY, { known: f, only: way });
   return again ? choiceAt(narrowed, again, within(again.system, c.budget)) : undefined;
 }
 
@@ -112,7 +114,7 @@ function cut(c: CompiledSizing, piece: number, round: (x: number) => number): Co
 function bounded(c: CompiledSizing, limit: number): Found {
   const piece = Math.max(1, Math.ceil(c.budget / pieces));
   const [held, low] = [cut(c, piece, Math.ceil), cut(c, piece, Math.floor)];
-  const [fronts, lower] = [frontsUpward(held, limit), frontsUpward(low, c.budget)];
+  const [fronts, lower] = [held, low].map((x) => frontsUpward(x, limit, Number.POSITIVE_INFINITY));
   if (!fronts || !lower) throw new Error('assert: a front of pieces is too long');
   const point = within(fronts.system, c.budget);
   // Rounded up, even the most generous sizes may no longer fit; they do in truth.

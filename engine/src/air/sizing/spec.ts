@@ -1,7 +1,7 @@
 /** A limit that an option would break: left out of the choice, and tried one at a time when nothing fits. */
 export type BrokenLimit = {
-  /** Outer height or width in m, air speed in m/s, how many ducts side by side. */
-  readonly limit: 'depth' | 'width' | 'velocity' | 'runs';
+  /** Outer height or width in m, air speed in m/s, how many ducts side by side, how often it is bought. */
+  readonly limit: 'depth' | 'width' | 'velocity' | 'runs' | 'bought';
   readonly value: number;
   readonly most: number;
 };
@@ -24,7 +24,7 @@ export type SizingSection = {
   readonly from?: string;
   /** Pa of the hardest register at its end, 0 where there is none. */
   readonly end: number;
-  /** Already bought: its one option is judged, never changed, whatever limits it breaks. */
+  /** Already bought: its first option stays, whatever limits it breaks; any others are tried only when nothing fits. */
   readonly fixed?: boolean;
   readonly options: readonly SizingOption[];
 };

@@ -1,6 +1,6 @@
 import { type CompiledSizing, compileSizing, perPascal } from './compile.ts';
 import { leastOf } from './least.ts';
-import type { SizedSystem, SizingChoice, SizingSpec, SizingTotals } from './spec.ts';
+import type { SizedSystem, SizingChoice, SizingSection, SizingSpec, SizingTotals } from './spec.ts';
 
 /** µPa along the hardest supply way and return way together, with the sizes as chosen. */
 export function pressureOf(c: CompiledSizing, choice: readonly number[]): number {
@@ -22,11 +22,11 @@ export const systemOf = (c: CompiledSizing, choice: readonly number[]): SizedSys
 const namesOf = (c: CompiledSizing, choice: readonly number[]): SizingChoice =>
   Object.fromEntries(c.sections.map((s, i) => [s.id, s.options[choice[i] ?? 0]?.id ?? '']));
 
-/** Totals of a choice that names an option for every section, whatever limits it breaks. */
-export function totalsOfChoice(spec: SizingSpec, choice: SizingChoice): SizingTotals {
-  const c = compileSizing(spec);
+/** Totals of a system whose sections each have one option. */
+export function totalsOfOnly(spec: SizingSpec, optionsOf: (section: string) => SizingSection['options']): SizingTotals {
+  const c = compileSizing({ ...spec, sections: spec.sections.map((s) => ({ ...s, options: optionsOf(s.id) })) });
   return totalsOf(
     c,
-    c.sections.map((s) => s.options.findIndex((o) => o.id === choice[s.id])),
+    c.sections.map(() => 0),
   );
 }

@@ -14,24 +14,19 @@ export type Fronts = {
   readonly picked: 'supply' | 'return';
 };
 
-/** Sums of two points that one step may take: a count, so that every machine gives up alike. */
-const mostSums = 4_000_000;
+/** Fronts known from before, and the sections to make anew. */
+type Again = { readonly known: Fronts; readonly only: ReadonlySet<number> };
 
 /**
- * Builds the fronts as far as `limit` (µPa for both sides together). Undefined where the points become too many to
- * carry exactly.
+ * Builds the fronts as far as `limit` (µPa for both sides together). Undefined where one step would take
+ * more than `mostSums` sums of two points: a count, so that every machine gives up alike.
  */
-export function frontsUpward(
-  c: CompiledSizing,
-  limit: number,
-  known?: Fronts,
-  only?: ReadonlySet<number>,
-): Fronts | undefined {
+export function frontsUpward(c: CompiledSizing, limit: number, mostSums: number, again?: Again): Fronts | undefined {
   const least = leastOf(c);
-  const below: Front[] = [...(known?.below ?? [])];
-  const own: Front[] = [...(known?.own ?? [])];
+  const below: Front[] = [...(again?.known.below ?? [])];
+  const own: Front[] = [...(again?.known.own ?? [])];
   for (const i of [...c.order].reverse()) {
-    if (only && !only.has(i)) continue;
+    if (again && !again.only.has(i)) continue;
     const hanging = joined([
       pointFront(c.end[i] ?? 0, 0),
       ...(c.children[i] ?? []).map((j) => own[j] ?? pointFront(0, 0)),
