@@ -11,7 +11,7 @@ const kindWords: Readonly<Record<DuctKind, string>> = {
 };
 
 /** “8 in flexible”, “14 in × 8 in rectangular metal”. */
-export function shapeWords(shape: DuctShape, print: Printer): string {
+function shapeWords(shape: DuctShape, print: Printer): string {
   const length = (m: number) => print.quantity(m, 'length');
   const size = 'diameter' in shape ? length(shape.diameter) : `${length(shape.width)} × ${length(shape.height)}`;
   return `${size} ${kindWords[shape.kind]}`;
@@ -33,24 +33,23 @@ export function sizingSentence(d: DuctSizing, print: Printer): string {
   const { totals } = sizing.best;
   const change =
     d.changed.length === 0 ? 'The sizes as drawn are' : `With ${d.changed.length} of the ducts another size, it is`;
-  return `${change} the choice of stocked sizes that takes ${goalWords[sizing.goal]}: ${print.quantity(totals.pressure, 'pressure')} of the ${print.quantity(sizing.budget, 'pressure')} there is for ducts and registers, ${costOf(sizing.goal, totals, print)} for what is still to be bought. ${proofWords(sizing.proof, sizing.goal, print)}`;
+  return `${change} the choice of stocked sizes that takes ${goalWords[sizing.goal]}: ${print.quantity(totals.pressure, 'pressure')} of the ${print.quantity(sizing.budget, 'pressure')} there is for ducts and registers, ${costOf(sizing.goal, totals, print)} for what is still to be bought. ${proofWords(sizing.proof, sizing.goal, print)}${d.pricesEntered || sizing.goal === 'labour' ? '' : ` ${standIn}`}`;
 }
 
-export function proofWords(proof: SizingProof, goal: SizingGoal, print: Printer): string {
+function proofWords(proof: SizingProof, goal: SizingGoal, print: Printer): string {
   if (proof.kind === 'proved') return 'Proved: no other choice is better.';
   const bound = costOf(goal, { money: proof.bound, labour: proof.bound }, print);
   return `Not proved best: no choice can take less than ${bound}, so at most ${print.quantity(proof.gap, 'fraction')} could be saved.`;
 }
 
-/** What stand-in prices mean for the choice. */
-export const pricesWords =
+const standIn =
   'The prices are stand-ins without a source: only their differences between sizes steer the choice. Enter yours before you order.';
 
 /** The runner-up, or that there is none. */
 export function runnerUpWords({ sizing, sections }: DuctSizing, print: Printer): string {
   if (sizing.status !== 'fits') return '';
   const { runnerUp, best, goal } = sizing;
-  if (!runnerUp) return 'No other choice fits.';
+  if (!runnerUp) return sizing.proof.kind === 'proved' ? 'No other choice fits.' : '';
   const changes = runnerUp.differs.map(
     (id) => `“${sections[id]?.name ?? id}” ${sizeOf(sections, id, runnerUp.choice[id], print)}`,
   );
@@ -84,7 +83,8 @@ export function nextSizeWords(d: DuctSizing, next: NextSize, print: Printer): st
   return `“${name}” as ${size}: ${gain}, ${costOf(d.sizing.goal, next, print)} more.`;
 }
 
-function nothingWords({ sizing, sections }: DuctSizing, print: Printer): string {
+function nothingWords(d: DuctSizing, print: Printer): string {
+  const { sizing, sections } = d;
   if (sizing.status === 'fits') return '';
   const [closed] = sizing.closed;
   const section = closed === undefined ? undefined : sections[closed];
@@ -95,6 +95,8 @@ function nothingWords({ sizing, sections }: DuctSizing, print: Printer): string 
     );
     return `No choice of stocked sizes takes ${print.quantity(section.flow, 'flow')} through “${section.name}”${limits}. ${takeOne(sizing.relaxations)}`;
   }
+  if (sizing.budget <= 0)
+    return `The filter and what is added take all that the blower gives at ${print.quantity(d.flow, 'flow')}: nothing is left for ducts. ${takeOne(sizing.relaxations)}`;
   const way = sizing.ways.flatMap((w) => w.sections).map((id) => `“${sections[id]?.name ?? id}”`);
   return `No choice of stocked sizes meets the pressure: the most generous ones allowed still take ${print.quantity(sizing.leastPressure ?? 0, 'pressure')}, and there is ${print.quantity(sizing.budget, 'pressure')}. The hardest way is ${way.join(', ')}. ${takeOne(sizing.relaxations)}`;
 }

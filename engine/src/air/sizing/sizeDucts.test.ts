@@ -8,17 +8,11 @@ import { attempt } from '../../plan/outcome.ts';
 import { scenario } from '../../plan/scenario.ts';
 import { boughtSections } from '../bought.ts';
 import { nominalAir, solveFlows } from '../flows.ts';
-import {
-  type DuctSizingInput,
-  fittingsOf,
-  nextSizeWords,
-  relaxationWords,
-  runnerUpWords,
-  sizeDucts,
-  sizedModel,
-  sizingSentence,
-} from './index.ts';
+import { fittingsOf } from './fittingsOf.ts';
+import { nextSizeWords, relaxationWords, runnerUpWords, sizingSentence } from './messages.ts';
 import { reshaped, sectionLoss, shapeOf } from './reshape.ts';
+import type { DuctSizingInput } from './setUp.ts';
+import { sizeDucts, sizedModel } from './sizeDucts.ts';
 import type { Relaxation } from './spec.ts';
 import { quietVelocities } from './velocity.ts';
 import { wantedFlows } from './wantedFlows.ts';
@@ -219,6 +213,17 @@ describe('425 L/s through a 300 mm joist bay', () => {
   it('in 200 mm of height only more height helps: nothing absurd is offered', () => {
     const { sizing } = sizeDucts({ ...strong, spaces: { trunk: { depth: 0.2 } } });
     expect(sizing.status === 'fits' ? [] : sizing.relaxations.map((r) => r.limit)).toEqual(['depth']);
+  });
+});
+
+describe('a filter that takes all the blower gives', () => {
+  it('is said, as what has to give', () => {
+    const clogged = { ...tern, model: { ...tern.model, filter: { ...tern.model.filter, area: 0.05 } } };
+    const sized = sizeDucts(clogged);
+    expect(sized.pressure.left).toBeLessThan(0);
+    expect(sizingSentence(sized, printerFor('us'))).toMatch(
+      /^The filter and what is added take all that the blower gives/,
+    );
   });
 });
 
