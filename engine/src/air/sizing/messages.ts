@@ -31,9 +31,21 @@ export function sizingSentence(d: DuctSizing, print: Printer): string {
   const { sizing } = d;
   if (sizing.status === 'nothing-fits') return nothingWords(d, print);
   const { totals } = sizing.best;
-  const change =
-    d.changed.length === 0 ? 'The sizes as drawn are' : `With ${d.changed.length} of the ducts another size, it is`;
-  return `${change} the choice of stocked sizes that takes ${goalWords[sizing.goal]}: ${print.quantity(totals.pressure, 'pressure')} of the ${print.quantity(sizing.budget, 'pressure')} there is for ducts and registers, ${costOf(sizing.goal, totals, print)} for what is still to be bought. ${proofWords(sizing.proof, sizing.goal, print)}${d.pricesEntered || sizing.goal === 'labour' ? '' : ` ${standIn}`}`;
+  const first =
+    d.changed.length === 0
+      ? 'Every duct is drawn in its best stocked size.'
+      : `${d.changed.length === 1 ? 'One duct' : `${d.changed.length} ducts`} should be another size.`;
+  const uses = `${print.quantity(totals.pressure, 'pressure')} of the ${print.quantity(sizing.budget, 'pressure')} there is for ducts and registers`;
+  const prices = d.pricesEntered || sizing.goal === 'labour' ? '' : ` ${standIn}`;
+  return `${first} The stocked choice that takes ${goalWords[sizing.goal]} uses ${uses}, and ${costOf(sizing.goal, totals, print)} for what is still to be bought. ${proofWords(sizing.proof, sizing.goal, print)}${prices}`;
+}
+
+/** One duct that should be another size: “Return from the hall”: 14 in flexible instead of 9 in flexible. */
+export function changeWords({ sizing, sections }: DuctSizing, section: string, print: Printer): string {
+  const drawn = sections[section]?.drawn;
+  if (sizing.status !== 'fits' || !drawn) return '';
+  const size = sizeOf(sections, section, sizing.best.choice[section], print);
+  return `“${sections[section]?.name ?? section}”: ${size} instead of ${shapeWords(drawn.shape, print)}.`;
 }
 
 function proofWords(proof: SizingProof, goal: SizingGoal, print: Printer): string {

@@ -9,7 +9,7 @@ import { scenario } from '../../plan/scenario.ts';
 import { boughtSections } from '../bought.ts';
 import { nominalAir, solveFlows } from '../flows.ts';
 import { fittingsOf } from './fittingsOf.ts';
-import { nextSizeWords, relaxationWords, runnerUpWords, sizingSentence } from './messages.ts';
+import { changeWords, nextSizeWords, relaxationWords, runnerUpWords, sizingSentence } from './messages.ts';
 import { reshaped, sectionLoss, shapeOf } from './reshape.ts';
 import type { DuctSizingInput } from './setUp.ts';
 import { sizeDucts, sizedModel } from './sizeDucts.ts';
@@ -115,6 +115,7 @@ describe.each(inputs)('the ducts of %s', (_name, input) => {
     const said = [
       sizingSentence(sized, print),
       runnerUpWords(sized, print),
+      ...sized.changed.map((id) => changeWords(sized, id, print)),
       ...sized.sizing.next.map((n) => nextSizeWords(sized, n, print)),
     ].join(' ');
     expect(said).toContain('Proved: no other choice is better.');
@@ -134,6 +135,9 @@ describe('what is bought', () => {
       if (sized.sizing.status !== 'fits') throw new Error('at this flow it fits');
       expect(sized.sizing.best.choice['return-hall']).toBe('flexible 229');
       expect(sized.changed).not.toContain('return-hall');
+      expect(changeWords(sizeDucts(tern), 'return-hall', printerFor('us'))).toBe(
+        '“Return from the hall”: 14" flexible instead of 9" flexible.',
+      );
       expect(sized.drawn.breaks).toContain('return-hall');
       expect(sized.sections['return-hall']?.kept).toBe('bought');
       const free = sizeDucts({ ...tern, flow: 0.26 }).sizing;
