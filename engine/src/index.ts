@@ -1,3 +1,5 @@
+export { solveSizing } from './air/sizing/solveSizing.ts';
+export type { SizingSection, SizingSpec } from './air/sizing/spec.ts';
 export type { Place } from './climate/result.ts';
 export { rowsOfYear } from './climate/rowsOfYear.ts';
 export { estimatedCloud, skyTemperatures } from './climate/skyTemperatures.ts';
