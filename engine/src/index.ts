@@ -1,3 +1,11 @@
+export {
+  changeWords,
+  nextSizeWords,
+  relaxationWords,
+  runnerUpWords,
+  sizingSentence,
+} from './air/sizing/messages.ts';
+export type { DuctSizing } from './air/sizing/sizeDucts.ts';
 export { solveSizing } from './air/sizing/solveSizing.ts';
 export type { SizingSection, SizingSpec } from './air/sizing/spec.ts';
 export type { Place } from './climate/result.ts';

@@ -33,6 +33,10 @@ const planOf = (...findings: Finding[]): Plan => ({
   readings: [],
   workings: {},
   agreement: { converged: false, sweeps: 0, residual: 0 },
+  season: {
+    unitYear: { ok: false, because: 'missing', paths: [] },
+    improvements: { ok: false, because: 'missing', paths: [] },
+  },
   sources: {},
   problems: [],
 });

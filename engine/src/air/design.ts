@@ -4,10 +4,13 @@ import type { Scenario, Spread } from '../plan/scenario.ts';
 import { scenario, spread } from '../plan/scenario.ts';
 import type { TradeInput } from '../plan/trade.ts';
 import { recordWorking, type Working } from '../plan/working.ts';
+import { boughtSections } from './bought.ts';
 import { nominalAir, solveFlows } from './flows.ts';
 import { ladderOf } from './ladder.ts';
 import { airModel, sideOf } from './model.ts';
 import type { AirFlows, AirModel, AirResult, RoomAir } from './result.ts';
+import { fittingsOf } from './sizing/fittingsOf.ts';
+import { sizingJob } from './sizing/sizingJob.ts';
 
 type Input = TradeInput<'climate' | 'loads' | 'equipment'>;
 
@@ -34,18 +37,31 @@ export function design({ project, upstream }: Input): AirResult {
     attempt(() => required(spreads)[key] ?? unresolved('missing', 'routes.ducts'));
   const designFlow = attempt(() => wantedFlow(required(unit), required(flows)));
   const workings: Record<string, Working> = {};
+  const byRoom = Object.fromEntries(
+    rooms.map((room) => [room, roomAir(room, upstream, designFlow, pick(`room:${room}`), workings)]),
+  );
+  const sizing = attempt(() => {
+    const { staticMost } = required(unit).blower;
+    return sizingJob({
+      model: required(model),
+      fittings: fittingsOf(ducts, scenario()),
+      rooms: Object.fromEntries(Object.entries(byRoom).map(([room, { wanted }]) => [room, required(wanted)])),
+      flow: required(designFlow),
+      ...(staticMost === undefined ? {} : { staticMost }),
+      bought: boughtSections(project),
+    });
+  });
   return {
     model,
     flows,
-    rooms: Object.fromEntries(
-      rooms.map((room) => [room, roomAir(room, upstream, designFlow, pick(`room:${room}`), workings)]),
-    ),
+    rooms: byRoom,
+    sizing: sizing.ok ? { ok: false, because: 'pending', paths: [sizing.value.key] } : sizing,
     flow: pick('flow'),
     staticPressure: pick('static'),
     filterVelocity: pick('filterVelocity'),
     ladder: attempt(() => ladderOf(required(model), required(flows))),
     workings,
-    wanted: [],
+    wanted: sizing.ok ? [sizing.value] : [],
   };
 }
 

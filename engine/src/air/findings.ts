@@ -10,6 +10,7 @@ import { sideOf } from './model.ts';
 import type { AirFlows, AirModel, AirResult, DuctSection } from './result.ts';
 import { roomFindings } from './roomFindings.ts';
 import { seasonFindings } from './seasonFindings.ts';
+import { sizesFinding } from './sizesFinding.ts';
 import { velocityFindings } from './velocityFindings.ts';
 
 export type Found = { readonly draft: Draft; readonly working: Working };
@@ -30,6 +31,7 @@ export function findings(result: AirResult, view: PlanView): Drafts {
 
 const known = (result: AirResult, model: AirModel, flows: AirFlows, view: PlanView, bought: Bought): Found[] => [
   totalFlow(result, view),
+  sizesFinding(result),
   returnPath(model, flows),
   filterVelocity(result),
   insulation(model),

@@ -1,6 +1,7 @@
 import type { Trade } from '../plan/trade.ts';
 import { design } from './design.ts';
 import { findings } from './findings.ts';
+import { learn } from './learn.ts';
 import { materials } from './materials.ts';
 import { words } from './messages.ts';
 import { readings } from './readings.ts';
@@ -12,9 +13,10 @@ export const air: Trade<'air', 'climate' | 'loads' | 'equipment'> = {
   id: 'air',
   title: 'Air',
   phase: 'before',
-  reads: ['routes.ducts'],
+  reads: ['routes.ducts', 'items'],
   after: ['climate', 'loads', 'equipment'],
   design,
+  learn,
   findings,
   materials,
   tasks,

@@ -25,6 +25,16 @@ const say: Readonly<Record<string, Say>> = {
           ? 'Pull the flexible ducts as tight as they go and support them every 4 ft: slack is what makes this uncertain.'
           : provenChange(j, print),
   }),
+  sizes: (j, print) => ({
+    what: `To bring every room the air it asks for, ${print.quantity(fact(j, 'flow'), 'flow')} in all, the ducts as drawn need ${print.value(j)}; the blower has ${print.limit(j)} for them.`,
+    why: 'Sizes belong together: one duct made larger shifts the air of all others. Ducts that are cut and hung are dear to change.',
+    mend:
+      fact(j, 'fits') === 0
+        ? `No choice of stocked sizes is enough. ${fact(j, 'ways') > 0 ? 'The air page lists what could give.' : 'More than one limit has to give: more room for the ducts, a larger filter, another unit.'}`
+        : fact(j, 'changed') === 0
+          ? done
+          : `The air page has the stocked sizes that do it for the least money: ${fact(j, 'changed') === 1 ? `“${name(j)}” changes` : `${fact(j, 'changed')} ducts change, “${name(j)}” among them`}.`,
+  }),
   'total-flow': (j, print) => ({
     what: `${print.quantity(fact(j, 'flow'), 'flow')} will flow, ${print.value(j)} of what the unit’s figures are stated for.`,
     why: 'Less air means less heat than the sheet says, and supply air too hot or too cold.',

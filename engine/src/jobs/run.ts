@@ -1,3 +1,6 @@
+import type { DuctSizingInput } from '../air/sizing/setUp.ts';
+import { sizeDucts } from '../air/sizing/sizeDucts.ts';
+import { sizingKind, sizingVersion } from '../air/sizing/sizingJob.ts';
 import { isWeatherYear, type WeatherYear } from '../climate/weather/weatherYear.ts';
 import { summariseYear, yearJobKind } from '../climate/yearJob.ts';
 import { improvements } from '../coupling/houseYear/improvements.ts';
@@ -13,6 +16,7 @@ import { type DaysInputs, daysJobKind, daysJobVersion, runDays } from '../loads/
 import { studyKind, studyVersion, totalsKind, totalsVersion } from '../loads/dynamic/studyJob.ts';
 import { houseYearKind, houseYearVersion, type YearInputs } from '../loads/dynamic/yearJob.ts';
 import { BuildingRefused } from '../physics/building/index.ts';
+import { attempt } from '../plan/outcome.ts';
 import type { Job } from './job.ts';
 import { runSplit, splitOf } from './split.ts';
 
@@ -60,6 +64,10 @@ const kinds: Readonly<Record<string, { readonly version: number; readonly run: R
         host.tell,
       );
     },
+  },
+  [sizingKind]: {
+    version: sizingVersion,
+    run: (inputs) => attempt(() => sizeDucts(inputs as DuctSizingInput)),
   },
   [studyKind]: { version: studyVersion, run: inOneGo(studyKind) },
   [totalsKind]: { version: totalsVersion, run: inOneGo(totalsKind) },

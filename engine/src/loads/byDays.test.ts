@@ -18,7 +18,7 @@ describe('a unit, once the cold night and the hot day are known', () => {
     const heating = required(loads.heating);
     const sums = required(before.plan.trades.loads?.heating ?? loads.heating);
     expect(heating.likely).toBe(days.night.house);
-    expect(required(loads.sums ?? loads.heating)).toMatchObject({ heating: sums.likely });
+    expect(loads.sums).toMatchObject({ ok: true, value: { heating: sums.likely } });
     // The width stays a share of the whole.
     expect(heating.high / heating.likely).toBeCloseTo(sums.high / sums.likely, 12);
     const cooling = required(loads.cooling);

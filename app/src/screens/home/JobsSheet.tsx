@@ -9,6 +9,7 @@ const kindWord: Readonly<Record<string, string>> = {
   'loads/year': 'The house through a year',
   'coupling/unit-year': 'A year with the chosen unit and these ducts',
   'coupling/improvements': 'What could be done to the house, in every combination',
+  'air/sizing': 'The best stocked size of every duct',
   'loads/study': 'A thousand houses, each as this one may be',
   'loads/totals': 'What the first unknowns do together',
 };

@@ -6,6 +6,7 @@ import { Quantity, QuantityRange } from '../../quantity/Quantity.tsx';
 import { useSession } from '../../services.ts';
 import { OutcomeOr } from './OutcomeOr.tsx';
 import { PressureLadder } from './PressureLadder.tsx';
+import { SizesSheet } from './SizesSheet.tsx';
 
 type Air = TradeResults['air'];
 
@@ -39,6 +40,7 @@ export function AirResultSheets({ result, agreement }: { result: Air; agreement:
         )}
         {result.ladder.ok && <PressureLadder rungs={result.ladder.value} />}
       </Sheet>
+      <SizesSheet outcome={result.sizing} />
       <RoomFlows rooms={Object.values(result.rooms)} />
     </>
   );

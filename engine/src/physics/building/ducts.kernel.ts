@@ -39,7 +39,8 @@ export function setDucts(l: Layout, s: State): void {
     const running = ductRunning[i]!;
     for (let j = 0; j < systems; j++) {
       if (d.ofSystem[j] !== i) continue;
-      const [a, b] = [(at * systems + j) * zones, (next * systems + j) * zones];
+      const a = (at * systems + j) * zones;
+      const b = (next * systems + j) * zones;
       for (let z = 0; z < zones; z++) share[j * zones + z] = (1 - up) * d.share[a + z]! + up * d.share[b + z]!;
     }
     const pairs = zones * zones;
