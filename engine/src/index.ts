@@ -1,3 +1,4 @@
+export { binsOfHours } from './climate/bins.ts';
 export type { Place } from './climate/result.ts';
 export { rowsOfYear } from './climate/rowsOfYear.ts';
 export { estimatedCloud, skyTemperatures } from './climate/skyTemperatures.ts';

@@ -12,6 +12,9 @@ import { source as iso13788 } from '../iso-13788/measure.ts';
 import { source as networks } from '../networks/measure.ts';
 import { source as psychrometrics } from '../psychrometrics/measure.ts';
 import { source as residentialLoad } from '../residential-load/measure.ts';
+import { source as seasonalBins } from '../seasonal-bins/measure.ts';
+import { source as seasonalEu } from '../seasonal-eu/measure.ts';
+import { source as seasonalUs } from '../seasonal-us/measure.ts';
 import { source as sensitivity } from '../sensitivity/measure.ts';
 import { source as skyAndGround } from '../sky-and-ground/measure.ts';
 import { source as solar } from '../solar/measure.ts';
@@ -36,6 +39,9 @@ export const sources: readonly ValidationSource[] = [
   ductHeat,
   residentialLoad,
   coil,
+  seasonalUs,
+  seasonalEu,
+  seasonalBins,
   weatherFiles,
   standard140,
   atticField,
