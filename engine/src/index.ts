@@ -14,7 +14,15 @@ export type { Improvement } from './coupling/houseYear/improvements.ts';
 export type { Measure } from './coupling/houseYear/measures.ts';
 export type { YearTable } from './coupling/houseYear/table.ts';
 export { houseLayout } from './coupling/houseYear/table.ts';
-export { apparatusDewPoint, bypassAt } from './equipment/coil.ts';
+export {
+  apparatusDewPoint,
+  bypassAt,
+  bypassFactor,
+  heatGivenUp,
+  transferUnits,
+} from './equipment/coil/bypass.ts';
+export { coilOf, standardAir } from './equipment/coil/fit.ts';
+export { coilOutput } from './equipment/coil/operate.ts';
 export { defrostLoss } from './equipment/sheet.ts';
 export type { FirstAnswer, FirstWinter } from './first/answer.ts';
 export { firstAnswer, unitStatus } from './first/answer.ts';

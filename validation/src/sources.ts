@@ -20,6 +20,7 @@ import { source as skyAndGround } from '../sky-and-ground/measure.ts';
 import { source as solar } from '../solar/measure.ts';
 import { source as standard140 } from '../standard-140/measure.ts';
 import { source as syntheticYears } from '../synthetic-year/measure.ts';
+import { source as thinAir } from '../thin-air/measure.ts';
 import { source as weatherFiles } from '../weather-files/measure.ts';
 import type { ValidationSource } from './row.ts';
 
@@ -39,6 +40,7 @@ export const sources: readonly ValidationSource[] = [
   ductHeat,
   residentialLoad,
   coil,
+  thinAir,
   seasonalUs,
   seasonalEu,
   seasonalBins,

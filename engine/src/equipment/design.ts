@@ -7,11 +7,12 @@ import { attempt, type Outcome, required, unresolved } from '../plan/outcome.ts'
 import { type Scenario, type Spread, scenario, spread } from '../plan/scenario.ts';
 import type { TradeInput } from '../plan/trade.ts';
 import { recordWorking, type Working } from '../plan/working.ts';
+import { correctionsOf } from './corrections.ts';
 import { heatingOutput } from './heating.ts';
 import { rank } from './ranking.ts';
 import type { Candidate, EquipmentResult, UnitModel } from './result.ts';
 import { balancePoint, cyclingHours, heatingHours } from './season.ts';
-import { readSheet } from './sheet.ts';
+import { betweenRows, readSheet } from './sheet.ts';
 import { unitAt } from './unitAt.ts';
 import { blowerModel, type CandidateInput, unitModel } from './unitModel.ts';
 
@@ -110,11 +111,15 @@ function coolingOutput(
     );
     // Cooler than its coolest row a unit gives no less than at that row.
     const outdoor = Math.max(hot, coolest);
-    const { row } = readSheet(unit, 'cooling', 'most', outdoor);
+    const sheet = readSheet(unit, 'cooling', 'most', outdoor);
     const enteringHumidity = humidityRatio({ t: indoor, rh: s.of(humidity) }, pressure);
-    const flow = row.airflow ?? unresolved('missing', `candidates.${unit.id}.rows`);
+    const flow = betweenRows(sheet, (r) => r.airflow) ?? unresolved('missing', `candidates.${unit.id}.rows`);
     const out = required(
-      unitAt(unit, { mode: 'cooling', outdoor, entering: indoor, enteringHumidity, flow, pressure, speed: 'most' }),
+      unitAt(
+        unit,
+        { mode: 'cooling', outdoor, entering: indoor, enteringHumidity, flow, pressure, speed: 'most' },
+        correctionsOf(unit, s),
+      ),
     );
     return { sensible: out.sensible, spare: out.sensible - s.of(asGiven('loads.cooling', load.sensible)) };
   });

@@ -1,9 +1,10 @@
 import type { ClimateResult } from '../climate/result.ts';
 import type { LoadsResult } from '../loads/result.ts';
 import { required } from '../plan/outcome.ts';
+import { usualCorrections } from './corrections.ts';
 import type { UnitModel } from './result.ts';
 import { readSheet, rowsOf } from './sheet.ts';
-import { altitudeFactor, heatingAt, usualCorrections } from './unitAt.ts';
+import { altitudeFactor, heatingAt } from './unitAt.ts';
 
 type Upstream = { readonly climate: ClimateResult; readonly loads: LoadsResult };
 
@@ -27,7 +28,7 @@ export function heatingHours(upstream: Upstream): number {
 export function cyclingHours(unit: UnitModel, upstream: Upstream): number {
   const rows = rowsOf(unit, 'heating', 'least');
   const load = loadAt(upstream);
-  const thin = altitudeFactor(required(upstream.climate.pressure), usualCorrections.altitudeShare);
+  const thin = altitudeFactor(required(upstream.climate.pressure), usualCorrections(unit).altitudeShare);
   const [coldest, warmest] = [rows[0]?.outdoor ?? 0, rows.at(-1)?.outdoor ?? 0];
   const least = (t: number) =>
     readSheet(unit, 'heating', 'least', Math.max(coldest, Math.min(warmest, t))).capacity * thin;
@@ -43,7 +44,7 @@ export function balancePoint(unit: UnitModel, upstream: Upstream): number {
   const load = loadAt(upstream);
   const pressure = required(upstream.climate.pressure);
   const spare = (outdoor: number) =>
-    heatingAt(unit, { outdoor, pressure, speed: 'most' }, usualCorrections).capacity - load(outdoor);
+    heatingAt(unit, { outdoor, pressure, speed: 'most' }, usualCorrections(unit)).capacity - load(outdoor);
   let [low, high] = [rows[0]?.outdoor ?? 0, rows.at(-1)?.outdoor ?? 0];
   if (spare(low) >= 0) return low;
   if (spare(high) < 0)

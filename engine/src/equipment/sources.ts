@@ -12,6 +12,27 @@ export const sources: Sources = {
     standing: 'from memory',
   },
   'equipment.coil': { title: 'Bypass-factor method: apparatus dew point, NTU with the flow', standing: 'from memory' },
+  'equipment.coil-slope': {
+    title:
+      'Common practice, no source: a compressor gives 1.5 to 4.5 % more for each K its coil is warmer, unless the sheet’s own rows tell',
+    standing: 'common practice',
+  },
+  'equipment.coil-reach': {
+    title: 'Common practice, no source: a row tells of half to one and a half of its flow, and 8 K of wet bulb about it',
+    standing: 'common practice',
+  },
+  'equipment.sensible-share': {
+    title: 'Common practice, no source: 0.65 to 0.85 of the cooling is sensible where a sheet does not say',
+    standing: 'common practice',
+  },
+  'equipment.standard-air': {
+    title: 'AHRI 210/240: airflow is stated as standard air, 1.204 kg/m³; capacities are net of the indoor blower’s heat',
+    standing: 'from memory',
+  },
+  'equipment.fan-heat': {
+    title: 'What a blower draws ends as heat in its air; power falls with the density (fan laws)',
+    standing: 'from memory',
+  },
   'equipment.cycling': {
     title: 'Common practice, no source: stop and start in no more than a third of the heating hours',
     standing: 'common practice',
