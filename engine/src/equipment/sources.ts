@@ -18,7 +18,8 @@ export const sources: Sources = {
     standing: 'common practice',
   },
   'equipment.coil-reach': {
-    title: 'Common practice, no source: a row tells of half to one and a half of its flow, and 8 K of wet bulb about it',
+    title:
+      'Common practice, no source: a row tells of half to one and a half of its flow, and 8 K of wet bulb about it',
     standing: 'common practice',
   },
   'equipment.sensible-share': {
@@ -26,7 +27,8 @@ export const sources: Sources = {
     standing: 'common practice',
   },
   'equipment.standard-air': {
-    title: 'AHRI 210/240: airflow is stated as standard air, 1.204 kg/m³; capacities are net of the indoor blower’s heat',
+    title:
+      'AHRI 210/240: airflow is stated as standard air, 1.204 kg/m³; capacities are net of the indoor blower’s heat',
     standing: 'from memory',
   },
   'equipment.fan-heat': {
