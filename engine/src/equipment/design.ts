@@ -1,7 +1,5 @@
 import type { Given, Range, ResolvedProject } from '@kneewall/project';
 import { inOrder } from '@kneewall/project';
-import type { ClimateResult } from '../climate/result.ts';
-import type { LoadsResult } from '../loads/result.ts';
 import { humidityRatio } from '../physics/air/index.ts';
 import { attempt, type Outcome, required, unresolved } from '../plan/outcome.ts';
 import { type Scenario, type Spread, scenario, spread } from '../plan/scenario.ts';
@@ -9,14 +7,15 @@ import type { TradeInput } from '../plan/trade.ts';
 import { recordWorking, type Working } from '../plan/working.ts';
 import { correctionsOf } from './corrections.ts';
 import { heatingOutput } from './heating.ts';
+import { ownSeason, type Upstream } from './ownSeason.ts';
+import { usCooling, usHeating } from './published.ts';
+import { europeanHeating } from './publishedEurope.ts';
 import { rank } from './ranking.ts';
 import type { Candidate, EquipmentResult, UnitModel } from './result.ts';
-import { balancePoint, cyclingHours, heatingHours } from './season.ts';
+import { balancePoint, cyclingHours, heatingHours, helpedHours } from './season.ts';
 import { betweenRows, readSheet } from './sheet.ts';
 import { unitAt } from './unitAt.ts';
 import { blowerModel, type CandidateInput, unitModel } from './unitModel.ts';
-
-type Upstream = { readonly climate: ClimateResult; readonly loads: LoadsResult };
 
 /** What each candidate gives at the cold night and the hot hour, how long it cycles, and what it draws. Pure. */
 export function design({ project, upstream }: TradeInput<'climate' | 'loads'>): EquipmentResult {
@@ -70,6 +69,13 @@ function candidateOf(
     balancePoint: attempt(() => balancePoint(unit, upstream)),
     cyclingHours: attempt(() => cyclingHours(unit, upstream)),
     heatingHours: attempt(() => heatingHours(upstream)),
+    helpedHours: attempt(() => helpedHours(unit, upstream, s.maybe(input.outdoorLeast))),
+    seasons: {
+      own: attempt(() => ownSeason(unit, upstream, s.maybe(input.outdoorLeast))),
+      usHeating: usHeating(unit),
+      usCooling: usCooling(unit),
+      europe: europeanHeating(unit),
+    },
     designCop: attempt(() => required(night).cop.likely),
     powerMost: attempt(() => drawn(input, s)),
   };

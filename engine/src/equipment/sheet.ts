@@ -51,7 +51,11 @@ export function readSheet(
   outdoor: number,
   nearness: Nearness = nearUsual,
 ): Output {
-  const rows = rowsOf(unit, mode, speed, nearness);
+  return readRows(rowsOf(unit, mode, speed, nearness), unit, outdoor);
+}
+
+/** The same from rows that are at hand, rising in outdoor temperature. */
+export function readRows(rows: readonly UnitRow[], unit: UnitModel, outdoor: number): Output {
   const above = rows.findIndex((r) => r.outdoor >= outdoor - 1e-9);
   const [upper, lower] = [rows[above], rows[Math.max(0, above - 1)]];
   if (!upper || !lower) return unresolved('out-of-range', rowsPath(unit));

@@ -84,23 +84,32 @@ function byShare(sheet: Output, { capacity }: CoilAt, usual: Corrections): Pick<
   return { sensible: capacity * share, latent: capacity * (1 - share) };
 }
 
+type HeatingOutput = {
+  readonly capacity: number;
+  readonly power: number;
+  readonly sheet: number;
+  readonly thin: number;
+  readonly loss: number;
+  readonly ratedFlow: number | undefined;
+};
+type HeatingAt = Pick<UnitAt, 'outdoor' | 'pressure'>;
+
 /** Heat a unit gives at an outdoor temperature, W, and the steps to it. Ends the enclosing attempt outside its sheet. */
-export function heatingAt(
+export const heatingAt = (
   unit: UnitModel,
-  at: Pick<UnitAt, 'outdoor' | 'pressure' | 'speed'>,
+  at: HeatingAt & Pick<UnitAt, 'speed'>,
+  corrections: Pick<Corrections, 'altitudeShare' | 'frostLoss'>,
+): HeatingOutput => heatingOf(readSheet(unit, 'heating', at.speed, at.outdoor), at, corrections);
+
+/** A reading of the sheet with altitude and frost counted. */
+export function heatingOf(
+  found: Output,
+  { outdoor, pressure }: HeatingAt,
   { altitudeShare, frostLoss }: Pick<Corrections, 'altitudeShare' | 'frostLoss'>,
-): {
-  capacity: number;
-  power: number;
-  sheet: number;
-  thin: number;
-  loss: number;
-  ratedFlow: number | undefined;
-} {
-  const found = readSheet(unit, 'heating', at.speed, at.outdoor);
-  const thin = altitudeFactor(at.pressure, altitudeShare);
+): HeatingOutput {
+  const thin = altitudeFactor(pressure, altitudeShare);
   const { defrostCounted } = found.share < 0.5 ? found.lower : found.upper;
-  const loss = defrostCounted ? 0 : defrostLoss(at.outdoor, frostLoss);
+  const loss = defrostCounted ? 0 : defrostLoss(outdoor, frostLoss);
   return {
     capacity: found.capacity * thin * (1 - loss),
     power: found.power * (1 - 0.15 * loss),

@@ -15,7 +15,7 @@ const noLoad = 16;
 /**
  * A heating season by the European bin method, air to air. Straight lines between the points and, as the method has
  * it, along the last two beyond their ends; points rise in temperature, at least two. `design` is the load in W at the
- * climate's design temperature. Resistance heat takes what the highest speed cannot. Source: `equipment.eu-season`.
+ * climate's design temperature. Resistance heat takes what the highest speed cannot. Source: `equipment.europe-season`.
  */
 export function europeanSeason(
   points: readonly EuropeanPoint[],

@@ -3,7 +3,7 @@ export type EuropeanClimate = 'average' | 'colder';
 /** °C at which a climate's building needs its design load. */
 export const europeanDesign: Readonly<Record<EuropeanClimate, number>> = { average: -10, colder: -22 };
 
-/** Hours of the heating season at each whole °C from the design temperature to 15 °C. Source: `equipment.eu-season`. */
+/** Hours of the heating season at each whole °C from the design temperature to 15 °C. Source: `equipment.europe-season`. */
 const hours: Readonly<Record<EuropeanClimate, readonly number[]>> = {
   average: [
     1, 25, 23, 24, 27, 68, 91, 89, 165, 173, 240, 280, 320, 357, 356, 303, 330, 326, 348, 335, 315, 215, 169, 151, 105,

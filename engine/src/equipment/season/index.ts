@@ -17,6 +17,7 @@ export {
   betweenLine,
   frostedLine,
   lineThrough,
+  meetLoad,
   singleSpeed,
   type Test,
   usTests,

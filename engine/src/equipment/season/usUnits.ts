@@ -52,17 +52,33 @@ export type Operation = {
 };
 export type Unit = (outdoor: number, load: number) => Operation;
 
-const cycling = (low: Test, most: Test, load: number, cyclic: number): Operation => {
-  const running = Math.min(1, load / low.capacity);
-  const factor = partLoadFactor(cyclic, running);
-  return { delivered: running * low.capacity, input: (running * low.power) / factor, running, factor, most };
-};
+const efficiency = ({ capacity, power }: Test): number => capacity / power;
+
+/**
+ * A unit meeting a load with the speeds it has, W, capacities rising, at least one. It stops and starts below its
+ * lowest; between two its efficiency runs straight with the load; above its highest it gives all it can.
+ */
+export function meetLoad(speeds: readonly [Test, ...Test[]], load: number, cyclic: number): Operation {
+  const [low] = speeds;
+  const most = speeds.at(-1) ?? low;
+  if (load <= low.capacity) {
+    const running = load / low.capacity;
+    const factor = partLoadFactor(cyclic, running);
+    return { delivered: load, input: (running * low.power) / factor, running, factor, most };
+  }
+  const above = speeds.findIndex((s) => s.capacity > load);
+  const [a, b] = [speeds[above - 1], speeds[above]];
+  if (!a || !b) return { delivered: most.capacity, input: most.power, running: 1, factor: 1, most };
+  const share = (load - a.capacity) / (b.capacity - a.capacity);
+  const input = load / (efficiency(a) + share * (efficiency(b) - efficiency(a)));
+  return { delivered: load, input, running: 1, factor: 1, most };
+}
 
 /** One speed: it stops and starts below its capacity. */
 export const singleSpeed =
   (line: Line, cyclic: number): Unit =>
   (t, load) =>
-    cycling(line(t), line(t), load, cyclic);
+    meetLoad([line(t)], load, cyclic);
 
 /** Lines at lowest, intermediate and highest speed. */
 export type ThreeSpeeds = { readonly low: Line; readonly between: Line; readonly most: Line };
@@ -81,17 +97,8 @@ export function betweenLine(low: Line, most: Line, at: number, test: Test): Line
   return (t) => ({ capacity: test.capacity + capacity * (t - at), power: test.power + power * (t - at) });
 }
 
-const efficiency = ({ capacity, power }: Test): number => capacity / power;
-
-/** Variable speed: it cycles below its lowest speed; between the speeds its efficiency runs straight with the load. */
+/** Variable speed: by its three speeds. */
 export const variableSpeed =
   (speeds: ThreeSpeeds, cyclic: number): Unit =>
-  (t, load) => {
-    const [low, between, most] = [speeds.low(t), speeds.between(t), speeds.most(t)];
-    if (load <= low.capacity) return cycling(low, most, load, cyclic);
-    if (load >= most.capacity) return { delivered: most.capacity, input: most.power, running: 1, factor: 1, most };
-    const [a, b] = load <= between.capacity ? [low, between] : [between, most];
-    const share = (load - a.capacity) / (b.capacity - a.capacity);
-    const input = load / (efficiency(a) + share * (efficiency(b) - efficiency(a)));
-    return { delivered: load, input, running: 1, factor: 1, most };
-  };
+  (t, load) =>
+    meetLoad([speeds.low(t), speeds.between(t), speeds.most(t)], load, cyclic);
