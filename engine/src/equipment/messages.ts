@@ -159,8 +159,8 @@ const gapsIn = (j: Judged): string[] => listIn(j, 'gaps');
 
 const gapWords: Readonly<Record<string, (j: Judged, print: Printer) => string>> = {
   least: () => 'no heating row at the lowest speed, so nobody can say how often it stops and starts',
-  cold: () => 'the highest speed is not stated for a night as cold as yours',
-  hot: () => 'cooling at the highest speed is not stated for an afternoon as hot as yours',
+  cold: () => 'heating at the highest speed is not stated, or not for a night as cold as yours',
+  hot: () => 'cooling at the highest speed is not stated, or not for an afternoon as hot as yours',
   odd: () => 'rows that cannot be: less heat than electricity, or more efficient in colder air; read them again',
   coil: () => 'no cooling row with wet bulb, airflow and sensible share that agree, so how it dries is a wide guess',
   blower: () => 'the blower’s table has no powers, so its heat is left out',
