@@ -64,22 +64,15 @@ const apart = 0.5;
 export function slopeOf(
   rows: readonly UnitRow[],
 ): { readonly low: number; readonly likely: number; readonly high: number } | undefined {
-  const fitted = rows.flatMap((row) => {
-    const coil = row.mode === 'cooling' ? coilOf(row) : undefined;
-    return coil ? [{ row, coil }] : [];
+  const alike = (a: UnitRow, b: UnitRow): boolean =>
+    a.mode === 'cooling' && b.mode === 'cooling' && a.speed === b.speed && Math.abs(a.outdoor - b.outdoor) < 0.3;
+  const pairs = rows.flatMap((a, i) => rows.slice(i + 1).flatMap((b) => (alike(a, b) ? [[a, b] as const] : [])));
+  const slopes = pairs.flatMap(([rowA, rowB]) => {
+    const [a, b] = [coilOf(rowA), coilOf(rowB)];
+    if (!a || !b || Math.abs(b.surface - a.surface) <= apart) return [];
+    const slope = (b.capacity / a.capacity - 1) / (b.surface - a.surface);
+    return slope >= 0 ? [slope] : [];
   });
-  const slopes = fitted.flatMap((a, i) =>
-    fitted
-      .slice(i + 1)
-      .filter(
-        (b) =>
-          b.row.speed === a.row.speed &&
-          Math.abs(b.row.outdoor - a.row.outdoor) < 0.3 &&
-          Math.abs(b.coil.surface - a.coil.surface) > apart,
-      )
-      .map((b) => (b.coil.capacity / a.coil.capacity - 1) / (b.coil.surface - a.coil.surface))
-      .filter((k) => k >= 0),
-  );
   if (slopes.length === 0) return undefined;
   const mean = slopes.reduce((a, k) => a + k, 0) / slopes.length;
   return { low: Math.min(mean, ...slopes), likely: mean, high: Math.max(mean, ...slopes) };
