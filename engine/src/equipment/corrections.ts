@@ -43,21 +43,26 @@ const sensibleGiven: Given = {
   high: 0.85,
 };
 
-/** What a data sheet leaves to be corrected. */
-export type Corrections = {
-  readonly altitudeShare: number;
-  readonly frostLoss: number;
+/** What a data sheet leaves to be corrected in heating. */
+export type HeatingCorrections = { readonly altitudeShare: number; readonly frostLoss: number };
+
+/** And in cooling. */
+export type Corrections = HeatingCorrections & {
   readonly coilSlope: number;
   readonly sensibleShare: number;
 };
+
+export const heatingCorrections = (s: Scenario): HeatingCorrections => ({
+  altitudeShare: s.of(altitudeGiven),
+  frostLoss: s.of(frostGiven),
+});
 
 /** The corrections of a reading of the project; the unit's own sheet tells what it can. */
 export function correctionsOf(unit: UnitModel, s: Scenario): Corrections {
   const fitted = slopeOf(unit.rows);
   const slope: Given = fitted ? { ...slopeGiven, ...fitted, known: 'nameplate' } : slopeGiven;
   return {
-    altitudeShare: s.of(altitudeGiven),
-    frostLoss: s.of(frostGiven),
+    ...heatingCorrections(s),
     coilSlope: s.of(slope),
     sensibleShare: s.of(sensibleGiven),
   };

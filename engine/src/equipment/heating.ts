@@ -1,7 +1,7 @@
 import type { Given } from '@kneewall/project';
 import type { Scenario } from '../plan/scenario.ts';
 import type { WorkingRecorder } from '../plan/working.ts';
-import { correctionsOf } from './corrections.ts';
+import { heatingCorrections } from './corrections.ts';
 import type { UnitModel } from './result.ts';
 import { heatingAt } from './unitAt.ts';
 
@@ -14,7 +14,7 @@ export function heatingOutput(
   rec?: WorkingRecorder,
 ): { capacity: number; cop: number } {
   const outdoor = s.of(night);
-  const { altitudeShare, frostLoss } = correctionsOf(unit, s);
+  const { altitudeShare, frostLoss } = heatingCorrections(s);
   const at = { outdoor, pressure, speed: 'most' as const };
   const { capacity, power, sheet, thin, loss } = heatingAt(unit, at, { altitudeShare, frostLoss });
   if (rec) {

@@ -202,7 +202,8 @@ function whyDifferent(j: Judged, print: Printer): string {
   const degrees = print.quantity(Math.abs(number(j, 'colder')), 'temperature-difference');
   const said: readonly (readonly [number, string])[] = [
     [
-      Math.abs(number(j, 'colder')) / 10,
+      // A degree colder costs about a fortieth of the figure.
+      Math.abs(number(j, 'colder')) / 40,
       `its heat is needed in air ${degrees} ${number(j, 'colder') > 0 ? 'colder' : 'milder'} than the rating has it`,
     ],
     [

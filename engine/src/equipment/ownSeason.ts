@@ -3,7 +3,7 @@ import type { ClimateResult } from '../climate/result.ts';
 import type { HeatMet, LoadsResult } from '../loads/result.ts';
 import { attempt, required, unresolved } from '../plan/outcome.ts';
 import { type Scenario, scenario, spread } from '../plan/scenario.ts';
-import { type Corrections, correctionsOf } from './corrections.ts';
+import { type HeatingCorrections, heatingCorrections } from './corrections.ts';
 import type { Character, OwnSeason, UnitModel, UnitRow, UnitSpeed } from './result.ts';
 import { heatingSeason, type Season, type SeasonRow } from './season/season.ts';
 import { meetLoad, type Test } from './season/usUnits.ts';
@@ -68,7 +68,7 @@ type Frame = {
  * What it can give at an outdoor temperature, by rising capacity; none where it stands still. Warmer than its warmest
  * row its lowest and highest speed count as at that row; a speed between them is heard only within its own rows.
  */
-function choices(frame: Frame, outdoor: number, corrections: Corrections): readonly Test[] {
+function choices(frame: Frame, outdoor: number, corrections: HeatingCorrections): readonly Test[] {
   const { speeds, unit, pressure } = frame;
   if (frame.outdoorLeast !== undefined && outdoor < frame.outdoorLeast) return [];
   const beyond = outdoor < coldestOf(speeds);
@@ -84,7 +84,7 @@ function choices(frame: Frame, outdoor: number, corrections: Corrections): reado
     .sort((a, b) => a.capacity - b.capacity);
 }
 
-function seasonOf(frame: Frame, met: readonly HeatMet[], corrections: Corrections, cyclic: number): Season {
+function seasonOf(frame: Frame, met: readonly HeatMet[], corrections: HeatingCorrections, cyclic: number): Season {
   return heatingSeason(
     met.map(({ outdoor, load, hours }): SeasonRow => {
       const [low, ...others] = choices(frame, outdoor, corrections);
@@ -106,7 +106,7 @@ export function ownSeason(unit: UnitModel, upstream: Upstream, outdoorLeast: num
   const speeds = speedsOf(unit);
   const frame: Frame = { unit, speeds, pressure: required(upstream.climate.pressure), outdoorLeast, beyond: 'held' };
   const run = (s: Scenario, beyond: Frame['beyond']): Season =>
-    seasonOf({ ...frame, beyond }, met, correctionsOf(unit, s), s.of(cyclicGiven));
+    seasonOf({ ...frame, beyond }, met, heatingCorrections(s), s.of(cyclicGiven));
   if (met.length === 0) return unresolved('out-of-range', 'site.coldNight');
   const { ratio } = spread((s) => ({ ratio: run(s, 'held').ratio }));
   const likely = run(scenario(), 'held');

@@ -1,6 +1,7 @@
 import type { Range } from '@kneewall/project';
 import { required } from '../plan/outcome.ts';
-import { usualCorrections } from './corrections.ts';
+import { scenario } from '../plan/scenario.ts';
+import { heatingCorrections } from './corrections.ts';
 import { heatOfYear, type Upstream } from './ownSeason.ts';
 import type { UnitModel } from './result.ts';
 import { meetingPoint } from './season/plainBins.ts';
@@ -23,7 +24,7 @@ export const heatingHours = (upstream: Upstream): number => heatOfYear(upstream)
  */
 export function cyclingHours(unit: UnitModel, upstream: Upstream): number {
   const rows = rowsOf(unit, 'heating', 'least');
-  const thin = altitudeFactor(required(upstream.climate.pressure), usualCorrections(unit).altitudeShare);
+  const thin = altitudeFactor(required(upstream.climate.pressure), heatingCorrections(scenario()).altitudeShare);
   const [coldest, warmest] = [rows[0]?.outdoor ?? 0, rows.at(-1)?.outdoor ?? 0];
   const least = (t: number) =>
     readSheet(unit, 'heating', 'least', Math.max(coldest, Math.min(warmest, t))).capacity * thin;
@@ -37,7 +38,7 @@ export function cyclingHours(unit: UnitModel, upstream: Upstream): number {
 export function helpedHours(unit: UnitModel, upstream: Upstream, outdoorLeast: number | undefined): Range {
   const rows = rowsOf(unit, 'heating', 'most');
   const pressure = required(upstream.climate.pressure);
-  const corrections = usualCorrections(unit);
+  const corrections = heatingCorrections(scenario());
   const [coldest, warmest] = [rows[0]?.outdoor ?? 0, rows.at(-1)?.outdoor ?? 0];
   const given = (t: number): number =>
     heatingAt(unit, { outdoor: Math.max(coldest, Math.min(warmest, t)), pressure, speed: 'most' }, corrections)
@@ -55,7 +56,7 @@ export function balancePoint(unit: UnitModel, upstream: Upstream): number {
   const rows = rowsOf(unit, 'heating', 'most');
   const load = loadAt(upstream);
   const pressure = required(upstream.climate.pressure);
-  const corrections = usualCorrections(unit);
+  const corrections = heatingCorrections(scenario());
   const spare = (outdoor: number) =>
     heatingAt(unit, { outdoor, pressure, speed: 'most' }, corrections).capacity - load(outdoor);
   const [low, high] = [rows[0]?.outdoor ?? 0, rows.at(-1)?.outdoor ?? 0];

@@ -2,7 +2,7 @@ import { standardPressure, wetBulb } from '../physics/air/index.ts';
 import { attempt, type Outcome, unresolved } from '../plan/outcome.ts';
 import { type Coil, coilBetween, coilOf, standardAir } from './coil/fit.ts';
 import { type CoilAt, coilOutput, dryAirFlow } from './coil/operate.ts';
-import { type Corrections, usualCorrections } from './corrections.ts';
+import { type Corrections, type HeatingCorrections, usualCorrections } from './corrections.ts';
 import type { UnitModel, UnitSpeed } from './result.ts';
 import { betweenRows, defrostLoss, type Nearness, type Output, readSheet } from './sheet.ts';
 
@@ -98,14 +98,14 @@ type HeatingAt = Pick<UnitAt, 'outdoor' | 'pressure'>;
 export const heatingAt = (
   unit: UnitModel,
   at: HeatingAt & Pick<UnitAt, 'speed'>,
-  corrections: Pick<Corrections, 'altitudeShare' | 'frostLoss'>,
+  corrections: HeatingCorrections,
 ): HeatingOutput => heatingOf(readSheet(unit, 'heating', at.speed, at.outdoor), at, corrections);
 
 /** A reading of the sheet with altitude and frost counted. */
 export function heatingOf(
   found: Output,
   { outdoor, pressure }: HeatingAt,
-  { altitudeShare, frostLoss }: Pick<Corrections, 'altitudeShare' | 'frostLoss'>,
+  { altitudeShare, frostLoss }: HeatingCorrections,
 ): HeatingOutput {
   const thin = altitudeFactor(pressure, altitudeShare);
   const { defrostCounted } = found.share < 0.5 ? found.lower : found.upper;
