@@ -11,6 +11,7 @@ import {
 } from '@kneewall/engine';
 import { dewPoint, humidityRatio, saturationRatio } from '@kneewall/engine/physics';
 import { type How, type Row, row, type ValidationSource } from '../src/row.ts';
+import { measureCase } from './caseFile.ts';
 
 const id = 'coil';
 const near = (
@@ -135,4 +136,5 @@ export const source: ValidationSource = {
   id,
   title: 'Cooling coil, and frost on the outdoor coil',
   measure: () => [...points(), ...flows(), ...dry(), ...frost()],
+  measureCase,
 };

@@ -7,6 +7,7 @@ import {
   type SeasonRow,
 } from '@kneewall/engine/season';
 import { type How, type Row, row, type ValidationSource } from '../src/row.ts';
+import { measureCase } from './caseFile.ts';
 
 const id = 'seasonal-eu';
 const near = (
@@ -100,4 +101,5 @@ export const source: ValidationSource = {
     ...bin('colder', -15, { load: 4.894737, backup: 0.294737 }),
     ...bin('colder', 2, { running: 0.961098, efficiency: 3.366934 }),
   ],
+  measureCase,
 };

@@ -21,6 +21,7 @@ import {
 } from '@kneewall/engine/season';
 import { type Printed, printedTable } from '../src/printedTable.ts';
 import { type How, type Row, row, type ValidationSource } from '../src/row.ts';
+import { measureCase } from './caseFile.ts';
 import {
   coolingSpeeds,
   heatingSpeeds,
@@ -248,4 +249,5 @@ export const source: ValidationSource = {
     ...variableHeatingExample(),
     ...variableCoolingExample(),
   ],
+  measureCase,
 };
