@@ -203,6 +203,63 @@ describe('kneewall import weather', () => {
   });
 });
 
+describe('kneewall import datasheet', () => {
+  const sheet = [
+    'mode,speed,outdoor (°F),indoor (°F),capacity (Btu/h),power (W),airflow (cfm)',
+    'heating,highest,47,70,28000,2300,700',
+    'heating,highest,5,70,22000,3000,700',
+    'heating,lowest,47,70,8000,510,420',
+  ].join('\n');
+  const bare = JSON.stringify({ schema: 1 });
+
+  it('puts a sheet in as a new unit and says what it leaves open; again it replaces the rows', () => {
+    const into = file('units.json', bare);
+    const first = run('import', 'datasheet', file('My unit 24.csv', sheet), '--into', into);
+    expect(first.err).toBe('');
+    expect(first.code).toBe(0);
+    expect(first.out).toContain('“my-unit-24” has 3 rows');
+    expect(first.out).toContain('leaves something open');
+    expect(first.out.split('\n').filter((l) => l.length > 80)).toEqual([]);
+    const again = run(
+      'import',
+      'datasheet',
+      file('less.csv', sheet.split('\n').slice(0, 3).join('\n')),
+      '--into',
+      into,
+      '--unit',
+      'my-unit-24',
+    );
+    expect(again.code).toBe(0);
+    expect(again.out).toMatch(/They replace the 3\s+it had/);
+    const { candidates } = JSON.parse(readFileSync(join(folder, into), 'utf8')) as {
+      candidates: Record<string, { name: string; rows: object }>;
+    };
+    expect(Object.keys(candidates)).toEqual(['my-unit-24']);
+    expect(candidates['my-unit-24']?.name).toBe('My unit 24');
+    expect(Object.keys(candidates['my-unit-24']?.rows ?? {}).length).toBe(2);
+  });
+
+  it.each<[string, string[], RegExp]>([
+    ['a fault in a cell, by row and column', ['--unit', 'u'], /row\.3\.capacity \(Btu\/h\)/],
+    ['an id that is none', ['--unit', 'The Unit'], /no id/],
+    ['a weather format', ['--format', 'tmy3'], /weather/],
+  ])('refuses %s and leaves the project as it was, to the byte', (_name, options, words) => {
+    const into = file('same.json', bare);
+    const { code, err, out } = run(
+      'import',
+      'datasheet',
+      file('u.csv', sheet.replace('22000', 'much')),
+      '--into',
+      into,
+      ...options,
+    );
+    expect(code).toBe(2);
+    expect(out).toBe('');
+    expect(err).toMatch(words);
+    expect(readFileSync(join(folder, into), 'utf8')).toBe(bare);
+  });
+});
+
 describe('kneewall serve', () => {
   it.runIf(existsSync(join(root, 'app/dist/index.html')))(
     'ends with 2 and says so where the port is taken',

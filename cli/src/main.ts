@@ -21,6 +21,9 @@ const usage = `Kneewall plans, builds and proves a ducted heat pump in a small h
       from a handful of answers asked here, with what they already say.
   kneewall import weather FILE --into PROJECT [--format KIND]
       Takes a weather year into a project. The project is unchanged when it fails.
+  kneewall import datasheet FILE --into PROJECT [--unit ID]
+      Takes the rows of a unit's data sheet (CSV, units in the heads) into a
+      project, and says what the sheet leaves open.
   kneewall serve [--port PORT]
       Serves the app to this machine.
 `;

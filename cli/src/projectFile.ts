@@ -1,6 +1,14 @@
 import { readFile, rename, stat, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
-import { hashOfBytes, openProject, type Problem, type Project, projectText } from '@kneewall/project';
+import {
+  applyEdit,
+  hashOfBytes,
+  openProject,
+  type Problem,
+  type Project,
+  projectText,
+  valueAt,
+} from '@kneewall/project';
 import { Refused } from './exit.ts';
 
 const bytesMost = 64 * 1024 * 1024;
@@ -40,6 +48,14 @@ export async function writeWhole(file: string, data: string | Uint8Array): Promi
   } catch (thrown) {
     throw new Refused(`Cannot write ${file}: ${plainReason(thrown)}.`);
   }
+}
+
+/** A project with one part made anew from what stood there; a part that the project does not take is refused. */
+export function withPart(project: Project, path: readonly string[], make: (before: unknown) => unknown): Project {
+  const before = valueAt(project, path);
+  const { value, problems } = applyEdit(project, { device: 'command-line', seq: 1, path, before, after: make(before) });
+  if (problems.length > 0) throw new Refused('The project did not take it.', problems);
+  return value;
 }
 
 export const writeProject = (file: string, project: Project): Promise<void> => writeWhole(file, projectText(project));

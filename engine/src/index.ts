@@ -8,6 +8,7 @@ export {
 export type { DuctSizing } from './air/sizing/sizeDucts.ts';
 export { solveSizing } from './air/sizing/solveSizing.ts';
 export type { SizingSection, SizingSpec } from './air/sizing/spec.ts';
+export { binsOfHours } from './climate/bins.ts';
 export type { Place } from './climate/result.ts';
 export { rowsOfYear } from './climate/rowsOfYear.ts';
 export { estimatedCloud, skyTemperatures } from './climate/skyTemperatures.ts';
@@ -24,7 +25,15 @@ export type { Measure } from './coupling/houseYear/measures.ts';
 export type { YearTable } from './coupling/houseYear/table.ts';
 export { houseLayout } from './coupling/houseYear/table.ts';
 export type { RunHours, UnitYear } from './coupling/season/unitAnswers.ts';
-export { apparatusDewPoint, bypassAt } from './equipment/coil.ts';
+export {
+  apparatusDewPoint,
+  bypassAt,
+  bypassFactor,
+  heatGivenUp,
+  transferUnits,
+} from './equipment/coil/bypass.ts';
+export { coilOf, standardAir } from './equipment/coil/fit.ts';
+export { coilOutput } from './equipment/coil/operate.ts';
 export { defrostLoss } from './equipment/sheet.ts';
 export type { FirstAnswer, FirstWinter } from './first/answer.ts';
 export { firstAnswer, unitStatus } from './first/answer.ts';

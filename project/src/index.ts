@@ -1,3 +1,5 @@
+export { readDataSheet, type SheetRows } from './dataSheet/read.ts';
+export { splitTable } from './dataSheet/splitTable.ts';
 export { canonicalJson, hashOf, hashOfBytes, projectText } from './document/canonical.ts';
 export type { Edit } from './document/edit.ts';
 export { applyEdit, inverse } from './document/edit.ts';

@@ -12,11 +12,15 @@ import { source as iso13788 } from '../iso-13788/measure.ts';
 import { source as networks } from '../networks/measure.ts';
 import { source as psychrometrics } from '../psychrometrics/measure.ts';
 import { source as residentialLoad } from '../residential-load/measure.ts';
+import { source as seasonalBins } from '../seasonal-bins/measure.ts';
+import { source as seasonalEu } from '../seasonal-eu/measure.ts';
+import { source as seasonalUs } from '../seasonal-us/measure.ts';
 import { source as sensitivity } from '../sensitivity/measure.ts';
 import { source as skyAndGround } from '../sky-and-ground/measure.ts';
 import { source as solar } from '../solar/measure.ts';
 import { source as standard140 } from '../standard-140/measure.ts';
 import { source as syntheticYears } from '../synthetic-year/measure.ts';
+import { source as thinAir } from '../thin-air/measure.ts';
 import { source as weatherFiles } from '../weather-files/measure.ts';
 import type { ValidationSource } from './row.ts';
 
@@ -36,6 +40,10 @@ export const sources: readonly ValidationSource[] = [
   ductHeat,
   residentialLoad,
   coil,
+  thinAir,
+  seasonalUs,
+  seasonalEu,
+  seasonalBins,
   weatherFiles,
   standard140,
   atticField,

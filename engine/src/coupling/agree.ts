@@ -1,7 +1,9 @@
 import { ductHeat } from '../air/ductHeat.ts';
 import { solveFlows } from '../air/flows.ts';
 import type { AirModel } from '../air/result.ts';
-import type { UnitModel } from '../equipment/result.ts';
+import { standardAir } from '../equipment/coil/fit.ts';
+import { extraFanHeat } from '../equipment/fanHeat.ts';
+import type { BlowerModel, UnitModel } from '../equipment/result.ts';
 import { unitAt } from '../equipment/unitAt.ts';
 import { atticTemperature } from '../loads/attic.ts';
 import type { AtticModel } from '../loads/result.ts';
@@ -20,6 +22,7 @@ type Mode = 'heating' | 'cooling';
 type Point = {
   readonly mode: Mode;
   readonly unit: UnitModel;
+  readonly blower: BlowerModel;
   readonly air: AirModel;
   readonly attic: AtticModel;
   readonly outdoor: number;
@@ -84,6 +87,7 @@ function pointFrom(
   return {
     mode,
     unit: chosen.unit,
+    blower: chosen.blower,
     air: required(air.model),
     attic: required(loads.attic),
     outdoor: mode === 'heating' ? required(climate.night).outdoor.likely : outdoorAtPeak(climate, loads),
@@ -170,8 +174,15 @@ const unitOutput = (point: Point, flow: number, entering: number) =>
       flow,
       pressure: point.pressure,
       speed: 'most',
+      fanHeat: (ratedFlow) => extraFanHeat(point.blower, fanNow(point, flow, entering), ratedFlow),
     }),
   );
+
+const fanNow = (point: Point, flow: number, entering: number) => ({
+  table: point.air.blower,
+  flow,
+  thinness: airDensity(entering, point.pressure) / standardAir,
+});
 
 /** Sensible heat over the air's heat capacity flow, up in winter and down in summer. */
 function leavingAir(point: Point, flow: number, entering: number): number {

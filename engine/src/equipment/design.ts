@@ -1,21 +1,21 @@
 import type { Given, Range, ResolvedProject } from '@kneewall/project';
 import { inOrder } from '@kneewall/project';
-import type { ClimateResult } from '../climate/result.ts';
-import type { LoadsResult } from '../loads/result.ts';
 import { humidityRatio } from '../physics/air/index.ts';
 import { attempt, type Outcome, required, unresolved } from '../plan/outcome.ts';
 import { type Scenario, type Spread, scenario, spread } from '../plan/scenario.ts';
 import type { TradeInput } from '../plan/trade.ts';
 import { recordWorking, type Working } from '../plan/working.ts';
+import { correctionsOf } from './corrections.ts';
 import { heatingOutput } from './heating.ts';
+import { ownSeason, type Upstream } from './ownSeason.ts';
+import { usCooling, usHeating } from './published.ts';
+import { europeanHeating } from './publishedEurope.ts';
 import { rank } from './ranking.ts';
 import type { Candidate, EquipmentResult, UnitModel } from './result.ts';
-import { balancePoint, cyclingHours, heatingHours } from './season.ts';
-import { readSheet } from './sheet.ts';
+import { balancePoint, cyclingHours, heatingHours, helpedHours } from './season.ts';
+import { betweenRows, readSheet } from './sheet.ts';
 import { unitAt } from './unitAt.ts';
 import { blowerModel, type CandidateInput, unitModel } from './unitModel.ts';
-
-type Upstream = { readonly climate: ClimateResult; readonly loads: LoadsResult };
 
 /** What each candidate gives at the cold night and the hot hour, how long it cycles, and what it draws. Pure. */
 export function design({ project, upstream }: TradeInput<'climate' | 'loads'>): EquipmentResult {
@@ -69,6 +69,13 @@ function candidateOf(
     balancePoint: attempt(() => balancePoint(unit, upstream)),
     cyclingHours: attempt(() => cyclingHours(unit, upstream)),
     heatingHours: attempt(() => heatingHours(upstream)),
+    helpedHours: attempt(() => helpedHours(unit, upstream, s.maybe(input.outdoorLeast))),
+    seasons: {
+      own: attempt(() => ownSeason(unit, upstream, s.maybe(input.outdoorLeast))),
+      usHeating: usHeating(unit),
+      usCooling: usCooling(unit),
+      europe: europeanHeating(unit),
+    },
     designCop: attempt(() => required(night).cop.likely),
     powerMost: attempt(() => drawn(input, s)),
   };
@@ -110,11 +117,15 @@ function coolingOutput(
     );
     // Cooler than its coolest row a unit gives no less than at that row.
     const outdoor = Math.max(hot, coolest);
-    const { row } = readSheet(unit, 'cooling', 'most', outdoor);
+    const sheet = readSheet(unit, 'cooling', 'most', outdoor);
     const enteringHumidity = humidityRatio({ t: indoor, rh: s.of(humidity) }, pressure);
-    const flow = row.airflow ?? unresolved('missing', `candidates.${unit.id}.rows`);
+    const flow = betweenRows(sheet, (r) => r.airflow) ?? unresolved('missing', `candidates.${unit.id}.rows`);
     const out = required(
-      unitAt(unit, { mode: 'cooling', outdoor, entering: indoor, enteringHumidity, flow, pressure, speed: 'most' }),
+      unitAt(
+        unit,
+        { mode: 'cooling', outdoor, entering: indoor, enteringHumidity, flow, pressure, speed: 'most' },
+        correctionsOf(unit, s),
+      ),
     );
     return { sensible: out.sensible, spare: out.sensible - s.of(asGiven('loads.cooling', load.sensible)) };
   });

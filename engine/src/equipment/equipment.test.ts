@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import { attempt } from '../plan/outcome.ts';
-import { coilOf, splitCooling } from './coil.ts';
 import type { UnitModel, UnitRow } from './result.ts';
 import { defrostLoss, readSheet } from './sheet.ts';
 import { altitudeFactor, unitAt } from './unitAt.ts';
@@ -14,23 +13,11 @@ const heating = (outdoor: number, capacity: number, power: number): UnitRow => (
   power,
   defrostCounted: false,
 });
-const cooling: UnitRow = {
-  mode: 'cooling',
-  speed: 'most',
-  outdoor: 35,
-  indoor: 26.7,
-  indoorWetBulb: 19.4,
-  capacity: 7000,
-  power: 2000,
-  airflow: 0.33,
-  sensibleShare: 0.74,
-  defrostCounted: false,
-};
 /** An invented unit. */
 const unit: UnitModel = {
   id: 'u',
   name: 'Unit',
-  rows: [heating(8, 8000, 2300), heating(-8, 7000, 2800), heating(-25, 5000, 2900), cooling],
+  rows: [heating(8, 8000, 2300), heating(-8, 7000, 2800), heating(-25, 5000, 2900)],
 };
 const at = { entering: 20, enteringHumidity: 0.006, flow: 0.33, pressure: 101_325, speed: 'most' } as const;
 
@@ -46,6 +33,14 @@ describe('reading a data sheet', () => {
       because: 'out-of-range',
       paths: ['candidates.u.rows'],
     });
+  });
+
+  it('reads the row whose air is nearest where the sheet states several at one outdoor temperature', () => {
+    const warmer = { ...heating(-8, 6800, 2900), indoor: 24 };
+    const twice: UnitModel = { ...unit, rows: [warmer, ...unit.rows] };
+    expect(readSheet(twice, 'heating', 'most', -8).capacity).toBe(7000);
+    const nearWarm = (row: UnitRow) => Math.abs(row.indoor - 24);
+    expect(readSheet(twice, 'heating', 'most', -8, nearWarm).capacity).toBe(6800);
   });
 
   it('says a speed is missing where it has no row of it', () => {
@@ -65,24 +60,5 @@ describe('defrost and altitude', () => {
   it('takes a share of the missing density, none at sea level', () => {
     expect(altitudeFactor(101_325, 0.5)).toBe(1);
     expect(altitudeFactor(0.8 * 101_325, 0.5)).toBeCloseTo(0.9, 12);
-  });
-});
-
-describe('cooling', () => {
-  it('at its rating point gives back the sheet’s sensible share', () => {
-    const coil = coilOf(cooling, 101_325);
-    if (!coil) throw new Error('the row states all it needs');
-    const split = splitCooling(coil, 7000, { t: 26.7, w: 0.0110938 }, coil.massFlow, 101_325);
-    expect(split.sensible / 7000).toBeCloseTo(0.74, 2);
-  });
-
-  it('of dry air is sensible only, and never more than the total', () => {
-    const coil = coilOf(cooling, 101_325);
-    if (!coil) throw new Error('the row states all it needs');
-    expect(splitCooling(coil, 7000, { t: 26.7, w: 0.004 }, coil.massFlow, 101_325).latent).toBe(0);
-    for (const share of [0.5, 1, 2])
-      expect(
-        splitCooling(coil, 7000, { t: 35, w: 0.012 }, share * coil.massFlow, 101_325).sensible,
-      ).toBeLessThanOrEqual(7000);
   });
 });

@@ -6,6 +6,7 @@ import { recordWorking } from '../plan/working.ts';
 import { type About, draftOf, type Found } from './about.ts';
 import { electricalFindings } from './electrical.ts';
 import type { EquipmentResult } from './result.ts';
+import { seasonFindings } from './seasonFindings.ts';
 
 /** From here on a unit is judged and never exchanged. */
 const boughtStates: readonly string[] = ['ordered', 'arrived', 'fitted'];
@@ -27,6 +28,7 @@ export function findings(result: EquipmentResult, view: PlanView): Drafts {
       cycles(about),
       lowestOutdoor(about, view),
       coolingCovers(about, view),
+      ...seasonFindings(about, view),
       ...electricalFindings(about),
     ];
   });

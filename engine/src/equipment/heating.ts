@@ -1,27 +1,9 @@
 import type { Given } from '@kneewall/project';
 import type { Scenario } from '../plan/scenario.ts';
 import type { WorkingRecorder } from '../plan/working.ts';
+import { heatingCorrections } from './corrections.ts';
 import type { UnitModel } from './result.ts';
 import { heatingAt } from './unitAt.ts';
-
-/** Share of the missing air density that a unit's capacity loses. Source: `equipment.altitude`. */
-const altitudeGiven: Given = {
-  path: 'site.elevation#capacity',
-  kind: 'fraction',
-  known: 'assumed',
-  low: 0.2,
-  likely: 0.5,
-  high: 0.9,
-};
-/** Capacity lost to frost at 35 °F. Source: `equipment.defrost`. */
-const frostGiven: Given = {
-  path: 'candidates#frost',
-  kind: 'fraction',
-  known: 'assumed',
-  low: 0.04,
-  likely: 0.1,
-  high: 0.16,
-};
 
 /** Highest heating capacity on the cold night, W, and its coefficient of performance; defrost and altitude counted. */
 export function heatingOutput(
@@ -32,9 +14,9 @@ export function heatingOutput(
   rec?: WorkingRecorder,
 ): { capacity: number; cop: number } {
   const outdoor = s.of(night);
-  const altitudeShare = s.of(altitudeGiven);
+  const { altitudeShare, frostLoss } = heatingCorrections(s);
   const at = { outdoor, pressure, speed: 'most' as const };
-  const { capacity, power, sheet, thin, loss } = heatingAt(unit, at, { altitudeShare, frostLoss: s.of(frostGiven) });
+  const { capacity, power, sheet, thin, loss } = heatingAt(unit, at, { altitudeShare, frostLoss });
   if (rec) {
     rec.given('t_out', night);
     rec.step('Q_sheet', 'table', { t_out: outdoor }, sheet, 'W', 'equipment.sheet');

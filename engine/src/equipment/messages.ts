@@ -38,6 +38,47 @@ const say: Readonly<Record<string, Say>> = {
             'It is bought: give the thermostat a wide band, keep the inner doors open, and let it run at its lowest speed as long as it will.',
           ),
   }),
+  helped: (j, print, name) => ({
+    what:
+      number(j, 'hours') < 1 && j.status === 'ok'
+        ? `${name} holds the house through every hour of an ordinary year.`
+        : `${name} needs help in ${print.value(j)} of the heating hours, about ${print.quantity(number(j, 'hours') * 3600, 'time')} a year: the house then loses more than it gives.`,
+    why: 'In those hours the stove or the backup carries the rest, or the house cools down.',
+    mend: j.status === 'ok' ? 'Nothing to do.' : 'Seal and insulate first, or keep the stove and count its wood.',
+  }),
+  'own-year': (j, print, name) => ({
+    what: `${name} gives ${ratioWords(j, print)} over a year in this house, ${print.value(j)} of the published figure, ${publishedWords(j, print)}.${coolingWords(j, print)}`,
+    why: `${whyDifferent(j, print)} A rating tells units apart; the bills follow the house’s own year.`,
+    mend:
+      j.status === 'ok'
+        ? 'Nothing to do.'
+        : 'Plan money and generator hours on the figure of this house. Look first at what it says above: a smaller unit stops less, a tighter house needs less in the cold.',
+  }),
+  'muggy-day': (j, print, name) => ({
+    what: `On a muggy day ${name} takes ${print.quantity(number(j, 'taken'), 'power')} of moisture’s heat out of the air; ${print.quantity(number(j, 'needed'), 'power')} come in.`,
+    why: 'A unit that is large for the day runs cold too seldom to dry the air: clammy rooms, and mould in corners.',
+    mend:
+      j.status === 'ok'
+        ? 'Nothing to do.'
+        : bought(
+            j,
+            'A smaller unit, or one that turns its air down with its compressor, dries better. A separate dehumidifier does it too.',
+            'It is bought: set the fan to follow the compressor, choose the lowest airflow the maker allows, and keep a dehumidifier for such days.',
+          ),
+  }),
+  'data-gaps': (j, print, name) => ({
+    what:
+      gapsIn(j).length === 0
+        ? `The data sheet of ${name} holds all the rows that the answers need.`
+        : `The data sheet of ${name} leaves something open: ${gapsIn(j)
+            .map((g) => gapWords[g]?.(j, print) ?? g)
+            .join('; ')}.`,
+    why: 'What a sheet does not say is carried as a range or left unknown, never made up.',
+    mend:
+      gapsIn(j).length === 0
+        ? 'Nothing to do.'
+        : 'Ask the seller for the engineering data of this very pair of units and put the missing rows in. If they will not give them, that is an answer too.',
+  }),
   'lowest-outdoor': (j, print, name) => ({
     what:
       (j.margin ?? 0) >= 0
@@ -110,9 +151,92 @@ const say: Readonly<Record<string, Say>> = {
   }),
 };
 
+const listIn = (j: Judged, key: string): string[] =>
+  String(j.facts?.[key] ?? '')
+    .split(';')
+    .filter((x) => x !== '');
+const gapsIn = (j: Judged): string[] => listIn(j, 'gaps');
+
+const gapWords: Readonly<Record<string, (j: Judged, print: Printer) => string>> = {
+  least: () => 'no heating row at the lowest speed, so nobody can say how often it stops and starts',
+  cold: () => 'heating at the highest speed is not stated, or not for a night as cold as yours',
+  hot: () => 'cooling at the highest speed is not stated, or not for an afternoon as hot as yours',
+  odd: () => 'rows that cannot be: less heat than electricity, or more efficient in colder air; read them again',
+  coil: () => 'no cooling row with wet bulb, airflow and sensible share that agree, so how it dries is a wide guess',
+  blower: () => 'the blower’s table has no powers, so its heat is left out',
+  tests: (j, print) => `no published figure can be worked out without ${rowsWords(j, print)}`,
+};
+
+const speedWords: Readonly<Record<string, string>> = {
+  least: 'lowest speed',
+  between: 'the tests’ intermediate speed',
+  rated: 'rated speed',
+  most: 'highest speed',
+};
+
+/** The missing rows by name: `heating at lowest speed, 62 °F`. */
+function rowsWords(j: Judged, print: Printer): string {
+  const rows = listIn(j, 'missing').map((code) => {
+    const [mode = '', speed = '', outdoor = '0'] = code.split(' ');
+    return `${mode} at ${speedWords[speed] ?? speed}, ${print.quantity(Number(outdoor), 'temperature')}`;
+  });
+  return rows.join('; ');
+}
+
+const ratioWords = (j: Judged, print: Printer): string =>
+  `${print.quantity(number(j, 'own'), 'number')} of heat for one of electricity`;
+
+const publishedWords = (j: Judged, print: Printer): string =>
+  j.facts?.by === 'us'
+    ? `${print.quantity(number(j, 'rated'), 'number')} (${print.quantity(number(j, 'hspf'), 'number')} Btu/Wh by the US bins of region IV)`
+    : `${print.quantity(number(j, 'rated'), 'number')} (by the European bins, average climate)`;
+
+const coolingWords = (j: Judged, print: Printer): string =>
+  j.facts?.seer === undefined
+    ? ''
+    : ` Its published cooling figure is ${print.quantity(number(j, 'seer'), 'number')} Btu/Wh.`;
+
+/** What sets the two seasons apart, the largest first; differences too small to matter are left out. */
+function whyDifferent(j: Judged, print: Printer): string {
+  const points = (key: string): string => print.quantity(Math.abs(number(j, key)), 'fraction');
+  const degrees = print.quantity(Math.abs(number(j, 'colder')), 'temperature-difference');
+  const said: readonly (readonly [number, string])[] = [
+    [
+      // A degree colder costs about a fortieth of the figure.
+      Math.abs(number(j, 'colder')) / 40,
+      `its heat is needed in air ${degrees} ${number(j, 'colder') > 0 ? 'colder' : 'milder'} than the rating has it`,
+    ],
+    [
+      Math.abs(number(j, 'cycling')),
+      `${points('cycling')} ${number(j, 'cycling') > 0 ? 'more' : 'less'} of the heat comes while it stops and starts`,
+    ],
+    [
+      Math.abs(number(j, 'backup')) * 3,
+      `${points('backup')} ${number(j, 'backup') > 0 ? 'more' : 'less'} of the heat comes from backup`,
+    ],
+    [number(j, 'thin'), `thin air takes ${points('thin')} of its capacity`],
+  ];
+  const telling = said.filter(([weight]) => weight > 0.02).sort((a, b) => b[0] - a[0]);
+  return telling.length === 0
+    ? 'The house’s year is much like that of the rating.'
+    : `Why they differ: ${telling.map(([, text]) => text).join('; ')}.`;
+}
+
+/** An own year without a published figure to hold it against is still worth saying. */
+function ownYearAlone(j: Judged, print: Printer, name: string): Words | undefined {
+  if (j.because !== 'missing' || j.facts?.own === undefined || j.facts.rated !== undefined) return undefined;
+  return {
+    what: `${name} gives about ${ratioWords(j, print)} over a year in this house. There is no published figure to hold that against.`,
+    why: 'A published figure is worked out from the tests’ own rows, and the sheet does not state them all.',
+    mend: `Ask for: ${rowsWords(j, print)}.`,
+  };
+}
+
 export function words(j: Judged, print: Printer): Words {
   const [kind = ''] = j.id.split(':');
   const name = `“${String(j.facts?.name ?? 'The unit')}”`;
+  const alone = kind === 'own-year' ? ownYearAlone(j, print, name) : undefined;
+  if (alone) return alone;
   if (j.status === 'unknown')
     return unknownWords(j, print, `${name}: ${unknownSubjects[kind] ?? 'this'} is not known yet.`);
   const words = say[kind];
@@ -123,6 +247,10 @@ export function words(j: Judged, print: Printer): Words {
 const unknownSubjects: Readonly<Record<string, string>> = {
   'holds-night': 'whether it holds the cold night',
   'stop-start': 'how often it stops and starts',
+  helped: 'how often it needs help',
+  'own-year': 'what it gives over a year',
+  'muggy-day': 'whether it dries the air on a muggy day',
+  'data-gaps': 'what its data sheet leaves open',
   'lowest-outdoor': 'how cold it may run',
   'cools-afternoon': 'whether it cools the hot afternoon',
   voltage: 'whether its voltage fits',

@@ -2,8 +2,9 @@ import type { Range } from '@kneewall/project';
 import type { Outcome } from '../plan/outcome.ts';
 import type { Spread } from '../plan/scenario.ts';
 import type { ResultBase } from '../plan/trade.ts';
+import type { Season } from './season/season.ts';
 
-export type UnitSpeed = 'least' | 'rated' | 'most';
+export type UnitSpeed = 'least' | 'between' | 'rated' | 'most';
 
 /** One row of a data sheet in plain numbers, defrost and altitude not yet applied. °C, W, m³/s. */
 export type UnitRow = {
@@ -35,6 +36,25 @@ export type BlowerModel = {
   readonly filterIncluded: boolean;
 };
 
+/** One row of a sheet by its name: what a test asks for. °C. */
+export type RowName = { readonly mode: 'heating' | 'cooling'; readonly speed: UnitSpeed; readonly outdoor: number };
+
+/** A figure by a published bin method, and the rows that the sheet would need for it. */
+export type Published = { readonly season: Outcome<Season>; readonly missing: readonly RowName[] };
+
+/** What a season's figure comes of: °C at which its heat is needed on average, and shares of that heat. */
+export type Character = { readonly outdoor: number; readonly cycling: number; readonly backup: number };
+
+/** Heat for electricity over the project's own year, backup as resistance; the range holds what the sheet leaves open. */
+export type OwnSeason = {
+  readonly ratio: Spread;
+  readonly character: Character;
+  /** `hours`: every hour of the house in its year; `bins`: hours by temperature and a straight load line. */
+  readonly basis: 'hours' | 'bins';
+  /** Hours with heat needed that are colder than the coldest row. */
+  readonly hoursBeyond: number;
+};
+
 export type Candidate = {
   readonly id: string;
   readonly name: string;
@@ -53,6 +73,14 @@ export type Candidate = {
   /** Hours of the year in which the house needs less than the lowest continuous capacity: it cycles. */
   readonly cyclingHours: Outcome<number>;
   readonly heatingHours: Outcome<number>;
+  /** Hours in which the house needs more than it gives. */
+  readonly helpedHours: Outcome<Range>;
+  readonly seasons: {
+    readonly own: Outcome<OwnSeason>;
+    readonly usHeating: Published;
+    readonly usCooling: Published;
+    readonly europe: Published;
+  };
   /** Coefficient of performance at the design night. */
   readonly designCop: Outcome<number>;
   /** Most power drawn at once with and without backup strips, W. */

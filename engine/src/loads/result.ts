@@ -41,6 +41,9 @@ export type CoolingLoad = {
   readonly hour: number;
 };
 
+/** Hours in which a house needs about so much heat, W, at about such outdoor air, °C. */
+export type HeatMet = { readonly outdoor: number; readonly load: number; readonly hours: number };
+
 /** A steady attic: everything its temperature hangs on. Conductances W/K. */
 export type AtticModel = {
   readonly ceiling: number;

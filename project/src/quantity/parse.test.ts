@@ -138,6 +138,13 @@ describe('any quantity', () => {
     }
   });
 
+  it('refuses a long sentence at once', () => {
+    const before = process.hrtime.bigint();
+    for (const text of ['about as much as the old stove gave us, perhaps more', `5 ${'q'.repeat(70)}`, 'x'.repeat(80)])
+      expect(value(text, 'power')).toBe('not-understood');
+    expect(Number(process.hrtime.bigint() - before) / 1e9).toBeLessThan(2);
+  });
+
   it('never throws on any text, and never gives a number without an echo of what was understood', () => {
     const odd = fc.string({ unit: fc.constantFrom(...`0123456789.,/-'"″′½ ftinmcFKWR%AhV@e+xé`), maxLength: 14 });
     fc.assert(

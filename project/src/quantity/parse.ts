@@ -21,19 +21,25 @@ type Options = {
   /** The unit printed inside the field's box. Without it a bare number of a kind with several units is ambiguous. */
   readonly bareUnit?: string;
 };
+/** While it is looked for where understanding stopped, the parts tried are not searched in turn. */
+type Inside = Options & { readonly unplaced?: true };
 
 /**
  * Reads what a person wrote as a quantity of one kind, into that kind's unit. The whole text must be understood;
  * nothing is taken from its beginning. Text with two sane meanings is refused with both. Never throws.
  */
 export function parseQuantity(text: string, kind: QuantityKind, options: Options = {}): Parsed {
+  return read(text, kind, options);
+}
+
+function read(text: string, kind: QuantityKind, options: Inside): Parsed {
   const written = plain(text);
   if (written === '') return { ok: false, code: 'empty', at: 0 };
   if (written.length > 80) return { ok: false, code: 'not-understood', at: 80 };
   const special = specialReading(written, kind);
   if (special !== undefined) return taken(special, kind);
   const split = /^(-?(?:[\d.,/]|[ -](?=\d))+(?:e[-+]?\d+)?)\s*(.*)$/i.exec(written);
-  if (!split) return refusedAt(text, written, kind);
+  if (!split) return refusedAt(text, written, kind, options);
   const [, number = '', unitText = ''] = split;
   return number.includes(',')
     ? commas(number, unitText, kind, options)
@@ -62,17 +68,17 @@ function namedResistance(written: string): number | undefined {
   return m && unit ? Number(m[2]) * unit.factor : undefined;
 }
 
-function commas(number: string, unitText: string, kind: QuantityKind, options: Options): Parsed {
+function commas(number: string, unitText: string, kind: QuantityKind, options: Inside): Parsed {
   const readings = commaReadings(number).flatMap(({ text }) => {
     const whole = `${text}${unitText === '' ? '' : ` ${unitText}`}`;
-    const parsed = parseQuantity(whole, kind, options);
+    const parsed = read(whole, kind, options);
     return parsed.ok ? [{ text: whole, value: parsed.value }] : (parsed.readings ?? []);
   });
   if (readings.length === 0) return { ok: false, code: 'not-understood', at: number.indexOf(',') };
   return { ok: false, code: 'ambiguous', at: number.indexOf(','), readings };
 }
 
-function numberAndUnit(text: string, number: string, unitText: string, kind: QuantityKind, options: Options): Parsed {
+function numberAndUnit(text: string, number: string, unitText: string, kind: QuantityKind, options: Inside): Parsed {
   const value = readNumber(number);
   if (value === undefined) return numberProblem(text, number, unitText, kind, options);
   if (!Number.isFinite(value)) return { ok: false, code: 'not-finite', at: 0 };
@@ -89,7 +95,7 @@ function numberAndUnit(text: string, number: string, unitText: string, kind: Qua
 }
 
 /** Two numbers side by side, or a hyphen between them. */
-function numberProblem(text: string, number: string, unitText: string, kind: QuantityKind, options: Options): Parsed {
+function numberProblem(text: string, number: string, unitText: string, kind: QuantityKind, options: Inside): Parsed {
   const two = /^(\d+)[ -](\d+(?:\/\d+)?)$/.exec(number);
   if (kind === 'length' && two && unitText === '') {
     const readings = lengthReadings(two[1] ?? '', two[2] ?? '');
@@ -175,9 +181,11 @@ function taken(value: number, kind: QuantityKind): Parsed {
   return { ok: true, value: value === 0 ? 0 : value, understood: understood(value, kind) };
 }
 
-function refusedAt(text: string, written: string, kind: QuantityKind, options: Options = {}): Parsed {
-  for (let n = written.length - 1; n > 0; n--)
-    if (parseQuantity(written.slice(0, n), kind, options).ok)
-      return { ok: false, code: 'not-understood', at: Math.min(n, text.length) };
+/** Where understanding stopped: the longest beginning that reads by itself. */
+function refusedAt(text: string, written: string, kind: QuantityKind, options: Inside): Parsed {
+  if (!options.unplaced)
+    for (let n = written.length - 1; n > 0; n--)
+      if (read(written.slice(0, n), kind, { ...options, unplaced: true }).ok)
+        return { ok: false, code: 'not-understood', at: Math.min(n, text.length) };
   return { ok: false, code: 'not-understood', at: 0 };
 }

@@ -4,7 +4,12 @@ const rows = map(
   {
     mode: choice({ heating: 'Heating', cooling: 'Cooling' }, { label: 'Mode', default: 'heating' }),
     speed: choice(
-      { least: 'Lowest continuous', rated: 'Rated', most: 'Highest' },
+      {
+        least: 'Lowest continuous',
+        between: 'Intermediate, as in the seasonal tests',
+        rated: 'Rated',
+        most: 'Highest',
+      },
       { label: 'Compressor speed', default: 'rated' },
     ),
     outdoor: quantity('temperature', {

@@ -1,11 +1,10 @@
-import { asked, type Problem, type Project, refused } from '@kneewall/project';
+import { asked, type Problem, type Project, refused, splitTable } from '@kneewall/project';
 import { type RawRead, type RawYear, readPsm, readTmy3 } from './formats.ts';
 import { readHourly } from './hourly.ts';
 import { inspectYear } from './inspectYear.ts';
 import { readPvgisCsv, readPvgisJson } from './pvgis.ts';
 import { layOut } from './rows.ts';
 import { soundSpares } from './spares.ts';
-import { splitTable } from './table.ts';
 import type { WeatherYear } from './weatherYear.ts';
 
 type Site = NonNullable<Project['site']>;

@@ -1,6 +1,7 @@
 import { nominalAir, solveFlows } from '../../air/flows.ts';
 import type { AirModel, DuctSection } from '../../air/result.ts';
-import { bypassAt, type Coil } from '../../equipment/coil.ts';
+import { bypassAt } from '../../equipment/coil/bypass.ts';
+import type { Coil } from '../../equipment/coil/fit.ts';
 import type { HouseInputs } from '../../loads/dynamic/houseInputs.ts';
 import { hubOf } from '../../loads/dynamic/inside.ts';
 import { airDensity, saturationRatio } from '../../physics/air/index.ts';
@@ -50,13 +51,13 @@ export function ductwork(house: HouseInputs, { model, flows, speeds, coil }: Duc
   const places = placesOf(house);
   const density = airDensity(roomAir, house.pressure);
   const levels = speeds.map(({ output, flow }) => {
-    const bypass = coil ? bypassAt(coil, flow * flows.flow * density) : 1;
+    const bypass = coil ? bypassAt(coil.conductance, flow * flows.flow * density) : 1;
     return ductLevel(served, model, flows, places, house.leaks, { output, share: flow, density, bypass });
   });
   return {
     systems: Object.keys(served),
     levels,
-    coilRatio: coil ? saturationRatio(coil.dewPoint, house.pressure) : 1,
+    coilRatio: coil ? saturationRatio(coil.surface, house.pressure) : 1,
   };
 }
 

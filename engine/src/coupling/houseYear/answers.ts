@@ -1,6 +1,8 @@
 import type { HouseInputs } from '../../loads/dynamic/houseInputs.ts';
+import type { HeatMet } from '../../loads/result.ts';
 import { pressureOfRatio, saturationPressure } from '../../physics/air/index.ts';
 import { daysInMonth, monthOfDay } from '../../physics/calendar.ts';
+import { heatMet } from './heatMet.ts';
 import type { YearRun } from './run.ts';
 
 /** Twelve monthly mean days of 24 hours. */
@@ -8,7 +10,13 @@ export type DayCurves = readonly (readonly number[])[];
 
 /** What a year in this house comes to. Energy in kWh, peaks in W as hourly means. */
 export type HouseYear = {
-  readonly heating: { readonly energy: number; readonly peak: number; readonly months: readonly number[] };
+  readonly heating: {
+    readonly energy: number;
+    readonly peak: number;
+    readonly months: readonly number[];
+    /** What a heat pump meets, by outdoor temperature and heat needed. */
+    readonly met: readonly HeatMet[];
+  };
   readonly cooling: {
     readonly sensible: number;
     readonly latent: number;
@@ -68,6 +76,7 @@ export function yearAnswers(inputs: HouseInputs, loaded: YearRun, free: YearRun)
       energy: sum(heating) * kilowattHours,
       peak: hourlyPeak(heating, loaded),
       months: byMonth(heating, loaded),
+      met: heatMet(loaded, heating),
     },
     cooling: {
       sensible: sum(cooling) * kilowattHours,

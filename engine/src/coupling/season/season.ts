@@ -32,12 +32,12 @@ export function seasonJobs(project: ResolvedProject, trades: Partial<TradeResult
     const { candidates, chosen: id } = known(equipment);
     return candidates[required(id)] ?? unresolved('missing', 'candidates');
   });
-  const ducts = attempt(() => ductsInputs(known(air), required(chosen), required(climate.pressure)));
+  const ducts = attempt(() => ductsInputs(known(air), required(chosen)));
   return {
     unitYear: attempt(() => {
       const { weather, house: inputs } = required(house);
       const { unit: model } = required(chosen);
-      const unit = unitInputs(model, project.candidates[model.id], scenario());
+      const unit = unitInputs(model, project.candidates[model.id], inputs, required(ducts).flows.flow, scenario());
       return unitYearJob({ house: inputs, weather, step: yearStep, unit, ducts: required(ducts) });
     }),
     improvements: attempt(() => improvementsJob({ ...required(house), ...(ducts.ok ? { ducts: ducts.value } : {}) })),

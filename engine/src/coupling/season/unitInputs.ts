@@ -1,8 +1,11 @@
 import type { AirResult } from '../../air/result.ts';
-import { coilOf } from '../../equipment/coil.ts';
+import { coilOf } from '../../equipment/coil/fit.ts';
 import type { Candidate, UnitModel, UnitRow } from '../../equipment/result.ts';
 import { rowsOf } from '../../equipment/sheet.ts';
+import { unitAt } from '../../equipment/unitAt.ts';
 import type { CandidateInput } from '../../equipment/unitModel.ts';
+import type { HouseInputs } from '../../loads/dynamic/houseInputs.ts';
+import { humidityRatio } from '../../physics/air/index.ts';
 import { type Outcome, required } from '../../plan/outcome.ts';
 import type { Scenario } from '../../plan/scenario.ts';
 import type { DuctsInputs } from '../ducted/ductworks.ts';
@@ -14,16 +17,45 @@ export type UnitInputs = {
   readonly strips: number;
   /** °C below which it does not run; undefined where the sheet does not say. */
   readonly outdoorLeast?: number;
+  /** Sensible cooling at its most, W, by rising outdoor temperature; none where the sheet shows no cooling. */
+  readonly sensible: readonly { readonly outdoor: number; readonly watts: number }[];
 };
 
-/** The unit with what its year needs of the rest of its sheet. */
-export function unitInputs(model: UnitModel, input: CandidateInput | undefined, s: Scenario): UnitInputs {
+/** The unit with what its year needs of the rest of its sheet, at the flow its ducts give. */
+export function unitInputs(
+  model: UnitModel,
+  input: CandidateInput | undefined,
+  house: HouseInputs,
+  flow: number,
+  s: Scenario,
+): UnitInputs {
   const outdoorLeast = input && s.maybe(input.outdoorLeast);
   return {
     model,
+    sensible: sensibleMost(model, house, flow),
     strips: input ? s.of(input.electrics.strips) : 0,
     ...(outdoorLeast === undefined ? {} : { outdoorLeast }),
   };
+}
+
+/** Sensible cooling with air as it is wanted indoors, at each outdoor temperature that the sheet states. */
+function sensibleMost(model: UnitModel, { wanted, pressure }: HouseInputs, flow: number): UnitInputs['sensible'] {
+  const enteringHumidity = humidityRatio({ t: wanted.cooling, rh: wanted.humidity }, pressure);
+  const outdoors = new Set(model.rows.filter((r) => r.mode === 'cooling' && r.speed === 'most').map((r) => r.outdoor));
+  return [...outdoors]
+    .sort((a, b) => a - b)
+    .map((outdoor) => {
+      const at = {
+        mode: 'cooling',
+        outdoor,
+        entering: wanted.cooling,
+        enteringHumidity,
+        flow,
+        pressure,
+        speed: 'most',
+      } as const;
+      return { outdoor, watts: required(unitAt(model, at)).sensible };
+    });
 }
 
 /** Share of the full flow at the lowest speed where the sheet states no airflow. Source: `coupling.slow-fan` (common practice). */
@@ -38,7 +70,7 @@ const mean = (rows: readonly UnitRow[], of: (r: UnitRow) => number | undefined):
  * The ducts with the speeds of the unit that blows into them. The fan follows the unit's speed in a line between the
  * lowest and the highest rows of its sheet. Ends the enclosing attempt where flows or the sheet are missing.
  */
-export function ductsInputs(air: AirResult, { unit }: Candidate, pressure: number): DuctsInputs {
+export function ductsInputs(air: AirResult, { unit }: Candidate): DuctsInputs {
   const flows = required(air.flows);
   const most = rowsOf(unit, 'heating', 'most');
   const least = unit.rows.filter((r) => r.mode === 'heating' && r.speed === 'least');
@@ -48,7 +80,7 @@ export function ductsInputs(air: AirResult, { unit }: Candidate, pressure: numbe
   const lowest = mean(least, (r) => r.capacity);
   const coil = unit.rows
     .filter((r) => r.mode === 'cooling')
-    .map((r) => coilOf(r, pressure))
+    .map(coilOf)
     .find((c) => c !== undefined);
   const share = full !== undefined && slow !== undefined ? Math.min(1, slow / full) : slowFan;
   return {

@@ -1,6 +1,7 @@
+import { usualCorrections } from '../../equipment/corrections.ts';
 import type { UnitModel, UnitSpeed } from '../../equipment/result.ts';
 import { readSheet, rowsOf } from '../../equipment/sheet.ts';
-import { altitudeFactor, heatingAt, usualCorrections } from '../../equipment/unitAt.ts';
+import { altitudeFactor, heatingAt } from '../../equipment/unitAt.ts';
 
 type Mode = 'heating' | 'cooling';
 
@@ -30,14 +31,15 @@ const cyclingLoss = 0.25;
  * row: such hours are counted by whoever asks. Ends the enclosing attempt where it has no rows at its highest speed.
  */
 export function unitMoment(unit: UnitModel, mode: Mode, outdoor: number, pressure: number): UnitMoment {
+  const corrections = usualCorrections(unit);
   const points = speeds.flatMap((speed): SpeedPoint[] => {
     if (speed !== 'most' && !unit.rows.some((r) => r.mode === mode && r.speed === speed)) return [];
     const rows = rowsOf(unit, mode, speed);
     const [coldest, warmest] = [rows[0]?.outdoor ?? 0, rows.at(-1)?.outdoor ?? 0];
     const at = Math.max(coldest, Math.min(warmest, outdoor));
-    if (mode === 'heating') return [heatingAt(unit, { outdoor: at, pressure, speed }, usualCorrections)];
+    if (mode === 'heating') return [heatingAt(unit, { outdoor: at, pressure, speed }, corrections)];
     const { capacity, power } = readSheet(unit, mode, speed, at);
-    return [{ capacity: capacity * altitudeFactor(pressure, usualCorrections.altitudeShare), power }];
+    return [{ capacity: capacity * altitudeFactor(pressure, corrections.altitudeShare), power }];
   });
   // A speed that gives less than the one below it at this temperature is no speed of its own.
   return points.filter((p, i) => i === points.length - 1 || p.capacity < (points.at(-1)?.capacity ?? 0));

@@ -1,11 +1,7 @@
 import type { WeatherYear } from '../../climate/weather/weatherYear.ts';
-import type { UnitModel } from '../../equipment/result.ts';
-import { unitAt } from '../../equipment/unitAt.ts';
 import { type HouseInputs, heatingHours } from '../../loads/dynamic/houseInputs.ts';
 import { layOutHouse } from '../../loads/dynamic/layOutHouse.ts';
-import { humidityRatio } from '../../physics/air/index.ts';
 import type { System } from '../../physics/building/index.ts';
-import { required } from '../../plan/outcome.ts';
 import { changedDucts, type DuctsInputs, ductwork, thermostatRoom, wholeHouse } from '../ducted/ductworks.ts';
 import { houseWeather, runYear, type YearRun, type YearWeatherSteps } from '../houseYear/run.ts';
 import { type UnitYear, unitAnswers } from './unitAnswers.ts';
@@ -27,7 +23,7 @@ export function unitYear(
   const { house, unit, ducts } = inputs;
   const weather = houseWeather(year, Math.min(inputs.step, year.stepSeconds), house.horizon);
   const rows = weather.monthOfRow.length;
-  const able = unitRows(unit, ducts, house, weather);
+  const able = unitRows(unit, house.pressure, weather);
   const run = (d: DuctsInputs, from: number): YearRun =>
     runWith(house, weather, unit, d, able, (done) => tell(from + done, 2 * rows));
   return unitAnswers(inputs, able, run(ducts, 0), run(perfect(ducts), rows));
@@ -61,47 +57,29 @@ function runWith(
 }
 
 function unitRows(
-  { model, outdoorLeast }: UnitInputs,
-  { flows }: DuctsInputs,
-  { wanted, pressure }: HouseInputs,
+  { model, outdoorLeast, sensible }: UnitInputs,
+  pressure: number,
   weather: YearWeatherSteps,
 ): UnitRows {
   const { perRow, outdoor } = weather.steps;
   const temperatures = Array.from(weather.monthOfRow, (_, i) => outdoor[i * perRow] ?? 0);
-  const cools = model.rows.some((r) => r.mode === 'cooling' && r.speed === 'most');
   const coldest = Math.min(...model.rows.filter((r) => r.mode === 'heating').map((r) => r.outdoor));
   const stopped = (t: number): boolean => outdoorLeast !== undefined && t < outdoorLeast;
   const still: UnitMoment = [];
   return {
     heating: temperatures.map((t) => (stopped(t) ? still : unitMoment(model, 'heating', t, pressure))),
-    cooling: temperatures.map((t) => (cools ? unitMoment(model, 'cooling', t, pressure) : still)),
-    sensible: Float64Array.from(temperatures, (t) =>
-      cools ? sensibleMost(model, t, wanted, flows.flow, pressure) : 0,
-    ),
+    cooling: temperatures.map((t) => (sensible.length > 0 ? unitMoment(model, 'cooling', t, pressure) : still)),
+    sensible: Float64Array.from(temperatures, (t) => onLine(sensible, t)),
     beyond: Uint8Array.from(temperatures, (t) => (t < coldest && !stopped(t) ? 1 : 0)),
   };
 }
 
-/** Sensible cooling at the most, W, with air as it is wanted indoors; hotter or cooler than the sheet, at its nearest row. */
-function sensibleMost(
-  model: UnitModel,
-  outdoor: number,
-  wanted: HouseInputs['wanted'],
-  flow: number,
-  pressure: number,
-): number {
-  const rows = model.rows.filter((r) => r.mode === 'cooling' && r.speed === 'most').map((r) => r.outdoor);
-  const at = Math.max(Math.min(...rows), Math.min(Math.max(...rows), outdoor));
-  const enteringHumidity = humidityRatio({ t: wanted.cooling, rh: wanted.humidity }, pressure);
-  return required(
-    unitAt(model, {
-      mode: 'cooling',
-      outdoor: at,
-      entering: wanted.cooling,
-      enteringHumidity,
-      flow,
-      pressure,
-      speed: 'most',
-    }),
-  ).sensible;
+/** W at an outdoor temperature; hotter or cooler than the sheet, at its nearest row. */
+function onLine(line: UnitInputs['sensible'], outdoor: number): number {
+  const above = line.findIndex((p) => p.outdoor >= outdoor);
+  const upper = line[above] ?? line.at(-1);
+  const lower = line[above - 1] ?? upper;
+  if (!upper || !lower) return 0;
+  const span = upper.outdoor - lower.outdoor;
+  return span > 0 ? lower.watts + ((outdoor - lower.outdoor) / span) * (upper.watts - lower.watts) : upper.watts;
 }
