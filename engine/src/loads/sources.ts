@@ -23,7 +23,25 @@ export const sources: Sources = {
   'attic.steady': { title: 'Steady heat balance of an attic: rooms, roof, vents', standing: 'definition' },
   'loads.transmission': { title: 'Heat through a surface: U × A × temperature difference', standing: 'definition' },
   'loads.leakage': { title: 'Heat carried by leaking air: flow × density × heat capacity', standing: 'definition' },
-  'loads.constructions': { title: 'Common practice and code history of framed houses', standing: 'from memory' },
+  'loads.framed': {
+    title:
+      'Framed walls, ceilings, roofs and floors: layers by code history and common practice, framing shares by ASHRAE Handbook, Fundamentals',
+    standing: 'from memory',
+  },
+  'loads.massive': {
+    title: 'Masonry, concrete, logs, straw and earth: layers by common practice, figures from ISO 10456 and EN 12524',
+    standing: 'from memory',
+  },
+  'loads.by-kind': {
+    title: 'Common practice, no source: a U alone is taken for the usual construction of its kind nearest to it',
+    standing: 'common practice',
+  },
+  'iso-6946.films': { title: 'ISO 6946, surface resistances', edition: '2017', standing: 'from memory' },
+  'loads.materials': {
+    title:
+      'ISO 10456 tables 3 and 4 (before: EN 12524) and ASHRAE Handbook, Fundamentals: building materials; old fills by common practice',
+    standing: 'from memory',
+  },
   'loads.eras': { title: 'Common practice and code history by the age of a house', standing: 'from memory' },
   'loads.glazing': { title: 'Usual figures of window glass', standing: 'from memory' },
   'loads.shades': {
@@ -101,7 +119,6 @@ export const sources: Sources = {
     title: 'Heat balance of walls by their exact modes, checked against ANSI/ASHRAE Standard 140',
     standing: 'from memory',
   },
-  'loads.masses': { title: 'ISO 10456, densities and heat of building materials', standing: 'from memory' },
   'iso-52016.convection': { title: 'ISO 52016-1, convection at inside surfaces', standing: 'from memory' },
   'iso-52016.contents': { title: 'ISO 52016-1, heat held by furniture', standing: 'from memory' },
   'iso-13370.periodic': { title: 'ISO 13370, ground through the year', standing: 'from memory' },
