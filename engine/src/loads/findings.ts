@@ -5,6 +5,7 @@ import type { Drafts, PlanView } from '../plan/trade.ts';
 import { recordWorking, type Working } from '../plan/working.ts';
 import { condensation } from './condensation.ts';
 import { houseFindings } from './houseFindings.ts';
+import { mould } from './mould.ts';
 import type { LoadsResult } from './result.ts';
 import { wetLayers } from './wetLayers.ts';
 
@@ -21,6 +22,7 @@ export function findings(result: LoadsResult, view: PlanView): Drafts {
     ...combustion(view),
     ...houseFindings(result, view),
     ...wetLayers(view),
+    ...mould(view),
   ];
   return {
     drafts: found.map((f) => f.draft),

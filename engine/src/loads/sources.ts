@@ -164,19 +164,36 @@ export const sources: Sources = {
     title: 'Common practice, no source: what such work costs; get quotes',
     standing: 'common practice',
   },
+  'loads.wet-layers': {
+    title:
+      'ISO 13788, note: water runs off what does not soak it up from about 200 g/m² on; it has to dry within the year',
+    edition: '2012',
+    standing: 'from memory',
+  },
   'iso-13788.interstitial': {
-    title: 'ISO 13788, water gathering inside constructions by months',
+    title: 'ISO 13788, condensation inside constructions month by month',
+    edition: '2012',
     standing: 'from memory',
   },
-  'iso-13788.classes': { title: 'ISO 13788, humidity classes of rooms', standing: 'from memory' },
-  'loads.inside-wall': {
-    title: 'ISO 13788, more than 200 g of water on a square metre may run',
+  'iso-13788.saturation': {
+    title: 'ISO 13788, annex E, vapour pressure at saturation over water and ice',
+    edition: '2012',
     standing: 'from memory',
   },
-  'loads.vapour-factors': { title: 'ISO 10456, resistance of materials to vapour', standing: 'from memory' },
   'loads.paint': {
-    title: 'Common practice, no source: how paint, paper and jointed boards hold vapour up',
-    standing: 'common practice',
+    title:
+      'ISO 10456 table 4: coats of paint from 0.1 m (emulsion) to 3 m (gloss) of still air; several ordinary coats between, by common practice',
+    standing: 'from memory',
+  },
+  'iso-13788.surface': {
+    title: 'ISO 13788, surface at 80 % against mould, inside film 0.25 m²K/W, monthly means',
+    edition: '2012',
+    standing: 'from memory',
+  },
+  'iso-13788.classes': {
+    title: 'ISO 13788, annex A, indoor humidity classes: from the lower limit of class 2 to the upper one of class 3',
+    edition: '2012',
+    standing: 'from memory',
   },
   'loads.damp-attic': {
     title: 'Common practice, no source: an attic that is nearly saturated for more than a quarter of the year rots',

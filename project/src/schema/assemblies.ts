@@ -43,7 +43,7 @@ const layers = map(
     }),
     vapourFactor: quantity('number', {
       label: 'Hindrance to vapour',
-      help: 'How many times as much as still air. Mineral wool 1, gypsum board 10, wood 20 damp and 50 dry, white foam 60, extruded foam 150, closed-cell spray foam 60.',
+      help: 'How many times as much as still air. Mineral wool 1, gypsum board 10, wood 20 damp and 50 dry, siding and boards with joints 7, white foam 60, extruded foam 150, closed-cell spray foam 60.',
       neededBy: ['loads'],
       plausible: { min: 1, max: 100_000 },
       possible: { min: 1 },

@@ -18,7 +18,8 @@ const made = (name: string, conductivity: number, density: number, heat: number,
 /**
  * Building materials at their usual figures: ISO 10456 tables 3 and 4, ASHRAE Handbook Fundamentals, all from memory.
  * Vapour factors are the dry figures, but the damp ones for wood and board on the outer side, where it is damp when it
- * matters. Old fills: common practice. Source: `loads.materials`.
+ * matters. Siding and board sheathing have joints and hold vapour up by a third of damp wood, and old fills are as they are found:
+ * common practice. Source: `loads.materials`.
  */
 export const materials = {
   gypsum: made('Gypsum board', 0.16, 800, 1090, 10),
@@ -28,10 +29,10 @@ export const materials = {
   'ceiling-board': made('Ceiling boards', 0.12, 460, 1600, 50),
   'floor-board': made('Floor boards', 0.12, 500, 1600, 50),
   'solid-wood': made('Solid wood', 0.13, 500, 1600, 50),
-  'board-sheathing': made('Board sheathing', 0.12, 460, 1600, 20),
+  'board-sheathing': made('Board sheathing', 0.12, 460, 1600, 7),
   strand: made('Strand board', 0.13, 650, 1700, 30),
   'strand-inside': made('Strand board, inside', 0.13, 650, 1700, 50),
-  siding: made('Wood siding', 0.11, 460, 1600, 20),
+  siding: made('Wood siding', 0.11, 460, 1600, 7),
   stucco: made('Stucco', 0.72, 1800, 1000, 10),
   brick: made('Solid brick', 0.77, 1700, 900, 16),
   concrete: made('Concrete', 1.4, 2200, 1000, 100),

@@ -39,8 +39,9 @@ export function surfaceLayers(assembly: Assembly, at: Standing, s: Scenario): Wa
   return layersWithResistance(built.choice, resistance) ?? unresolved('out-of-range', assembly.common.path);
 }
 
-/** m²K/W that a stated U leaves for the layers; out of range where at its high end the films alone hold more. */
+/** m²K/W that a stated U leaves for the layers; out of range at 0, and where at its high end the films alone hold more. */
 function statedResistance({ uValue }: Assembly, films: number, s: Scenario): number {
-  if ('missing' in uValue || 1 / uValue.high <= films) return unresolved('out-of-range', uValue.path);
+  if ('missing' in uValue || !(uValue.low > 0) || 1 / uValue.high <= films)
+    return unresolved('out-of-range', uValue.path);
   return 1 / s.of(uValue) - films;
 }
