@@ -4,6 +4,7 @@ import type { Driver, Spread } from '../plan/scenario.ts';
 import type { Drafts, PlanView } from '../plan/trade.ts';
 import { recordWorking, type Working } from '../plan/working.ts';
 import { condensation } from './condensation.ts';
+import { dampAttic } from './dampAttic.ts';
 import { houseFindings } from './houseFindings.ts';
 import { mould } from './mould.ts';
 import type { LoadsResult } from './result.ts';
@@ -23,6 +24,7 @@ export function findings(result: LoadsResult, view: PlanView): Drafts {
     ...houseFindings(result, view),
     ...wetLayers(view),
     ...mould(view),
+    ...dampAttic(result, view),
   ];
   return {
     drafts: found.map((f) => f.draft),

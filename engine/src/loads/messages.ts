@@ -1,7 +1,7 @@
 import type { Judged, Words } from '../plan/judge.ts';
 import type { Printer } from '../plan/printer.ts';
 import { unknownWords } from '../plan/unknownWords.ts';
-import { mouldWords, wetLayersWords } from './moistureWords.ts';
+import { dampAtticWords, mouldWords, wetLayersWords } from './moistureWords.ts';
 
 const partNames: Readonly<Record<string, string>> = {
   walls: 'The walls',
@@ -42,14 +42,6 @@ const say: Readonly<Record<string, Say>> = {
       j.status === 'ok'
         ? 'Nothing to do.'
         : 'Air the rooms in mild weather, run the bath and kitchen fans, dry washing outdoors; let the unit dry the air where it can.',
-  }),
-  'damp-attic': (j, print) => ({
-    what: `The attic’s air is above 90 % humidity for ${print.value(j)} of the year, with a third of the leaking air going up into it.`,
-    why: 'Air from the rooms carries water to the cold deck; frost there drips when it thaws and rots the boards.',
-    mend:
-      j.status === 'ok'
-        ? 'Keep the ceiling sealed.'
-        : 'Seal the ceiling, the hatch and every hole for wires and ducts before you insulate or vent more; look for dark boards in late winter.',
   }),
   morning: (j, print) => ({
     what: `Lowering the night by ${print.quantity(Number(j.facts?.setback ?? 0), 'temperature-difference')} makes the coldest morning take ${print.value(j)} more heat than an even night.`,
@@ -116,6 +108,7 @@ export function words(j: Judged, print: Printer): Words {
     };
   if (kind === 'wet-layers') return wetLayersWords(j, print);
   if (kind === 'mould') return mouldWords(j, print);
+  if (kind === 'damp-attic') return dampAtticWords(j, print);
   if (j.status === 'unknown') return unknownWords(j, print, 'How much heat the house needs is not known yet.');
   const words = say[kind];
   if (!words) throw new Error(`assert: no words for the finding ${j.id}`);

@@ -77,3 +77,18 @@ export function mouldWords(j: Judged, print: Printer): Words {
         : 'Insulate it, keep cupboards off it, and keep the rooms drier with the kitchen and bath fans in winter.',
   };
 }
+
+/** Words for the air at the roof deck, with the leak through the ceiling from low to high. */
+export function dampAtticWords(j: Judged, print: Printer): Words {
+  if (j.status === 'unknown') return unknownWords(j, print, 'How damp the roof deck gets in winter is not known yet.');
+  const month = monthNames[Number(j.facts?.month ?? 1) - 1] ?? '';
+  const share = (of: string): string => print.quantity(Number(j.facts?.[of] ?? 0), 'fraction');
+  return {
+    what: `In its worst month, ${month}, the air at the roof deck stands at ${print.value(j)} humidity: from dry rooms with ${share('low')} of the leaking air going up through the ceiling to damp ones with ${share('high')}. At 100 % frost or dew gathers.`,
+    why: 'Air from the rooms carries water to the cold deck; frost there drips when it thaws and rots the boards. How much air goes up is hardly ever measured, so the range is wide. The sun is counted, snow on the roof is not, nor what the wood takes up and gives back.',
+    mend:
+      j.status === 'ok'
+        ? 'Keep the ceiling sealed.'
+        : 'Seal the ceiling, the hatch and every hole for wires and ducts before you insulate or vent more, and lead fans outdoors; look for dark boards in late winter.',
+  };
+}

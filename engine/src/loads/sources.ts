@@ -139,8 +139,9 @@ export const sources: Sources = {
     standing: 'common practice',
   },
   'loads.up-leak': {
-    title: 'Common practice, no source: a third of the leaking air leaves by the ceiling',
-    standing: 'common practice',
+    title:
+      'ASHRAE Handbook, Fundamentals: ceilings are 3 to 30 % of the leakage area, 18 % on average; in winter about half of the area lets air out, so that a tenth to six tenths of it, likely a third, leaves by the ceiling',
+    standing: 'from memory',
   },
   'loads.attic-air': {
     title: 'Common practice, no source: an attic’s usual air changes hold at 10 K and 3 m/s',
@@ -196,7 +197,17 @@ export const sources: Sources = {
     standing: 'from memory',
   },
   'loads.damp-attic': {
-    title: 'Common practice, no source: an attic that is nearly saturated for more than a quarter of the year rots',
-    standing: 'common practice',
+    title:
+      'Wood Handbook, Forest Products Laboratory: at 90 % humidity wood settles at about 20 % water, where rot begins',
+    standing: 'from memory',
+  },
+  'attic.moisture': {
+    title:
+      'Steady balance of vapour in an attic: air from the rooms, air through the vents; the deck by its resistances',
+    standing: 'definition',
+  },
+  'loads.month-sky': {
+    title: 'ISO 13790, radiation to the sky in monthly means: 11 K below the air, 5 W/(m²K)',
+    standing: 'from memory',
   },
 };

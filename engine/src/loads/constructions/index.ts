@@ -1,8 +1,6 @@
-export type { BuiltLayer } from './builtLayer.ts';
 export { evenLayers, resistanceOf, scaled } from './builtLayer.ts';
-export type { BuiltAs } from './byKind.ts';
 export { builtAs } from './byKind.ts';
-export type { Assembly, Films, Setting, SurfaceKind } from './construction.ts';
+export type { Assembly, Setting, SurfaceKind } from './construction.ts';
 export { bothFilms, filmsIn, filmsOf } from './construction.ts';
 export { draughtGiven } from './draughts.ts';
 export type { EnteredLayer } from './enteredLayers.ts';

@@ -9,6 +9,7 @@ import {
   type Zone,
 } from '../../physics/building/index.ts';
 import { type Envelope, leakageTerms } from '../../physics/infiltration/index.ts';
+import { ceilingLeak } from '../ceilingLeak.ts';
 import { atticSpace, spaceBelow, spaceBeside } from './around.ts';
 import { outdoorFace, zoneFace } from './faces.ts';
 import { glazedWindow } from './glazing.ts';
@@ -21,8 +22,6 @@ export type HouseBuilding = { readonly building: Building; readonly moisture: Re
 
 /** Eave over station wind by storeys, as the leakage model has it. */
 const eaveWind = [0.48, 0.59, 0.67] as const;
-/** Share of the leaking air that leaves by the ceiling in a house with an attic. Source: `loads.up-leak` (common practice). */
-const upShare = 0.3;
 
 /**
  * The whole house for the heat balance: rooms with their surfaces and windows, attic, space below, unheated room, air
@@ -113,7 +112,7 @@ function roomLeak(envelope: Envelope, shares: Readonly<Record<string, number>>, 
     kind: 'stack-and-wind',
     shares,
     ...terms,
-    ...(attic ? { up: { zone: 'attic', share: upShare } } : {}),
+    ...(attic ? { up: { zone: 'attic', share: ceilingLeak.likely } } : {}),
   };
 }
 

@@ -6,6 +6,6 @@ import type { HouseInputs } from './houseInputs.ts';
 export type YearInputs = { readonly house: HouseInputs; readonly weather: YearWeather; readonly step: number };
 
 export const houseYearKind = 'loads/year';
-export const houseYearVersion = 2;
+export const houseYearVersion = 3;
 
 export const houseYearJob = (inputs: YearInputs): Job => makeJob(houseYearKind, houseYearVersion, inputs, 'short');
