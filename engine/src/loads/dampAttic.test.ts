@@ -1,7 +1,8 @@
-import type { Project, Range } from '@kneewall/project';
+import { monthNames, type Project, type Range } from '@kneewall/project';
 import { describe, expect, it } from 'vitest';
-import { demo } from '../../test/demos.ts';
-import { evaluate, type Finding } from '../index.ts';
+import { demo, demoNames } from '../../test/demos.ts';
+import type { HouseYear } from '../coupling/houseYear/answers.ts';
+import { evaluate, type Finding, runJob } from '../index.ts';
 
 const is = (value: number) => ({ value, known: 'measured' as const });
 const ternWith = (house: object): Project => {
@@ -39,6 +40,20 @@ describe('the air at the roof deck', () => {
 
   it('is frost where a leaky house meets a sealed attic, and never above saturation', () => {
     expect(range(ternWith({ attic: 'sealed', airtightness: is(30) })).high).toBe(1);
+  });
+
+  it.each(demoNames)('has the month’s mean attic of %s that the hourly balance of its walls has, to 1 K', (id) => {
+    const { plan, wanted } = evaluate(demo(id), {});
+    const working = plan.workings['loads/damp-attic'] ?? [];
+    const what = plan.findings.find((f) => f.id === 'loads/damp-attic')?.what ?? '';
+    const month = monthNames.findIndex((name) => what.includes(name));
+    const steady = working.find((step) => step.symbol === 't_attic')?.value ?? Number.NaN;
+    const job = wanted.find((j) => j.kind === 'loads/year');
+    if (!job) throw new Error('a year is wanted');
+    const inputs = { ...(job.inputs as object), step: 3600 };
+    const { attic } = runJob({ ...job, inputs }, { blob: () => undefined, tell: () => {} }) as HouseYear;
+    const hours = attic?.[month] ?? [];
+    expect(Math.abs(hours.reduce((a, b) => a + b, 0) / 24 - steady)).toBeLessThan(1);
   });
 
   it('is not asked of a house without an attic', () => {

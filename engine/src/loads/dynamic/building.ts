@@ -10,6 +10,7 @@ import {
 } from '../../physics/building/index.ts';
 import { type Envelope, leakageTerms } from '../../physics/infiltration/index.ts';
 import { ceilingLeak } from '../ceilingLeak.ts';
+import { resistanceOf } from '../constructions/index.ts';
 import { atticSpace, spaceBelow, spaceBeside } from './around.ts';
 import { outdoorFace, zoneFace } from './faces.ts';
 import { glazedWindow } from './glazing.ts';
@@ -100,7 +101,7 @@ function slabOf(x: ShellSurface): Slab {
 
 /** A floor or wall on the ground: its own layers, then soil, to a temperature that follows the year. */
 function onGround(x: ShellSurface, shell: Shell, wave: YearWave) {
-  const own = x.layers.reduce((a, l) => a + ('resistance' in l ? l.resistance : l.thickness / l.conductivity), 0);
+  const own = resistanceOf(x.layers);
   const ground = groundBelow(shell.footprint, shell.perimeter, own, wave);
   const rest = Math.max(1 / ground.u - own - 0.17, 0.3);
   return { ground, slab: { ...slabOf(x), layers: [...x.layers, ...soilLayers(rest)] } };
