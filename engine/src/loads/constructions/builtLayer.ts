@@ -15,7 +15,8 @@ export const resistanceOf = (layers: readonly WallLayer[]): number =>
 
 /**
  * Layers as heat that comes and goes is followed through them, framing spread through the layers it crosses: together
- * they have the resistance that the combined method of ISO 6946 gives the whole, and the mass of fill and wood.
+ * they have the resistance that the combined method of ISO 6946 gives the whole, and the mass of fill and wood. Paint and
+ * film, which hold no heat back, are left out.
  */
 export function evenLayers(layers: readonly BuiltLayer[], films: Films): WallLayer[] {
   const { total } = combinedResistance(layers, films);
@@ -23,11 +24,12 @@ export function evenLayers(layers: readonly BuiltLayer[], films: Films): WallLay
   const crossed = sum(layers.map((l) => (l.framing ? l.resistance : 0)));
   // What the whole leaves for the crossed layers, shared among them as their clear resistances are.
   const spread = crossed > 0 ? (total - bothFilms(films) - plain) / crossed : 1;
-  return layers.map((l): WallLayer => {
+  return layers.flatMap((l): WallLayer[] => {
     const resistance = l.resistance * (l.framing ? spread : 1);
-    if (!l.body || l.body.thickness === 0 || resistance === 0) return { resistance };
+    if (!(resistance > 0)) return [];
+    if (!l.body) return [{ resistance }];
     const { thickness } = l.body;
-    return { thickness, conductivity: thickness / resistance, ...withWood(l.body, l.framing?.share ?? 0) };
+    return [{ thickness, conductivity: thickness / resistance, ...withWood(l.body, l.framing?.share ?? 0) }];
   });
 }
 

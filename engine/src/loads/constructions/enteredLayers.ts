@@ -19,7 +19,9 @@ export const enteredResistances = (assembly: Assembly, s: Scenario): Layer[] =>
 export const enteredLayers = (assembly: Assembly, s: Scenario): BuiltLayer[] =>
   inOrder(assembly.layers).map(([, layer]) => {
     const { heat, thickness } = throughLayer(layer, s);
-    return thickness === undefined ? heat : { ...heat, body: bodyOf(layer, thickness, heat.resistance, s) };
+    return thickness === undefined || thickness === 0
+      ? heat
+      : { ...heat, body: bodyOf(layer, thickness, heat.resistance, s) };
   });
 
 function throughLayer(layer: EnteredLayer, s: Scenario): { heat: Layer; thickness: number | undefined } {

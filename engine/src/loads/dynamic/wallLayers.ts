@@ -1,3 +1,4 @@
+import { inOrder } from '@kneewall/project';
 import type { WallLayer } from '../../physics/building/index.ts';
 import { unresolved } from '../../plan/outcome.ts';
 import type { Scenario } from '../../plan/scenario.ts';
@@ -31,6 +32,8 @@ export function surfaceLayers(assembly: Assembly, at: Standing, s: Scenario): Wa
   const stated = 'missing' in assembly.uValue ? undefined : statedResistance(assembly, bothFilms(films), s);
   if (Object.keys(assembly.layers).length > 0) {
     const own = evenLayers(enteredLayers(assembly, s), films);
+    const [[, innermost] = []] = inOrder(assembly.layers);
+    if (own.length === 0 && innermost) return unresolved('out-of-range', innermost.resistance.path);
     return stated === undefined ? own : scaled(own, stated / resistanceOf(own));
   }
   const built = builtAs(assembly, at.kind, at.ground);
