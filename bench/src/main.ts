@@ -1,4 +1,5 @@
 import { parseArgs } from 'node:util';
+import { ductSizingBench } from './ductSizing.ts';
 import { evaluateBench } from './evaluate.ts';
 import { houseYearBench } from './houseYear.ts';
 import { type BenchRow, kept } from './measure.ts';
@@ -8,6 +9,7 @@ import { networkBench } from './network.ts';
 const benches: Readonly<Record<string, () => BenchRow[] | Promise<BenchRow[]>>> = {
   'moist-air': moistAirBench,
   network: networkBench,
+  'duct-sizing': ductSizingBench,
   evaluate: evaluateBench,
   'house-year': houseYearBench,
 };

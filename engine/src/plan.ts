@@ -8,6 +8,8 @@ import {
 } from '@kneewall/project';
 import { agree } from './coupling/agree.ts';
 import { type Agreement, noAgreement } from './coupling/agreement.ts';
+import { noSeasonJobs, seasonFrom, seasonJobs } from './coupling/season/season.ts';
+import { couplingSources } from './coupling/sources.ts';
 import type { Job } from './jobs/job.ts';
 import { faultFinding, faultOf } from './plan/fault.ts';
 import type { Finding } from './plan/finding.ts';
@@ -48,7 +50,8 @@ export function evaluate(project: Project, results: Results, options: EvaluateOp
   ) as Partial<TradeResults>;
   const resolved = remembered(memo, 'resolved', [project], () => resolveProject(project));
   const agreement = agreed(project, resolved, good, memo);
-  const view: PlanView = { project: resolved, trades: good, agreement };
+  const { season, wanted } = throughYear(project, resolved, good, results, memo);
+  const view: PlanView = { project: resolved, trades: good, agreement, season };
   const units = options.units ?? (project.site?.units === 'si' ? 'si' : 'us');
   const judged = trades.map((t) => judgeTrade(t, found[t.id] ?? {}, view, units, memo));
   const findings = judged.flatMap((j) => j.findings);
@@ -63,10 +66,11 @@ export function evaluate(project: Project, results: Results, options: EvaluateOp
     readings: judged.flatMap((j) => j.readings),
     workings: Object.assign({}, ...base.map((r) => r.workings), ...judged.map((j) => j.workings)),
     agreement,
+    season,
     sources: allSources(),
     problems: remembered(memo, 'problems', [project], () => inspectProject(project)) as readonly Problem[],
   };
-  return { plan, wanted: base.flatMap((r) => r.wanted) };
+  return { plan, wanted: [...base.flatMap((r) => r.wanted), ...wanted] };
 }
 
 function designAll(project: Project, results: Results, memo: Memo): Partial<Record<keyof TradeResults, Found>> {
@@ -129,6 +133,27 @@ function agreed(project: Project, resolved: ResolvedProject, good: Partial<Trade
   );
 }
 
+/** House, unit and ducts through a year: what finished jobs found of it, and what is still wanted. */
+function throughYear(
+  project: Project,
+  resolved: ResolvedProject,
+  good: Partial<TradeResults>,
+  results: Results,
+  memo: Memo,
+): ReturnType<typeof seasonFrom> {
+  const { climate, equipment, air } = good;
+  const jobs = remembered(memo, 'season jobs', [project.house, project.site, climate, equipment, air], () => {
+    try {
+      return seasonJobs(resolved, good);
+    } catch {
+      // Whatever goes wrong here has blinded the house's own trade too, which says so.
+      return noSeasonJobs;
+    }
+  });
+  const seen = Object.values(jobs).map((job) => (job.ok ? results[job.value.key] : undefined));
+  return remembered(memo, 'season', [jobs, ...seen], () => seasonFrom(jobs, results));
+}
+
 type JudgedTrade = {
   readonly findings: readonly Finding[];
   readonly workings: Readonly<Record<string, Working>>;
@@ -148,7 +173,7 @@ function judgeTrade(trade: AnyTrade, found: Found, view: PlanView, units: System
   const { result } = found;
   if (!result) return blind(found.fault ?? 'no result');
   // A judged trade may look at every other trade, so its words stand only while nothing in the view moved.
-  const seen = [view.project, ...Object.values(view.trades), view.agreement, units];
+  const seen = [view.project, ...Object.values(view.trades), view.agreement, view.season, units];
   return remembered(memo, `judge:${trade.id}`, seen, () => {
     try {
       const { drafts, workings } = trade.findings(result, view);
@@ -163,4 +188,5 @@ function judgeTrade(trade: AnyTrade, found: Found, view: PlanView, units: System
   });
 }
 
-const allSources = (): Readonly<Record<string, Source>> => Object.assign({}, ...trades.map((t) => t.sources));
+const allSources = (): Readonly<Record<string, Source>> =>
+  Object.assign({}, couplingSources, ...trades.map((t) => t.sources));

@@ -1,6 +1,7 @@
 import '../withoutEval.ts';
 import { JobRefused, readWeather, runJob, type WeatherYear } from '@kneewall/engine';
-import type { FromJobs, ToJobs } from './messages.ts';
+import type { FromJobs, ToJobs, ToPiece } from './messages.ts';
+import { canShare, doPiece, onAllCores } from './onAllCores.ts';
 
 let lent: Extract<ToJobs, { type: 'lend' }> = { type: 'lend', file: undefined, site: undefined };
 
@@ -16,14 +17,16 @@ function blob(sha: string): WeatherYear | undefined {
   return read.value;
 }
 
-self.onmessage = ({ data }: MessageEvent<ToJobs>) => {
-  if (data.type === 'lend') {
-    lent = data;
-    return;
-  }
-  const { id, key, job } = data;
+self.onmessage = ({ data }: MessageEvent<ToJobs | ToPiece>) => {
+  if (data.type === 'lend') lent = data;
+  else if (data.type === 'piece') doPiece(data, (message) => self.postMessage(message));
+  else void begin(data);
+};
+
+async function begin({ id, key, job }: Extract<ToJobs, { type: 'start' }>): Promise<void> {
+  const tell = (done: number, total: number): void => send({ type: 'progress', id, key, done, total });
   try {
-    const result = runJob(job, { blob, tell: (done, total) => send({ type: 'progress', id, key, done, total }) });
+    const result = canShare(job) ? await onAllCores(job, tell) : runJob(job, { blob, tell });
     send({ type: 'result', id, key, result });
   } catch (thrown) {
     const problem =
@@ -32,4 +35,4 @@ self.onmessage = ({ data }: MessageEvent<ToJobs>) => {
         : 'The program made a mistake here; nothing of this may be relied on.';
     send({ type: 'failed', id, key, problem });
   }
-};
+}

@@ -1,4 +1,4 @@
-import type { JobMessage } from '@kneewall/engine';
+import type { Job, JobMessage, Rows } from '@kneewall/engine';
 import type { Problem, Project } from '@kneewall/project';
 
 /** A weather file as it was imported, by its SHA-256. */
@@ -8,6 +8,10 @@ export type WeatherText = { readonly sha: string; readonly text: string };
 export type ToJobs =
   | { readonly type: 'lend'; readonly file: WeatherText | undefined; readonly site: Project['site'] }
   | Extract<JobMessage, { type: 'start' }>;
+
+/** A piece of a job that several workers share, and what a worker says of its piece. */
+export type ToPiece = { readonly type: 'piece'; readonly job: Job; readonly from: number; readonly to: number };
+export type FromPiece = { readonly type: 'piece'; readonly done: number; readonly rows?: Rows };
 
 /** What it says: how far it is, what came out, and what it found wrong with a file it read. */
 export type FromJobs = JobMessage | { readonly type: 'read'; readonly problems: readonly Problem[] };

@@ -2,7 +2,7 @@ import { readdir, stat } from 'node:fs/promises';
 import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
 import { Worker } from 'node:worker_threads';
-import { type Study, type StudyInputs, studyAnswers, studyKind } from '@kneewall/engine';
+import { piecesOf, type Rows, type Study, type StudyInputs, splitOf, studyKind } from '@kneewall/engine';
 import { exitCodes, Refused } from '../exit.ts';
 import { readOptions } from '../options.ts';
 import { readProject, writeWhole } from '../projectFile.ts';
@@ -55,37 +55,33 @@ async function projectsAt(place: string): Promise<string[]> {
 async function studyFile(file: string, samples: number, seed: number, workers: number): Promise<Study> {
   const { project } = await readProject(file);
   const { job } = await wantedJob(project, file, studyKind, 'study');
-  const inputs: StudyInputs = { ...(job.inputs as StudyInputs), samples, seed };
-  return studyAnswers(inputs, await rowsByWorkers(inputs, workers, file));
+  const asked = { kind: job.kind, inputs: { ...(job.inputs as StudyInputs), samples, seed } };
+  const split = splitOf(asked);
+  if (!split) throw new Error('assert: a study can be split');
+  return split.answers(await rowsByWorkers(asked, split.count, workers, file)) as Study;
 }
 
 /** Splits the samples among threads; the rows come back in their order whatever the split. */
-async function rowsByWorkers(inputs: StudyInputs, workers: number, name: string): Promise<(readonly number[])[]> {
-  const each = Math.ceil(inputs.samples / workers);
+async function rowsByWorkers(job: StudyPiece['job'], count: number, workers: number, name: string): Promise<Rows> {
   const done = new Float64Array(workers);
   const onTerminal = process.stderr.isTTY === true;
   const tell = (): void => {
     const all = done.reduce((a, b) => a + b, 0);
-    if (onTerminal) process.stderr.write(`\r${name}: ${all} of ${inputs.samples}`);
+    if (onTerminal) process.stderr.write(`\r${name}: ${all} of ${count}`);
   };
-  const pieces = Array.from({ length: workers }, (_, w) => ({
-    inputs,
-    from: Math.min(w * each, inputs.samples),
-    to: Math.min((w + 1) * each, inputs.samples),
-  })).filter((p) => p.to > p.from);
   const rows = await Promise.all(
-    pieces.map((piece, w) =>
-      rowsOf(piece, (n) => {
+    piecesOf(count, workers).map((piece, w) =>
+      rowsOf({ job, ...piece }, (n) => {
         done[w] = n;
         tell();
       }),
     ),
   );
-  if (onTerminal) process.stderr.write(`\r${name}: ${inputs.samples} of ${inputs.samples}\n`);
+  if (onTerminal) process.stderr.write(`\r${name}: ${count} of ${count}\n`);
   return rows.flat();
 }
 
-function rowsOf(piece: StudyPiece, tell: (done: number) => void): Promise<readonly (readonly number[])[]> {
+function rowsOf(piece: StudyPiece, tell: (done: number) => void): Promise<Rows> {
   const worker = new Worker(new URL('./studyWorker.mjs', import.meta.url), { workerData: piece });
   return new Promise((resolve, reject) => {
     worker.on('message', (message: FromStudy) => {

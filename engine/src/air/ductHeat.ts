@@ -1,6 +1,7 @@
 import { airDensity } from '../physics/air/index.ts';
 import { heatOfAir, keptShare, outletTemperature } from '../physics/flow/index.ts';
 import type { AirFlows, AirModel, DuctSection } from './result.ts';
+import { sectionsOf } from './sectionsOf.ts';
 
 export type DuctSurroundings = {
   /** Supply air as it leaves the unit, °C. */
@@ -38,7 +39,7 @@ export function ductHeat(model: AirModel, flows: AirFlows, at: DuctSurroundings)
     x.place === 'attic' ? at.attic : x.place === 'below' ? at.below : at.indoor;
   const ends = new Map<string, number>();
   let toAttic = 0;
-  for (const x of nearestFirst(model.sections, 'supply')) {
+  for (const x of sectionsOf(model, 'supply')) {
     const inlet = x.from === undefined ? at.leaving : (ends.get(x.from) ?? at.leaving);
     const q = flows.sections[x.id] ?? 0;
     const outlet = outletTemperature(inlet, around(x), keptShare(x.surface, x.insulation, q * density));
@@ -73,7 +74,7 @@ function returnSide(
   capacity: (q: number) => number,
   density: number,
 ): { entering: number; toAttic: number } {
-  const sections = nearestFirst(model.sections, 'return').reverse();
+  const sections = sectionsOf(model, 'return').reverse();
   // Heat and flow arriving at each section's far end: from its grilles, from sections farther out, and by leaks.
   const arriving = new Map<string, { flow: number; heat: number }>();
   const add = (id: string, flow: number, temperature: number) => {
@@ -97,11 +98,3 @@ function returnSide(
 
 /** No section has this name: ids have no blanks. */
 const unitInlet = 'unit inlet';
-
-/** Sections of one side, each after the one it joins. */
-function nearestFirst(sections: readonly DuctSection[], side: DuctSection['side']): DuctSection[] {
-  const mine = sections.filter((x) => x.side === side);
-  const below = (from: string | undefined): DuctSection[] =>
-    mine.filter((x) => x.from === from).flatMap((x) => [x, ...below(x.id)]);
-  return below(undefined);
-}

@@ -1,23 +1,22 @@
-import { inOrder } from '@kneewall/project';
 import type { Draft } from '../plan/judge.ts';
 import { attempt, type Outcome, required } from '../plan/outcome.ts';
 import type { Drafts, PlanView } from '../plan/trade.ts';
 import { recordWorking, type Working } from '../plan/working.ts';
 import { agreedFindings } from './agreedFindings.ts';
+import { type Bought, boughtSections } from './bought.ts';
 import { jacketFinding } from './jacketFinding.ts';
 import { type Change, smallestChange } from './mend.ts';
 import { sideOf } from './model.ts';
 import type { AirFlows, AirModel, AirResult, DuctSection } from './result.ts';
 import { roomFindings } from './roomFindings.ts';
+import { seasonFindings } from './seasonFindings.ts';
 import { velocityFindings } from './velocityFindings.ts';
 
 export type Found = { readonly draft: Draft; readonly working: Working };
-/** Sections that are bought are judged as they are; the others may still be changed. */
-export type Bought = Readonly<Record<string, string>>;
 
 /** What the ducts have to answer for. Without any ducts drawn there is one statement: that they are missing. */
 export function findings(result: AirResult, view: PlanView): Drafts {
-  const bought = boughtSections(view);
+  const bought = boughtSections(view.project);
   const model = result.model;
   const found = [
     staticPressure(result, view, bought),
@@ -39,18 +38,8 @@ const known = (result: AirResult, model: AirModel, flows: AirFlows, view: PlanVi
   ...velocityFindings(model, flows, bought),
   ...roomFindings(result, view),
   ...agreedFindings(view),
+  ...seasonFindings(view),
 ];
-
-const states = ['ordered', 'arrived', 'fitted'];
-
-function boughtSections(view: PlanView): Bought {
-  const entries = inOrder(view.project.items).flatMap(([id, item]) => {
-    const section = /^routes\.ducts\.sections\.(.+)$/.exec(item.of ?? '')?.[1];
-    const bought = 'choice' in item.state && states.includes(item.state.choice);
-    return section !== undefined && bought ? [[section, id] as const] : [];
-  });
-  return Object.fromEntries(entries);
-}
 
 const freeSections = (model: AirModel, bought: Bought): string[] =>
   model.sections.filter((x) => bought[x.id] === undefined).map((x) => x.id);

@@ -82,10 +82,10 @@ function ductLink(x: DuctSection, temperature: number, pressure: number, referen
 }
 
 /** kg/m³ of the air that blower tables and sheets are stated for. */
-const standardDensity = 1.204;
+export const standardDensity = 1.204;
 
-/** At one speed a blower's pressure falls with the density of its air (fan laws). */
-function unitLinks(model: AirModel, thinness: number): NetworkLink[] {
+/** Filter, then blower. At one speed a blower's pressure falls with the density of its air (fan laws). */
+export function unitLinks(model: AirModel, thinness: number): NetworkLink[] {
   const { filter, blower } = model;
   const design = designFlow(blower);
   // A filter counted in the table still needs a passage: a thousandth of a pascal at the design flow.
@@ -107,7 +107,7 @@ const lessAdded = (model: AirModel, thinness: number) =>
   }));
 
 /** Pa that what is added beyond the unit takes at a flow; stated at the most the blower moves. */
-const addedPressure = ({ added, blower }: AirModel, flow: number): number =>
+export const addedPressure = ({ added, blower }: AirModel, flow: number): number =>
   (Math.max(added, 1e-3) / designFlow(blower) ** 2) * flow ** 2;
 
 const designFlow = (blower: AirModel['blower']): number => blower.points.at(-1)?.flow ?? 0.3;

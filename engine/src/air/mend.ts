@@ -11,9 +11,13 @@ export function resized(model: AirModel, id: string, diameter: number): AirModel
   return { ...model, sections: model.sections.map((x) => (x.id === id ? withDiameter(x, diameter) : x)) };
 }
 
-function withDiameter(x: DuctSection, diameter: number): DuctSection {
+/** Compression of a flexible duct as a share of its stretched length, from its friction factor; 0 for other kinds. */
+export const slackOf = (x: DuctSection): number =>
   // compression × e^(-0.126 D) scales with the size; what remains of the factor is the compression itself.
-  const slack = x.kind === 'flexible' ? (x.frictionFactor - 1) / (compressionFactor(1, x.diameter) - 1) : 0;
+  x.kind === 'flexible' ? (x.frictionFactor - 1) / (compressionFactor(1, x.diameter) - 1) : 0;
+
+function withDiameter(x: DuctSection, diameter: number): DuctSection {
+  const slack = slackOf(x);
   return {
     ...x,
     diameter,

@@ -119,6 +119,25 @@ const say: Readonly<Record<string, Say>> = {
         ? done
         : 'Shorten the runs, seal every joint, bury the ducts in insulation, or move the air handler indoors.',
   }),
+  'rooms-follow': (j, print) => ({
+    what:
+      fact(j, 'cold') >= 1
+        ? `With the thermostat in “${String(j.facts?.thermostat)}”, “${name(j)}” is more than a degree too cold in ${print.value(j)} of the hours in which the unit heats; it falls to ${print.quantity(fact(j, 'lowest'), 'temperature')}.`
+        : `With the thermostat in “${String(j.facts?.thermostat)}” every room follows through the year.`,
+    why: 'One thermostat decides for all rooms. A room that gets too little air stays cold whatever the unit can do.',
+    mend:
+      j.status === 'ok'
+        ? done
+        : 'Give that room more air, seal and insulate it first, keep its door open, or hang the thermostat where it matters most.',
+  }),
+  'ducts-year': (j, print) => ({
+    what: `Over the year ${print.value(j)} of the unit’s heat only makes good what the ducts lose and leak: ${print.quantity(fact(j, 'lost'), 'energy')}.`,
+    why: 'Ducts outside the rooms cost this every year. It belongs into the decision where the air handler stands.',
+    mend:
+      j.status === 'ok'
+        ? done
+        : 'Seal the joints with mastic, shorten the runs, bury them in the attic’s insulation where the local code allows, or keep air handler and ducts inside.',
+  }),
   'rooms-held': (j, print) => ({
     what:
       (j.margin ?? 0) >= 0

@@ -15,7 +15,7 @@ export type Ducts = ResolvedProject['routes']['ducts'];
 type SectionInput = Resolved<NonNullable<NonNullable<NonNullable<Project['routes']>['ducts']>['sections']>>[string];
 
 /** m, for Colebrook: metal with seams, board and flexible pulled tight. Source: `air.roughness`. */
-const roughness = { flexible: flexibleRoughness, round: 0.00009, rectangular: 0.00009, board: 0.0009 } as const;
+export const roughness = { flexible: flexibleRoughness, round: 0.00009, rectangular: 0.00009, board: 0.0009 } as const;
 /** Pressure of a clean filter grows with the air's speed to this power. Source: `air.filter`. */
 const filterExponent = 1.4;
 

@@ -1,6 +1,8 @@
 import type { Sources } from '../plan/source.ts';
+import { sizingSources } from './sizing/sources.ts';
 
 export const sources: Sources = {
+  ...sizingSources,
   'air.static': { title: 'The unit’s data sheet: most external static pressure', standing: 'maker' },
   'air.flows': {
     title: 'Blower, filter, ducts and registers solved together; flows balance to 1e-9',
@@ -39,6 +41,14 @@ export const sources: Sources = {
   },
   'air.attic-takes': {
     title: 'Common practice, no source: the attic should take no more than 15 %',
+    standing: 'common practice',
+  },
+  'air.rooms-follow': {
+    title: 'Common practice, no source: no room should be a degree too cold for more than one hour in twenty',
+    standing: 'common practice',
+  },
+  'air.ducts-year': {
+    title: 'The year run twice, with these ducts and with ducts that neither leak nor lose; 15 % is common practice',
     standing: 'common practice',
   },
   'air.holds-rooms': {

@@ -1,5 +1,6 @@
 import { recordWorking } from '../plan/working.ts';
-import type { Bought, Found } from './findings.ts';
+import type { Bought } from './bought.ts';
+import type { Found } from './findings.ts';
 import { sideOf } from './model.ts';
 import type { AirFlows, AirModel, DuctSection, Terminal } from './result.ts';
 import { stockedRounds } from './sizes.ts';

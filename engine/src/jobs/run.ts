@@ -1,22 +1,20 @@
 import { isWeatherYear, type WeatherYear } from '../climate/weather/weatherYear.ts';
 import { summariseYear, yearJobKind } from '../climate/yearJob.ts';
 import { improvements } from '../coupling/houseYear/improvements.ts';
-import { weatherOfYear, type YearTable, yearTable } from '../coupling/houseYear/table.ts';
-import { type DaysInputs, daysJobKind, daysJobVersion, runDays } from '../loads/dynamic/daysJob.ts';
-import { type ImprovementsInputs, improvementsKind, improvementsVersion } from '../loads/dynamic/improvementsJob.ts';
-import type { StudyInputs } from '../loads/dynamic/study.ts';
 import {
-  runStudy,
-  runTotals,
-  studyKind,
-  studyVersion,
-  type TotalsInputs,
-  totalsKind,
-  totalsVersion,
-} from '../loads/dynamic/studyJob.ts';
+  type ImprovementsInputs,
+  improvementsKind,
+  improvementsVersion,
+} from '../coupling/houseYear/improvementsJob.ts';
+import { weatherOfYear, type YearTable, yearTable } from '../coupling/houseYear/table.ts';
+import { unitYear } from '../coupling/season/unitYear.ts';
+import { type UnitYearInputs, unitYearKind, unitYearVersion } from '../coupling/season/unitYearJob.ts';
+import { type DaysInputs, daysJobKind, daysJobVersion, runDays } from '../loads/dynamic/daysJob.ts';
+import { studyKind, studyVersion, totalsKind, totalsVersion } from '../loads/dynamic/studyJob.ts';
 import { houseYearKind, houseYearVersion, type YearInputs } from '../loads/dynamic/yearJob.ts';
 import { BuildingRefused } from '../physics/building/index.ts';
 import type { Job } from './job.ts';
+import { runSplit, splitOf } from './split.ts';
 
 /** What a host gives a job: parsed blobs by hash, and an ear for progress. */
 export type JobHost = {
@@ -25,6 +23,15 @@ export type JobHost = {
 };
 
 type Run = (inputs: unknown, host: JobHost) => unknown;
+
+/** A job that could be split, for hosts that do not. */
+const inOneGo =
+  (kind: string): Run =>
+  (inputs, host) => {
+    const split = splitOf({ kind, inputs });
+    if (!split) throw new Error(`assert: ${kind} can be split`);
+    return runSplit(split, host.tell);
+  };
 
 const kinds: Readonly<Record<string, { readonly version: number; readonly run: Run }>> = {
   [yearJobKind]: {
@@ -43,8 +50,19 @@ const kinds: Readonly<Record<string, { readonly version: number; readonly run: R
       return improvements(given, year, host.tell);
     },
   },
-  [studyKind]: { version: studyVersion, run: (inputs, host) => runStudy(inputs as StudyInputs, host.tell) },
-  [totalsKind]: { version: totalsVersion, run: (inputs, host) => runTotals(inputs as TotalsInputs, host.tell) },
+  [unitYearKind]: {
+    version: unitYearVersion,
+    run: (inputs, host) => {
+      const given = inputs as UnitYearInputs;
+      return unitYear(
+        given,
+        weatherOfYear(given.weather, (hash) => fileOf(hash, host)),
+        host.tell,
+      );
+    },
+  },
+  [studyKind]: { version: studyVersion, run: inOneGo(studyKind) },
+  [totalsKind]: { version: totalsVersion, run: inOneGo(totalsKind) },
   [houseYearKind]: {
     version: houseYearVersion,
     run: (inputs, host) => tableOfYear(inputs as YearInputs, host).answers,

@@ -23,7 +23,7 @@ export function design({ project: { house, site }, upstream: { climate } }: Trad
   const { recorder, steps } = recordWorking();
   const likely = attempt(() => balance(required(given), scenario(), recorder));
   const spreads = attempt(() => spread((s) => outputs(required(given), climate, s)));
-  const jobs = houseJobs(house, site, climate);
+  const jobs = houseJobs({ house, site }, climate);
   const pick = (key: string): Outcome<Spread> => attempt(() => found(required(spreads), key));
   const second = recordWorking();
   const narrowed = attempt(() => {
@@ -55,12 +55,11 @@ export function design({ project: { house, site }, upstream: { climate } }: Trad
     winter: attempt(() => ({ burned: required(pick('burned')), computed: required(pick('computed')) })),
     days: pendingOn(jobs, 'days'),
     year: pendingOn(jobs, 'year'),
-    improvements: pendingOn(jobs, 'improvements'),
     study: pendingOn(jobs, 'study'),
     totals: pendingOn(jobs, 'study'),
     narrowed,
     workings: { 'loads/heating': steps, ...(narrowed.ok ? { 'loads/narrowed': second.steps } : {}) },
-    wanted: jobs.ok ? [jobs.value.days, jobs.value.year, jobs.value.improvements, jobs.value.study] : [],
+    wanted: jobs.ok ? [jobs.value.days, jobs.value.year, jobs.value.study] : [],
   };
 }
 

@@ -71,7 +71,7 @@ function leakageDecides(result: LoadsResult): Found {
 function partDominates(result: LoadsResult): Found[] {
   const [top] = result.heatingParts;
   if (!top || !result.heating.ok) return [];
-  const load = result.heating.value.likely;
+  const load = result.heatingParts.reduce((a, p) => a + p.heat, 0);
   const { recorder, steps } = recordWorking();
   recorder.step('Q_part', 'table', {}, top.heat, 'W', 'loads.transmission');
   recorder.step('share', 'Q_part / Q', { Q_part: top.heat, Q: load }, top.heat / load, '', 'loads.dominates');

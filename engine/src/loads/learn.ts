@@ -1,10 +1,9 @@
 import type { HouseYear } from '../coupling/houseYear/answers.ts';
-import type { Improvements } from '../coupling/houseYear/improvements.ts';
 import type { Job } from '../jobs/job.ts';
 import type { Outcome } from '../plan/outcome.ts';
 import type { Results } from '../plan/trade.ts';
+import { byDays } from './byDays.ts';
 import { type DesignDays, daysJobKind } from './dynamic/daysJob.ts';
-import { improvementsKind } from './dynamic/improvementsJob.ts';
 import type { Study, StudyInputs } from './dynamic/study.ts';
 import { studyKind, type Totals, totalsJob, totalsKind, totalsOf } from './dynamic/studyJob.ts';
 import { houseYearKind } from './dynamic/yearJob.ts';
@@ -19,11 +18,11 @@ export function learn(result: LoadsResult, found: Results): LoadsResult {
   };
   const study = of(studyKind);
   const next = study && totalsJob(totalsOf(study.inputs as StudyInputs, found[study.key] as Study));
+  const days = told<DesignDays>(daysJobKind, result.days);
   return {
-    ...result,
-    days: told<DesignDays>(daysJobKind, result.days),
+    ...(days.ok && !result.days.ok ? byDays(result, days.value) : result),
+    days,
     year: told<HouseYear>(houseYearKind, result.year),
-    improvements: told<Improvements>(improvementsKind, result.improvements),
     study: told<Study>(studyKind, result.study),
     totals: next ? { ok: false, because: 'pending', paths: [next.key] } : told<Totals>(totalsKind, result.totals),
     wanted: [...result.wanted.filter((job) => !(job.key in found)), ...(next ? [next] : [])],

@@ -1,5 +1,4 @@
 import type { HouseYear } from '../coupling/houseYear/answers.ts';
-import type { Improvements } from '../coupling/houseYear/improvements.ts';
 import type { Envelope } from '../physics/infiltration/index.ts';
 import type { Outcome } from '../plan/outcome.ts';
 import type { Spread } from '../plan/scenario.ts';
@@ -71,9 +70,11 @@ export type Narrowed = {
 export type LoadsResult = ResultBase & {
   /** `rooms`: room by room. `quick`: the whole house from a handful of answers. */
   readonly basis: 'rooms' | 'quick';
-  /** W at the design night, the whole house. */
+  /** W at the design night, the whole house: by the days once they are known, else by sums of steady parts. */
   readonly heating: Outcome<Spread>;
   readonly cooling: Outcome<CoolingLoad>;
+  /** What the steady sums said, W, where the days have taken their place. */
+  readonly sums?: Outcome<{ readonly heating: number; readonly cooling: number }>;
   readonly rooms: Readonly<Record<string, RoomLoad>>;
   /** The whole house by part, largest first. */
   readonly heatingParts: readonly LoadPart[];
@@ -91,8 +92,6 @@ export type LoadsResult = ResultBase & {
   /** The cold night and the hot day through the house's own walls, and a whole year; pending until their jobs are done. */
   readonly days: Outcome<DesignDays>;
   readonly year: Outcome<HouseYear>;
-  /** What can be done to the house beside its unit, and what it takes off. */
-  readonly improvements: Outcome<Improvements>;
   /** The loads of many houses, each as this one may be; pending until somebody asks for it. */
   readonly study: Outcome<Study>;
   /** What each of its first unknowns has a hand in, alone and with others. */

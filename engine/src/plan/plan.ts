@@ -1,5 +1,6 @@
 import type { Problem, TradeId } from '@kneewall/project';
 import type { Agreement } from '../coupling/agreement.ts';
+import type { Season } from '../coupling/season/season.ts';
 import type { TradeResults } from '../results.ts';
 import type { Finding, HoldPoint } from './finding.ts';
 import type { ExpectedReading, MaterialLine, Task } from './lines.ts';
@@ -28,6 +29,8 @@ export type Plan = {
   readonly readings: readonly ExpectedReading[];
   readonly workings: Readonly<Record<string, Working>>;
   readonly agreement: Agreement;
+  /** House, unit and ducts through a year, and what could be done to the house. */
+  readonly season: Season;
   readonly sources: Readonly<Record<string, Source>>;
   readonly problems: readonly Problem[];
 };

@@ -1,5 +1,6 @@
 import type { Project, ResolvedProject } from '@kneewall/project';
 import type { Agreement } from '../coupling/agreement.ts';
+import type { Season } from '../coupling/season/season.ts';
 import type { Job } from '../jobs/job.ts';
 import type { TradeResults } from '../results.ts';
 import type { Draft, Judged, Words } from './judge.ts';
@@ -29,6 +30,7 @@ export type PlanView = {
   readonly project: ResolvedProject;
   readonly trades: Readonly<Partial<TradeResults>>;
   readonly agreement: Agreement;
+  readonly season: Season;
 };
 
 /** What a judged trade hands in: drafts, and the workings that end in their values. */

@@ -7,7 +7,8 @@ const kindWord: Readonly<Record<string, string>> = {
   'climate/year': 'The weather year, hour by hour',
   'loads/days': 'The cold night and the hot day, hour by hour',
   'loads/year': 'The house through a year',
-  'loads/improvements': 'What could be done to the house, in every combination',
+  'coupling/unit-year': 'A year with the chosen unit and these ducts',
+  'coupling/improvements': 'What could be done to the house, in every combination',
   'loads/study': 'A thousand houses, each as this one may be',
   'loads/totals': 'What the first unknowns do together',
 };

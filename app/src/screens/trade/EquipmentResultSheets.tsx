@@ -1,9 +1,16 @@
-import type { TradeResults } from '@kneewall/engine';
+import type { Plan, TradeResults } from '@kneewall/engine';
 import { Sheet } from '../../look/Sheet.tsx';
 import { CandidateCard } from './CandidateCard.tsx';
+import { UnitYearSheet } from './UnitYearSheet.tsx';
 
 /** The units side by side, best first. */
-export function EquipmentResultSheets({ result }: { result: TradeResults['equipment'] }) {
+export function EquipmentResultSheets({
+  result,
+  season,
+}: {
+  result: TradeResults['equipment'];
+  season: Plan['season'];
+}) {
   const order = result.ranking.map((r) => r.id);
   const units = Object.values(result.candidates).toSorted((a, b) => order.indexOf(a.id) - order.indexOf(b.id));
   if (units.length === 0)
@@ -13,12 +20,15 @@ export function EquipmentResultSheets({ result }: { result: TradeResults['equipm
       </Sheet>
     );
   return (
-    <ul className="candidates" aria-label="Units side by side">
-      {units.map((unit) => (
-        <li key={unit.id}>
-          <CandidateCard unit={unit} all={units.map((u) => u.id)} />
-        </li>
-      ))}
-    </ul>
+    <>
+      <ul className="candidates" aria-label="Units side by side">
+        {units.map((unit) => (
+          <li key={unit.id}>
+            <CandidateCard unit={unit} all={units.map((u) => u.id)} />
+          </li>
+        ))}
+      </ul>
+      <UnitYearSheet outcome={season.unitYear} />
+    </>
   );
 }

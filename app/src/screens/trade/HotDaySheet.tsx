@@ -16,7 +16,7 @@ const driverWords: Readonly<Record<Days['parts'][number]['driver'], string>> = {
   through: 'Warmth through walls, glass and ceilings',
 };
 
-/** The cold night and the hot day with the walls' own memory, beside the steady sums. */
+/** The cold night and the hot day with the walls' own memory. */
 export function HotDaySheet({ days }: { days: TradeResults['loads']['days'] }) {
   return (
     <Sheet title="Hour by hour, with what the walls hold">
@@ -27,7 +27,7 @@ export function HotDaySheet({ days }: { days: TradeResults['loads']['days'] }) {
               The hot day is worst at {found.day.worst + 1}:00:{' '}
               <Quantity value={found.day.sensible[found.day.worst] ?? 0} kind="power" /> of cooling and{' '}
               <Quantity value={found.day.latent[found.day.worst] ?? 0} kind="power" /> of drying. Walls and furniture
-              put off part of the day’s heat, so this is often less than the sum above.
+              put off part of the day’s heat, so this is often less than a sum of steady parts.
             </p>
             <HourBars day={found.day} />
             <DriverTable parts={found.parts} />

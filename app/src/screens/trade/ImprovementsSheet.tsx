@@ -1,4 +1,4 @@
-import { type Improvement, type Measure, sizeStep, type TradeResults } from '@kneewall/engine';
+import { type Improvement, type Measure, type Plan, sizeStep } from '@kneewall/engine';
 import { Scroll } from '../../look/Scroll.tsx';
 import { Sheet } from '../../look/Sheet.tsx';
 import { Quantity, QuantityRange } from '../../quantity/Quantity.tsx';
@@ -11,6 +11,7 @@ const words: Readonly<Record<Measure, string>> = {
   floor: 'insulate the floor',
   panes: 'second panes on poor windows',
   vents: 'twice the attic vents',
+  ducts: 'seal the ducts’ joints',
 };
 
 const named = (x: Improvement): string => {
@@ -19,7 +20,7 @@ const named = (x: Improvement): string => {
 };
 
 /** What can be done to the house beside its unit: each alone, and the best for any money. */
-export function ImprovementsSheet({ outcome }: { outcome: TradeResults['loads']['improvements'] }) {
+export function ImprovementsSheet({ outcome }: { outcome: Plan['season']['improvements'] }) {
   return (
     <Sheet title="What would help">
       {outcome.ok || outcome.because !== 'pending' ? (
@@ -39,8 +40,8 @@ export function ImprovementsSheet({ outcome }: { outcome: TradeResults['loads'][
         </OutcomeOr>
       ) : (
         <JobOffer kind="loads/improvements" name="What would help">
-          Sealing, insulation, second panes and vents, alone and in every combination, through the cold night, the hot
-          day and a whole year of this house. It takes some seconds.
+          Sealing of house and ducts, insulation, second panes and vents, alone and in every combination, through the
+          cold night, the hot day and a whole year of this house. It takes some seconds.
         </JobOffer>
       )}
     </Sheet>

@@ -1,4 +1,4 @@
-import type { TradeResults } from '@kneewall/engine';
+import type { Plan, TradeResults } from '@kneewall/engine';
 import { Sheet } from '../../look/Sheet.tsx';
 import { Drivers } from '../../quantity/Drivers.tsx';
 import { Quantity, QuantityRange } from '../../quantity/Quantity.tsx';
@@ -14,7 +14,7 @@ import { UnknownsSheet } from './UnknownsSheet.tsx';
 type Loads = TradeResults['loads'];
 
 /** The whole house in sentences, then a card for each room. */
-export function LoadsResultSheets({ result }: { result: Loads }) {
+export function LoadsResultSheets({ result, season }: { result: Loads; season: Plan['season'] }) {
   const rooms = Object.values(result.rooms);
   return (
     <>
@@ -52,12 +52,12 @@ export function LoadsResultSheets({ result }: { result: Loads }) {
         <ul className="room-cards" aria-label="Rooms">
           {rooms.map((room) => (
             <li key={room.room}>
-              <RoomCard room={room} days={result.days} />
+              <RoomCard room={room} />
             </li>
           ))}
         </ul>
       )}
-      <ImprovementsSheet outcome={result.improvements} />
+      <ImprovementsSheet outcome={season.improvements} />
       <UnknownsSheet loads={result} />
       <HotDaySheet days={result.days} />
       <HouseYearSheet year={result.year} />
@@ -77,6 +77,14 @@ function Aside({ result }: { result: Loads }) {
         <li>
           The attic stands at <QuantityRange range={result.atticNight.value} kind="temperature" /> on that night and at{' '}
           <QuantityRange range={result.atticDay.value} kind="temperature" /> on that afternoon.
+        </li>
+      )}
+      {result.sums?.ok && (
+        <li>
+          Sums of steady parts, as handbooks have them, would say{' '}
+          <Quantity value={result.sums.value.heating} kind="power" /> and{' '}
+          <Quantity value={result.sums.value.cooling} kind="power" />: they leave out what walls and furniture hold
+          back.
         </li>
       )}
       {result.winter.ok && (

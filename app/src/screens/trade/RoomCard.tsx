@@ -7,7 +7,7 @@ import { partShares, partWord } from './parts.ts';
 type RoomLoad = TradeResults['loads']['rooms'][string];
 
 /** One room: a sentence first, its parts when asked. */
-export function RoomCard({ room, days }: { room: RoomLoad; days: TradeResults['loads']['days'] }) {
+export function RoomCard({ room }: { room: RoomLoad }) {
   const most = partShares(room.heatingParts)[0];
   return (
     <article className="sheet room-card">
@@ -35,13 +35,6 @@ export function RoomCard({ room, days }: { room: RoomLoad; days: TradeResults['l
           </p>
         )}
       </OutcomeOr>
-      {days.ok && (
-        <p className="field-help">
-          Hour by hour, with what its walls hold:{' '}
-          <Quantity value={days.value.night.rooms[room.room] ?? 0} kind="power" /> on the cold night,{' '}
-          <Quantity value={days.value.day.rooms[room.room]?.most ?? 0} kind="power" /> on the hot day.
-        </p>
-      )}
       {room.heatingParts.length + room.coolingParts.length > 0 && (
         <details className="fold">
           <summary>

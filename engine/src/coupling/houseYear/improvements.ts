@@ -1,12 +1,15 @@
 import type { WeatherYear } from '../../climate/weather/weatherYear.ts';
 import { dayLoad, nightLoad, quickly } from '../../loads/dynamic/designDays.ts';
-import type { HouseInputs } from '../../loads/dynamic/houseInputs.ts';
-import type { ImprovementsInputs } from '../../loads/dynamic/improvementsJob.ts';
 import { sizeOf } from '../../loads/unitSizes.ts';
-import { type Cost, costOf, done, type Measure, measures } from './measures.ts';
+import { ductwork, roomByRoom } from '../ducted/ductworks.ts';
+import type { ImprovementsInputs } from './improvementsJob.ts';
+import { type Cost, costOf, type Done, done, type Measure, measures } from './measures.ts';
 import { houseWeather, loadedLayout, runYear, type YearWeatherSteps } from './run.ts';
 
-/** What one thing, or several together, take off. W at the cold night's and the hot day's worst hour, kWh a year. */
+/**
+ * What one thing, or several together, take off what the unit has to give: W at the cold night's and the hot day's worst
+ * hour, kWh a year. Where ducts are known their losses count.
+ */
 export type Improvement = {
   readonly measures: readonly Measure[];
   readonly heating: number;
@@ -36,13 +39,13 @@ export function improvements(
   tell: (done: number, total: number) => void,
 ): Improvements {
   const weather = houseWeather(year, Math.min(quickly().step, year.stepSeconds), inputs.house.horizon);
-  const possible = measures.filter((m) => costOf(m, inputs.house) !== undefined);
+  const possible = measures.filter((m) => costOf(m, inputs) !== undefined);
   const combinations = subsetsOf(possible);
-  const base = figuresOf(inputs.house, inputs, weather);
+  const base = figuresOf(inputs, inputs, weather);
   const all = combinations.map((chosen, i): Improvement => {
     tell(i, combinations.length);
-    const house = chosen.reduce((h, m) => done[m](h), inputs.house);
-    const now = figuresOf(house, inputs, weather);
+    const then = chosen.reduce<Done>((x, m) => done[m](x), inputs);
+    const now = figuresOf(then, inputs, weather);
     return {
       measures: chosen,
       heating: base.night - now.night,
@@ -50,7 +53,7 @@ export function improvements(
       heatingEnergy: base.heat - now.heat,
       coolingEnergy: base.cold - now.cold,
       sizesLess: sizeOf(base.night) - sizeOf(now.night),
-      cost: chosen.map((m) => costOf(m, inputs.house) ?? nothing).reduce(plus, nothing),
+      cost: chosen.map((m) => costOf(m, inputs) ?? nothing).reduce(plus, nothing),
     };
   });
   tell(combinations.length, combinations.length);
@@ -80,11 +83,12 @@ function unbeaten(all: readonly Improvement[]): Improvement[] {
     });
 }
 
-function figuresOf(house: HouseInputs, { night, day }: ImprovementsInputs, weather: YearWeatherSteps): Figures {
-  const run = quickly();
+function figuresOf({ house, ducts }: Done, { night, day }: ImprovementsInputs, weather: YearWeatherSteps): Figures {
+  const ductworks = ducts ? [ductwork(house, ducts, roomByRoom(house))] : [];
+  const run = { ...quickly(), ductworks };
   const cold = nightLoad(house, night, { ...house.wanted, setback: 0 }, run);
   const hot = dayLoad(house, day, run);
-  const { record, rowSeconds } = runYear(house, weather, loadedLayout(house, weather));
+  const { record, rowSeconds } = runYear(house, weather, loadedLayout(house, weather, ductworks));
   const energy = (x: Float64Array): number => (x.reduce((a, b) => a + b, 0) * rowSeconds) / 3.6e6;
   return {
     night: cold.house,

@@ -1,9 +1,10 @@
 import { materials, resistanceOf } from '../../loads/constructions/index.ts';
 import type { HouseInputs } from '../../loads/dynamic/houseInputs.ts';
 import type { ShellSurface } from '../../loads/dynamic/shell.ts';
+import { changedDucts, type DuctsInputs } from '../ducted/ductworks.ts';
 
 /** What can be done to a house beside its unit. */
-export const measures = ['seal', 'ceiling', 'floor', 'panes', 'vents'] as const;
+export const measures = ['seal', 'ceiling', 'floor', 'panes', 'vents', 'ducts'] as const;
 export type Measure = (typeof measures)[number];
 
 /** Money as people pay it for the work done, hired or by oneself. Source: `improve.costs` (common practice). */
@@ -15,6 +16,10 @@ const leftAfterSealing = 0.7;
 const wanted = { ceiling: 8.6, floor: 5.3 } as const;
 /** What a second pane in front of the first adds, m²K/W; and the sun it leaves. Source: `improve.panes`. */
 const pane = { resistance: 0.19, sun: 0.9 } as const;
+/** Leakage that sealing every joint with mastic leaves in ducts. Source: `improve.ducts`. */
+const leftAfterMastic = 0.25;
+/** Share of the fan's air that has to leak before sealing is worth counting. */
+const leaky = 0.02;
 /** Windows that are worth a second pane, W/(m²K). */
 const poorGlass = 2.4;
 
@@ -38,23 +43,42 @@ const eachSurface = (h: HouseInputs, change: (x: ShellSurface) => ShellSurface):
 
 const poor = (x: ShellSurface) => x.windows.filter((w) => w.u > poorGlass && w.sunShare > 0);
 
+/** A house and, where they are known, its ducts. */
+export type Done = { readonly house: HouseInputs; readonly ducts?: DuctsInputs };
+
+const inHouse =
+  (change: (h: HouseInputs) => HouseInputs) =>
+  (x: Done): Done => ({ ...x, house: change(x.house) });
+
 /** The house with one thing done to it. */
-export const done: Readonly<Record<Measure, (h: HouseInputs) => HouseInputs>> = {
-  seal: (h) => ({ ...h, envelope: { ...h.envelope, coefficient: h.envelope.coefficient * leftAfterSealing } }),
-  ceiling: (h) => eachSurface(h, (x) => insulated(x, 'ceiling')),
-  floor: (h) => eachSurface(h, (x) => insulated(x, 'floor')),
-  panes: (h) =>
+export const done: Readonly<Record<Measure, (x: Done) => Done>> = {
+  seal: inHouse((h) => ({ ...h, envelope: { ...h.envelope, coefficient: h.envelope.coefficient * leftAfterSealing } })),
+  ceiling: inHouse((h) => eachSurface(h, (x) => insulated(x, 'ceiling'))),
+  floor: inHouse((h) => eachSurface(h, (x) => insulated(x, 'floor'))),
+  panes: inHouse((h) =>
     eachSurface(h, (x) => ({
       ...x,
       windows: x.windows.map((w) =>
         poor(x).includes(w) ? { ...w, u: 1 / (1 / w.u + pane.resistance), sunShare: w.sunShare * pane.sun } : w,
       ),
     })),
-  vents: (h) => ({
+  ),
+  vents: inHouse((h) => ({
     ...h,
     shell: { ...h.shell, roof: { ...h.shell.roof, airChanges: h.shell.roof.airChanges * 2 } },
-  }),
+  })),
+  ducts: (x) => (x.ducts ? { ...x, ducts: sealed(x.ducts) } : x),
 };
+
+/** Ducts with their joints sealed. */
+const sealed = (ducts: DuctsInputs): DuctsInputs =>
+  changedDucts(ducts, (x) => ({ ...x, leakage: x.leakage * leftAfterMastic }));
+
+/** Share of the fan's air that leaks out of, or into, ducts outside the rooms. */
+function leakage({ model, flows }: DuctsInputs): number {
+  const outside = model.sections.filter((x) => x.place !== 'inside');
+  return outside.reduce((a, x) => a + (flows.sections[x.id] ?? 0) * x.leakage, 0) / flows.flow;
+}
 
 const scaled = (by: number, [low, likely, high]: readonly [number, number, number]): Cost => ({
   low: by * low,
@@ -63,7 +87,7 @@ const scaled = (by: number, [low, likely, high]: readonly [number, number, numbe
 });
 
 /** What a measure costs in this house; undefined where there is nothing to do. */
-export function costOf(measure: Measure, h: HouseInputs): Cost | undefined {
+export function costOf(measure: Measure, { house: h, ducts }: Done): Cost | undefined {
   const { surfaces, rooms } = h.shell;
   const sum = (f: (x: ShellSurface) => number): number => surfaces.reduce((a, x) => a + f(x), 0);
   const area = (kind: 'ceiling' | 'floor'): number => sum((x) => (lacking(x, kind) >= 0.2 ? x.area : 0));
@@ -74,6 +98,7 @@ export function costOf(measure: Measure, h: HouseInputs): Cost | undefined {
     floor: [area('floor'), [12, 22, 40]],
     panes: [sum((x) => poor(x).reduce((a, w) => a + w.width * w.height, 0)), [60, 110, 250]],
     vents: [surfaces.some((x) => x.behind === 'attic') ? 1 : 0, [150, 300, 700]],
+    ducts: [ducts && leakage(ducts) > leaky ? 1 : 0, [80, 300, 900]],
   };
   const [by, each] = sizes[measure];
   return by > 0 ? scaled(by, each) : undefined;

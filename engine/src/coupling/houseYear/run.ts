@@ -4,7 +4,14 @@ import type { WeatherYear } from '../../climate/weather/weatherYear.ts';
 import { startZones } from '../../loads/dynamic/designDays.ts';
 import { type HouseInputs, heatingHours, roomSystems } from '../../loads/dynamic/houseInputs.ts';
 import { type HouseWeather, layOutHouse } from '../../loads/dynamic/layOutHouse.ts';
-import { type Layout, type RowRecord, runBuilding, startState, weatherSteps } from '../../physics/building/index.ts';
+import {
+  type Ductwork,
+  type Layout,
+  type RowRecord,
+  runBuilding,
+  startState,
+  weatherSteps,
+} from '../../physics/building/index.ts';
 
 /** A house run through a year: the record by row of weather, and what its columns are. */
 export type YearRun = {
@@ -35,8 +42,14 @@ export function houseWeather(year: WeatherYear, step: number, horizon: HouseInpu
 type Tell = (done: number, total: number) => void;
 
 /** The house with a thermostat in each room. */
-export const loadedLayout = (inputs: HouseInputs, weather: YearWeatherSteps): Layout =>
-  layOutHouse(inputs, weather, roomSystems(inputs.shell, heatingHours(inputs.wanted), inputs.wanted.cooling));
+export const loadedLayout = (
+  inputs: HouseInputs,
+  weather: YearWeatherSteps,
+  ductworks: readonly Ductwork[] = [],
+): Layout =>
+  layOutHouse(inputs, weather, roomSystems(inputs.shell, heatingHours(inputs.wanted), inputs.wanted.cooling), {
+    ductworks,
+  });
 
 /** The same house left to itself: walls and sun as they are laid out, no system. */
 export const leftAlone = (layout: Layout): Layout => ({ ...layout, systems: 0 });

@@ -1,4 +1,12 @@
-import { type KeptWalls, type RowRecord, runBuilding, startState, weatherSteps } from '../../physics/building/index.ts';
+import {
+  type Ductwork,
+  type KeptWalls,
+  type RowRecord,
+  runBuilding,
+  settleDay,
+  startState,
+  weatherSteps,
+} from '../../physics/building/index.ts';
 import { type DayWeather, rowsOfDay } from './designWeather.ts';
 import { type HouseInputs, heatingHours, roomSystems, type Wanted } from './houseInputs.ts';
 import { layOutHouse } from './layOutHouse.ts';
@@ -23,12 +31,18 @@ export type DayLoad = {
 };
 
 /** Steps in s, days that a repeated day is run before it counts, walls worked out before. */
-export type DayRun = { readonly step: number; readonly settling: number; readonly kept: KeptWalls };
+export type DayRun = {
+  readonly step: number;
+  readonly settling: number;
+  readonly kept: KeptWalls;
+  /** What carries the rooms' heat, where it comes through ducts. */
+  readonly ductworks?: readonly Ductwork[];
+};
 
-/** Quarters of an hour, and twenty-five days: walls and the soil under them have forgotten where they began. */
-export const carefully = (): DayRun => ({ step: 900, settling: 25, kept: new Map() });
-/** Hours, and twelve days: enough to tell houses apart. */
-export const quickly = (): DayRun => ({ step: 3600, settling: 12, kept: new Map() });
+/** Quarters of an hour, and fourteen days: walls and the soil under them have forgotten where they began. */
+export const carefully = (): DayRun => ({ step: 900, settling: 14, kept: new Map() });
+/** Hours, and eight days: enough to tell houses apart. */
+export const quickly = (): DayRun => ({ step: 3600, settling: 8, kept: new Map() });
 
 /** Where the spaces round the rooms begin: the attic with the air, those below and beside half way. */
 export const startZones = (inside: number, outside: number) => ({
@@ -45,11 +59,11 @@ function settledDay(
   day: DayWeather,
   systems: ReturnType<typeof roomSystems>,
   occupied: number,
-  { step, settling, kept }: DayRun,
+  { step, settling, ...run }: DayRun,
 ): Run {
   const steps = weatherSteps(rowsOfDay(day, inputs.horizon), step);
   const monthOfRow = new Float64Array(24).fill(day.month);
-  const layout = layOutHouse(inputs, { steps, monthOfRow }, systems, { occupied, kept });
+  const layout = layOutHouse(inputs, { steps, monthOfRow }, systems, { ...run, occupied });
   const mean = day.outdoor.reduce((a, t) => a + t, 0) / 24;
   const heated = systems.some((s) => s.heatTo.some((h) => h !== null));
   const inside = heated ? inputs.wanted.heating : Math.min(mean, inputs.wanted.cooling);
@@ -59,7 +73,8 @@ function settledDay(
     outside: mean,
     humidity: day.humidityRatio,
   });
-  const record = runBuilding(layout, begun, steps, { warmUp: settling * 24 });
+  settleDay(layout, begun, steps, settling);
+  const record = runBuilding(layout, begun, steps, { warmUp: 0 });
   return { record, zones: layout.zoneIds, rooms: inputs.shell.rooms.map((r) => r.id) };
 }
 

@@ -1,5 +1,6 @@
 import {
   compileBuilding,
+  type Ductwork,
   type KeptWalls,
   type Layout,
   type System,
@@ -11,13 +12,21 @@ import type { HouseInputs } from './houseInputs.ts';
 /** Weather laid out in steps, and the month of the year, 0 to 12, that each of its rows stands in. */
 export type HouseWeather = { readonly steps: WeatherSteps; readonly monthOfRow: Float64Array };
 
-/** A house laid out for its weather. `occupied` is 0 while nobody is at home; `kept` saves working out a wall again. */
+export type LaidOutWith = {
+  /** 0 while nobody is at home, 1 as usual. */
+  readonly occupied?: number;
+  /** Walls worked out before. */
+  readonly kept?: KeptWalls;
+  readonly ductworks?: readonly Ductwork[];
+};
+
+/** A house laid out for its weather. */
 export function layOutHouse(
   inputs: HouseInputs,
   weather: HouseWeather,
   systems: readonly System[],
-  { occupied = 1, kept = new Map() }: { readonly occupied?: number; readonly kept?: KeptWalls } = {},
+  { occupied = 1, kept = new Map(), ductworks = [] }: LaidOutWith = {},
 ): Layout {
   const { building, moisture } = buildingOf(inputs, weather.monthOfRow, systems, occupied);
-  return compileBuilding(building, weather.steps, moisture, kept);
+  return compileBuilding({ ...building, ductworks }, weather.steps, moisture, kept);
 }

@@ -5,6 +5,9 @@ import type { HouseInputs } from './houseInputs.ts';
 /** A house, the year of weather it stands in, and steps of so many seconds. */
 export type YearInputs = { readonly house: HouseInputs; readonly weather: YearWeather; readonly step: number };
 
+/** Steps of a year, s. */
+export const yearStep = 900;
+
 export const houseYearKind = 'loads/year';
 export const houseYearVersion = 3;
 

@@ -1,6 +1,7 @@
 import { heatOfAir } from '../flow/index.ts';
 import { stefanBoltzmann } from '../sun/index.ts';
 import { factor, solveFactored } from './dense.kernel.ts';
+import { setDucts } from './ducts.kernel.ts';
 import { inOpenAir, inZone, isGiven, type Layout, type State } from './layout.ts';
 import { factorVapour } from './moisture.kernel.ts';
 import type { WeatherSteps } from './weatherSteps.ts';
@@ -17,6 +18,9 @@ export function setCoefficients(l: Layout, s: State, w: WeatherSteps, step: numb
   const row = Math.floor(step / l.perRow);
   setFilms(l, s, w, row, step);
   setAirFlows(l, s, w, row, step);
+  if (l.ducts.count > 0) setDucts(l, s);
+  setCarried(l, s);
+  setMost(l, s, row);
   setBalance(l, s);
   factor(s.work.matrix, 2 * l.zones);
   setResponses(l, s);
@@ -114,6 +118,23 @@ function setAirFlows(l: Layout, s: State, w: WeatherSteps, row: number, step: nu
   }
 }
 
+/** W/K that air, and the walls of ducts, carry from one zone into another. */
+function setCarried(l: Layout, s: State): void {
+  const { exchange, walls, carries } = s.work;
+  const pairs = l.zones * l.zones;
+  for (let p = 0; p < pairs; p++) carries[p] = heatOfAir * exchange[p]! + walls[p]!;
+}
+
+/** W that each system can give in this row. */
+function setMost(l: Layout, s: State, row: number): void {
+  const { mostRows, heatMost, coolMost } = l.control;
+  const at = mostRows === 1 ? 0 : row;
+  for (let j = 0; j < l.systems; j++) {
+    s.work.heatMost[j] = heatMost[j * mostRows + at]!;
+    s.work.coolMost[j] = coolMost[j * mostRows + at]!;
+  }
+}
+
 /** W/K between the nodes: what each takes for its own degree, less what its neighbours' degrees give it. */
 function setBalance(l: Layout, s: State): void {
   const { slab: b, zones } = l;
@@ -124,10 +145,10 @@ function setBalance(l: Layout, s: State): void {
   for (let z = 0; z < zones; z++) {
     let own = l.zone.capacity[z]! / l.stepSeconds + heatOfAir * k.outdoorFlow[z]!;
     for (let y = 0; y < zones; y++) {
-      const flow = heatOfAir * k.exchange[z * zones + y]!;
-      if (flow === 0) continue;
-      own += flow;
-      m[2 * z * n + 2 * y] = m[2 * z * n + 2 * y]! - flow;
+      const carried = k.carries[z * zones + y]!;
+      if (carried === 0) continue;
+      own += carried;
+      m[2 * z * n + 2 * y] = m[2 * z * n + 2 * y]! - carried;
     }
     m[2 * z * n + 2 * z] = m[2 * z * n + 2 * z]! + own;
   }
@@ -174,12 +195,12 @@ function addFace(
 
 /** K at every node for a watt of each system. */
 function setResponses(l: Layout, s: State): void {
-  const { zones, systems, control: c } = l;
+  const { zones, systems } = l;
   const n = 2 * zones;
-  const { response, matrix } = s.work;
+  const { response, matrix, share } = s.work;
   for (let j = 0; j < systems; j++) {
     for (let z = 0; z < zones; z++) {
-      response[j * n + 2 * z] = c.share[j * zones + z]!;
+      response[j * n + 2 * z] = share[j * zones + z]!;
       response[j * n + 2 * z + 1] = 0;
     }
     solveFactored(matrix, n, response, j * n);

@@ -1,8 +1,10 @@
 import { heatOfAir } from '../flow/index.ts';
 import { stefanBoltzmann } from '../sun/index.ts';
+import { ductArrays } from './compileDucts.ts';
 import { airArrays, controlArrays } from './compileServices.ts';
 import { inOpenAir, inZone, isGiven, type Layout, type SlabArrays, type SunArrays, type ZoneArrays } from './layout.ts';
 import { type PlaneSun, sunOnPlane } from './planeSun.ts';
+import { BuildingRefused } from './refused.ts';
 import { type SlabModes, slabModes } from './slabModes.ts';
 import type { Building, OutdoorFace, Slab, ZoneFace } from './spec.ts';
 import type { WeatherSteps } from './weatherSteps.ts';
@@ -18,15 +20,6 @@ export type Moisture = {
   /** kg/kg its air is dried to while it is cooled. */
   readonly driest?: number;
 };
-
-/** A building that cannot be computed, where, and why. */
-export class BuildingRefused extends RangeError {
-  readonly at: string;
-  constructor(at: string, why: string) {
-    super(why);
-    this.at = at;
-  }
-}
 
 /** W/(m²K) between black faces at 20 °C. */
 const radiationAt20 = 4 * stefanBoltzmann * 293.15 ** 3;
@@ -66,7 +59,8 @@ export function compileBuilding(
     zone: zoneArrays(building, moisture, density, zoneOf),
     sun: sunArrays(building, slabs, weather, zoneOf),
     air: airArrays(building, density, zoneOf),
-    control: controlArrays(building, 86_400 / weather.stepSeconds, moisture, zoneOf),
+    control: controlArrays(building, weather.count / weather.perRow, 86_400 / weather.stepSeconds, moisture, zoneOf),
+    ducts: ductArrays(building, zoneOf),
     given: Float64Array.from(building.series.flatMap((s) => [...s])),
   };
 }

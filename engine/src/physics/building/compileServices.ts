@@ -1,5 +1,6 @@
 import type { Moisture, ZoneOf } from './compile.ts';
 import type { AirArrays, ControlArrays } from './layout.ts';
+import { BuildingRefused } from './refused.ts';
 import type { Building, Leakage, System } from './spec.ts';
 
 /** Far beyond any temperature: a set point that is off. */
@@ -40,20 +41,30 @@ export function airArrays(building: Building, density: number, zoneOf: ZoneOf): 
 
 export function controlArrays(
   building: Building,
+  rows: number,
   stepsPerDay: number,
   moisture: Readonly<Record<string, Moisture>>,
   zoneOf: ZoneOf,
 ): ControlArrays {
   const { systems } = building;
+  const varies = systems.some((s) => typeof s.heatMost === 'object' || typeof s.coolMost === 'object');
+  const mostRows = varies ? rows : 1;
   return {
     sensor: Int32Array.from(systems, (s) => 2 * zoneOf(s.sensor, s.id)),
     share: Float64Array.from(systems.flatMap((s) => building.zones.map((z) => s.shares[z.id] ?? 0))),
     heatTo: Float64Array.from(systems.flatMap((s) => setPoints(s.heatTo, stepsPerDay, -never))),
     coolTo: Float64Array.from(systems.flatMap((s) => setPoints(s.coolTo, stepsPerDay, never))),
-    heatMost: Float64Array.from(systems, (s) => s.heatMost ?? Number.MAX_VALUE),
-    coolMost: Float64Array.from(systems, (s) => s.coolMost ?? Number.MAX_VALUE),
+    mostRows,
+    heatMost: Float64Array.from(systems.flatMap((s) => mostByRow(s.heatMost, mostRows, s.id))),
+    coolMost: Float64Array.from(systems.flatMap((s) => mostByRow(s.coolMost, mostRows, s.id))),
     driest: Float64Array.from(building.zones, (z) => moisture[z.id]?.driest ?? never),
   };
+}
+
+function mostByRow(most: System['heatMost'], rows: number, at: string): number[] {
+  if (typeof most !== 'object') return Array.from({ length: rows }, () => most ?? Number.MAX_VALUE);
+  if (most.length !== rows) throw new BuildingRefused(at, `has ${most.length} rows of what it can give, not ${rows}`);
+  return [...most];
 }
 
 /** Set point in the middle of each step, on a line through its hour; `off` where there is none. */

@@ -56,7 +56,7 @@ function heatOfHeld(l: Layout, s: State): void {
   let same = heldOf[0] === heldOf[1];
   for (let j = 0; j < l.systems; j++) {
     const part = s.control[j]!;
-    s.heat[j] = part === atMost ? l.control.heatMost[j]! : part === -atMost ? -l.control.coolMost[j]! : 0;
+    s.heat[j] = part === atMost ? s.work.heatMost[j]! : part === -atMost ? -s.work.coolMost[j]! : 0;
     if (part !== toSetPoint && part !== -toSetPoint) continue;
     same = same && held[count] === j;
     held[count] = j;
@@ -92,7 +92,7 @@ function changeParts(l: Layout, s: State, oneOnly: boolean): boolean {
   sense(l, s);
   for (let j = 0; j < l.systems; j++) {
     const part = s.control[j]!;
-    const next = nextPart(l, s, j, part);
+    const next = nextPart(s, j, part);
     if (next === part) continue;
     s.control[j] = next;
     changed = true;
@@ -101,10 +101,10 @@ function changeParts(l: Layout, s: State, oneOnly: boolean): boolean {
   return changed;
 }
 
-function nextPart(l: Layout, s: State, j: number, part: number): number {
+function nextPart(s: State, j: number, part: number): number {
   const heat = s.heat[j]!;
-  if (part === toSetPoint) return heat < 0 ? off : heat > l.control.heatMost[j]! ? atMost : part;
-  if (part === -toSetPoint) return heat > 0 ? off : -heat > l.control.coolMost[j]! ? -atMost : part;
+  if (part === toSetPoint) return heat < 0 ? off : heat > s.work.heatMost[j]! ? atMost : part;
+  if (part === -toSetPoint) return heat > 0 ? off : -heat > s.work.coolMost[j]! ? -atMost : part;
   const t = s.work.sensed[j]!;
   if (part === atMost) return t > s.work.heatAim[j]! + slack ? toSetPoint : part;
   if (part === -atMost) return t < s.work.coolAim[j]! - slack ? -toSetPoint : part;

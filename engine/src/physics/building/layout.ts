@@ -18,6 +18,7 @@ export type Layout = {
   readonly sun: SunArrays;
   readonly air: AirArrays;
   readonly control: ControlArrays;
+  readonly ducts: DuctArrays;
   /** °C by row, one after the other, of faces whose other side is given. */
   readonly given: Float64Array;
   readonly rows: number;
@@ -119,10 +120,28 @@ export type ControlArrays = {
   /** °C by system and step of the day; far off where it is off. */
   readonly heatTo: Float64Array;
   readonly coolTo: Float64Array;
+  /** W by system and row of weather, or by system alone where `mostRows` is 1. */
+  readonly mostRows: number;
   readonly heatMost: Float64Array;
   readonly coolMost: Float64Array;
   /** kg/kg a zone's air is dried to while it is cooled. */
   readonly driest: Float64Array;
+};
+
+/** Duct systems, one after the other, each by level; `zones` long by zone, `zones²` long by receiving and giving zone. */
+export type DuctArrays = {
+  readonly count: number;
+  /** Which duct system carries a system's heat, -1 for none. */
+  readonly ofSystem: Int32Array;
+  readonly firstLevel: Int32Array;
+  readonly output: Float64Array;
+  /** By level, system and zone. */
+  readonly share: Float64Array;
+  readonly air: Float64Array;
+  readonly walls: Float64Array;
+  readonly outdoor: Float64Array;
+  readonly dries: Float64Array;
+  readonly coilRatio: Float64Array;
 };
 
 /** Everything that changes from step to step. Allocated once. */
@@ -164,6 +183,20 @@ export type Work = {
   /** kg/s of outdoor air by zone; of air from one zone into another. */
   readonly outdoorFlow: Float64Array;
   readonly exchange: Float64Array;
+  /** W/K from one zone into another: what that air carries, and what passes the walls of ducts. */
+  readonly carries: Float64Array;
+  readonly walls: Float64Array;
+  /** Share of each system's heat by zone, and W at its most, in this row. */
+  readonly share: Float64Array;
+  readonly heatMost: Float64Array;
+  readonly coolMost: Float64Array;
+  /** Where each duct system stands between its levels, and the part of the time its fan runs. */
+  readonly ductLevel: Int32Array;
+  readonly ductToNext: Float64Array;
+  readonly ductRunning: Float64Array;
+  /** kg/s of air by zone that cold coils bring to so many kg/kg. */
+  readonly drying: Float64Array;
+  readonly coilRatio: Float64Array;
   readonly small: Float64Array;
   readonly smallRhs: Float64Array;
   /** °C at each system's thermostat with the heats as they stand. */

@@ -1,22 +1,26 @@
 import { factor, solveFactored } from './dense.kernel.ts';
+import { setDrying } from './ducts.kernel.ts';
 import type { Layout, State } from './layout.ts';
 import type { WeatherSteps } from './weatherSteps.ts';
 
 /**
  * Takes the humidity of every zone through a step, kg of water for each kg of dry air: carried by the same air as the
  * heat, given off by people and cooking, taken up and given back by what stands in the room. A zone that is being cooled
- * is dried to its driest and no further; what that takes out stands in `dried`, kg/s.
+ * is dried to its driest and no further, or, behind ducts, as its coil dries it; what that takes out stands in `dried`,
+ * kg/s.
  */
 export function stepMoisture(l: Layout, s: State, w: WeatherSteps, step: number): void {
   const { zones } = l;
   const { driest } = l.control;
-  const { vapourRhs, vapourMatrix, vapourFixed } = s.work;
+  const { vapourRhs, vapourMatrix, vapourFixed, drying, coilRatio } = s.work;
   s.dried.fill(0);
   setGiven(l, s, w, step, vapourRhs);
   solveFactored(vapourMatrix, zones, vapourRhs, 0);
+  if (l.ducts.count > 0) setDrying(l, s);
   let wet = 0;
   for (let z = 0; z < zones; z++) {
-    vapourFixed[z] = isCooled(l, s, z) && vapourRhs[z]! > driest[z]! ? 1 : 0;
+    vapourFixed[z] = isCooled(l, s, z) && vapourRhs[z]! > driest[z]! ? held : 0;
+    if (drying[z]! > 0 && vapourRhs[z]! > coilRatio[z]!) vapourFixed[z] = dryingUp;
     wet += vapourFixed[z]!;
   }
   if (wet > 0) dryTo(l, s, w, step);
@@ -28,15 +32,23 @@ export function stepMoisture(l: Layout, s: State, w: WeatherSteps, step: number)
   }
 }
 
-/** Holds the zones marked wet at their driest, and finds what has to be taken out for it. */
+/** What cooling does to a zone's vapour: holds it at its driest, or mixes in air that has touched the coil. */
+const held = 1;
+const dryingUp = 2;
+
+/** Dries the marked zones, and finds what has to be taken out of them for it. */
 function dryTo(l: Layout, s: State, w: WeatherSteps, step: number): void {
   const { zones: n } = l;
-  const { vapourDry: m, vapourRhs: r, vapourFixed, vapourGiven: given } = s.work;
+  const { vapourDry: m, vapourRhs: r, vapourFixed, vapourGiven: given, drying, coilRatio } = s.work;
   setVapourBalance(l, s, m);
   setGiven(l, s, w, step, given);
   for (let z = 0; z < n; z++) {
     r[z] = given[z]!;
-    if (!vapourFixed[z]) continue;
+    if (vapourFixed[z] === dryingUp) {
+      m[z * n + z] = m[z * n + z]! + drying[z]!;
+      r[z] = r[z]! + drying[z]! * coilRatio[z]!;
+    }
+    if (vapourFixed[z] !== held) continue;
     for (let y = 0; y < n; y++) m[z * n + y] = y === z ? 1 : 0;
     r[z] = l.control.driest[z]!;
   }
@@ -50,8 +62,10 @@ function dryTo(l: Layout, s: State, w: WeatherSteps, step: number): void {
   }
 }
 
+/** Whether a system without a duct system cools the zone. */
 function isCooled(l: Layout, s: State, z: number): boolean {
-  for (let j = 0; j < l.systems; j++) if (s.heat[j]! < 0 && l.control.share[j * l.zones + z]! > 0) return true;
+  for (let j = 0; j < l.systems; j++)
+    if (s.heat[j]! < 0 && l.ducts.ofSystem[j]! < 0 && l.control.share[j * l.zones + z]! > 0) return true;
   return false;
 }
 

@@ -130,9 +130,35 @@ export type System = {
   /** °C at the start and the end of each hour of the day, so that a set point may rise in a line; null is off. */
   readonly heatTo: readonly (readonly [number, number] | null)[];
   readonly coolTo: readonly (readonly [number, number] | null)[];
-  /** W; without it as much as it takes. */
-  readonly heatMost?: number;
-  readonly coolMost?: number;
+  /** W, always or by row of weather; without it as much as it takes. */
+  readonly heatMost?: number | Float64Array;
+  readonly coolMost?: number | Float64Array;
+};
+
+/**
+ * What a duct system does while its systems give so much heat or cold: where their heat goes, and what its fan moves.
+ * Between two levels it lies on a line; below the first the fan runs part of the time; above the last nothing changes.
+ */
+export type DuctLevel = {
+  /** W its systems give together, at the coil. */
+  readonly output: number;
+  /** Share of each system's heat by zone; instead of the system's own shares. */
+  readonly carried: Readonly<Record<string, Readonly<Record<string, number>>>>;
+  /** kg/s of air brought into a zone, from another or from outdoors. */
+  readonly air: readonly { readonly into: string; readonly from: string; readonly flow: number }[];
+  readonly drawn: Readonly<Record<string, number>>;
+  /** W/K into a zone from another, beside what that air carries: what passes the ducts' walls. */
+  readonly walls: readonly { readonly into: string; readonly from: string; readonly conductance: number }[];
+  /** kg/s of air that a cold coil brings down to its own humidity, by the zone it is blown into. */
+  readonly dries: Readonly<Record<string, number>>;
+};
+
+export type Ductwork = {
+  readonly systems: readonly string[];
+  /** By rising output, one at least. */
+  readonly levels: readonly DuctLevel[];
+  /** kg/kg of air that has touched the cold coil. */
+  readonly coilRatio: number;
 };
 
 /** A fan for outdoor air, m³/s for each hour of the day. */
@@ -148,6 +174,7 @@ export type Building = {
   readonly passages: readonly Passage[];
   readonly gains: readonly Gain[];
   readonly systems: readonly System[];
+  readonly ductworks?: readonly Ductwork[];
   readonly fans: readonly Fan[];
   /** Eave height over station wind, for the outdoor films. */
   readonly windFactor: number;

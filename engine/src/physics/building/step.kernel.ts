@@ -162,7 +162,7 @@ export function intake(l: Layout, s: State, w: WeatherSteps, step: number, ways:
     ways[1] = ways[1]! + heatOfAir * k.outdoorFlow[z]! * (w.outdoor[step]! - s.t[2 * z]!);
     for (let y = 0; y < l.zones; y++) {
       // Air that one zone sends another and does not get back leaves the other for the open.
-      ways[1] = ways[1]! + heatOfAir * k.exchange[z * l.zones + y]! * (s.t[2 * y]! - s.t[2 * z]!);
+      ways[1] = ways[1]! + k.carries[z * l.zones + y]! * (s.t[2 * y]! - s.t[2 * z]!);
     }
     ways[3] = ways[3]! + zone.gainAir[z * 24 + hour]! + zone.gainRadiant[z * 24 + hour]!;
   }

@@ -1,0 +1,68 @@
+import { nominalAir, solveFlows } from '../../air/flows.ts';
+import type { AirModel, DuctSection } from '../../air/result.ts';
+import { bypassAt, type Coil } from '../../equipment/coil.ts';
+import type { HouseInputs } from '../../loads/dynamic/houseInputs.ts';
+import { hubOf } from '../../loads/dynamic/inside.ts';
+import { airDensity, saturationRatio } from '../../physics/air/index.ts';
+import type { Ductwork } from '../../physics/building/index.ts';
+import { ductLevel, type Served } from './ductLevel.ts';
+import type { DuctFlows } from './ductPaths.ts';
+import type { Places } from './places.ts';
+
+/** Ducts as the year needs them: plain data, so that equal ducts make equal jobs. */
+export type DuctsInputs = {
+  readonly model: AirModel;
+  /** At the blower's full speed: m³/s of room air. */
+  readonly flows: DuctFlows & { readonly flow: number };
+  /** W at the coil, and share of the full flow, at the unit's lowest and highest continuous speed; rising. */
+  readonly speeds: readonly { readonly output: number; readonly flow: number }[];
+  /** The wet coil, where the data sheet shows it. */
+  readonly coil?: Coil;
+};
+
+/** The same ducts with something changed along every run, and what then flows in them. */
+export function changedDucts(ducts: DuctsInputs, change: (x: DuctSection) => DuctSection): DuctsInputs {
+  const model = { ...ducts.model, sections: ducts.model.sections.map(change) };
+  const { flow, sections, terminals } = solveFlows(model, nominalAir);
+  return { ...ducts, model, flows: { flow, sections, terminals } };
+}
+
+/** °C of the air that the flows are counted in. */
+const roomAir = 20;
+
+/** The zones of a house as its ducts see them. */
+export function placesOf({ shell }: HouseInputs): Places {
+  const rooms = shell.rooms.map((r) => r.id);
+  const has = (behind: string): boolean => shell.surfaces.some((x) => x.behind === behind);
+  return {
+    rooms,
+    ...(has('attic') ? { attic: 'attic' } : {}),
+    ...(has('below') ? { below: 'below' } : {}),
+    inside: thermostatRoom({ shell }) ?? rooms[0] ?? '',
+  };
+}
+
+/** Where the thermostat hangs: in the hall, or the largest room, that the others open into. */
+export const thermostatRoom = ({ shell }: Pick<HouseInputs, 'shell'>): string | undefined => hubOf(shell.rooms)?.id;
+
+/** The ducts of a house at each speed of its unit, carrying the heat of the systems served. */
+export function ductwork(house: HouseInputs, { model, flows, speeds, coil }: DuctsInputs, served: Served): Ductwork {
+  const places = placesOf(house);
+  const density = airDensity(roomAir, house.pressure);
+  const levels = speeds.map(({ output, flow }) => {
+    const bypass = coil ? bypassAt(coil, flow * flows.flow * density) : 1;
+    return ductLevel(served, model, flows, places, house.leaks, { output, share: flow, density, bypass });
+  });
+  return {
+    systems: Object.keys(served),
+    levels,
+    coilRatio: coil ? saturationRatio(coil.dewPoint, house.pressure) : 1,
+  };
+}
+
+/** One unit for all rooms. */
+export const wholeHouse = (house: HouseInputs, id: string): Served => ({ [id]: house.shell.rooms.map((r) => r.id) });
+
+/** Each room by itself, as loads count. */
+export const roomByRoom = (house: HouseInputs): Served =>
+  Object.fromEntries(house.shell.rooms.map((r) => [r.id, [r.id]]));

@@ -1,0 +1,62 @@
+import type { ResolvedProject } from '@kneewall/project';
+import type { Job } from '../../jobs/job.ts';
+import { houseCase } from '../../loads/dynamic/houseCase.ts';
+import { yearStep } from '../../loads/dynamic/yearJob.ts';
+import { attempt, type Outcome, required, unresolved } from '../../plan/outcome.ts';
+import { scenario } from '../../plan/scenario.ts';
+import type { Results } from '../../plan/trade.ts';
+import type { TradeResults } from '../../results.ts';
+import type { Improvements } from '../houseYear/improvements.ts';
+import { improvementsJob } from '../houseYear/improvementsJob.ts';
+import type { UnitYear } from './unitAnswers.ts';
+import { ductsInputs, unitInputs } from './unitInputs.ts';
+import { unitYearJob } from './unitYearJob.ts';
+
+/** What needs house, unit and ducts together through a year; pending until its jobs are done. */
+export type Season = {
+  readonly unitYear: Outcome<UnitYear>;
+  readonly improvements: Outcome<Improvements>;
+};
+
+export type SeasonJobs = { readonly unitYear: Outcome<Job>; readonly improvements: Outcome<Job> };
+
+const blind: Outcome<Job> = { ok: false, because: 'fault', paths: [] };
+export const noSeasonJobs: SeasonJobs = { unitYear: blind, improvements: blind };
+
+/** The jobs that run house, chosen unit and ducts together. Without unit or ducts the house can still be improved. */
+export function seasonJobs(project: ResolvedProject, trades: Partial<TradeResults>): SeasonJobs {
+  const { climate, equipment, air } = trades;
+  if (!climate) return noSeasonJobs;
+  const house = attempt(() => houseCase(project, climate));
+  const chosen = attempt(() => {
+    const { candidates, chosen: id } = known(equipment);
+    return candidates[required(id)] ?? unresolved('missing', 'candidates');
+  });
+  const ducts = attempt(() => ductsInputs(known(air), required(chosen), required(climate.pressure)));
+  return {
+    unitYear: attempt(() => {
+      const { weather, house: inputs } = required(house);
+      const { unit: model } = required(chosen);
+      const unit = unitInputs(model, project.candidates[model.id], scenario());
+      return unitYearJob({ house: inputs, weather, step: yearStep, unit, ducts: required(ducts) });
+    }),
+    improvements: attempt(() => improvementsJob({ ...required(house), ...(ducts.ok ? { ducts: ducts.value } : {}) })),
+  };
+}
+
+/** A trade's result, or the fault that left none. */
+const known = <T>(result: T | undefined): T => result ?? required<T>({ ok: false, because: 'fault', paths: [] });
+
+/** What the finished ones found, and those still wanted. */
+export function seasonFrom(jobs: SeasonJobs, results: Results): { readonly season: Season; readonly wanted: Job[] } {
+  const told = <T>(job: Outcome<Job>): Outcome<T> => {
+    if (!job.ok) return job;
+    const { key } = job.value;
+    return key in results ? { ok: true, value: results[key] as T } : { ok: false, because: 'pending', paths: [key] };
+  };
+  const all = Object.values(jobs).flatMap((job) => (job.ok ? [job.value] : []));
+  return {
+    season: { unitYear: told<UnitYear>(jobs.unitYear), improvements: told<Improvements>(jobs.improvements) },
+    wanted: all.filter((job) => !(job.key in results)),
+  };
+}

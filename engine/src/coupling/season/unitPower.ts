@@ -1,0 +1,63 @@
+import type { UnitModel, UnitSpeed } from '../../equipment/result.ts';
+import { readSheet, rowsOf } from '../../equipment/sheet.ts';
+import { altitudeFactor, heatingAt, usualCorrections } from '../../equipment/unitAt.ts';
+
+type Mode = 'heating' | 'cooling';
+
+/** One continuous speed at one outdoor temperature: what it gives in all and draws, W. */
+export type SpeedPoint = { readonly capacity: number; readonly power: number };
+
+/** A unit at one outdoor temperature, its speeds rising. */
+export type UnitMoment = readonly SpeedPoint[];
+
+/** What a unit can do in each row of weather. */
+export type UnitRows = {
+  readonly heating: readonly UnitMoment[];
+  readonly cooling: readonly UnitMoment[];
+  /** Sensible W at its most in cooling. */
+  readonly sensible: Float64Array;
+  /** Rows colder than its sheet goes. */
+  readonly beyond: Uint8Array;
+};
+
+const speeds: readonly UnitSpeed[] = ['least', 'rated', 'most'];
+
+/** Loss while a unit starts and stops, as a share at the limit of no load. Source: `coupling.cycling`. */
+const cyclingLoss = 0.25;
+
+/**
+ * What a unit gives and draws at an outdoor temperature, by speed. Outside its sheet it stands at the sheet's nearest
+ * row: such hours are counted by whoever asks. Ends the enclosing attempt where it has no rows at its highest speed.
+ */
+export function unitMoment(unit: UnitModel, mode: Mode, outdoor: number, pressure: number): UnitMoment {
+  const points = speeds.flatMap((speed): SpeedPoint[] => {
+    if (speed !== 'most' && !unit.rows.some((r) => r.mode === mode && r.speed === speed)) return [];
+    const rows = rowsOf(unit, mode, speed);
+    const [coldest, warmest] = [rows[0]?.outdoor ?? 0, rows.at(-1)?.outdoor ?? 0];
+    const at = Math.max(coldest, Math.min(warmest, outdoor));
+    if (mode === 'heating') return [heatingAt(unit, { outdoor: at, pressure, speed }, usualCorrections)];
+    const { capacity, power } = readSheet(unit, mode, speed, at);
+    return [{ capacity: capacity * altitudeFactor(pressure, usualCorrections.altitudeShare), power }];
+  });
+  // A speed that gives less than the one below it at this temperature is no speed of its own.
+  return points.filter((p, i) => i === points.length - 1 || p.capacity < (points.at(-1)?.capacity ?? 0));
+}
+
+/**
+ * W drawn by the compressor for so many W of its heat or cold: along lines between its speeds, below the lowest by
+ * stopping and starting.
+ */
+export function powerFor(unit: UnitMoment, wanted: number): number {
+  const [lowest] = unit;
+  const highest = unit.at(-1);
+  if (!lowest || !highest || wanted <= 0) return 0;
+  if (wanted < lowest.capacity) {
+    const share = wanted / lowest.capacity;
+    return (lowest.power * share) / (1 - cyclingLoss * (1 - share));
+  }
+  const above = unit.findIndex((p) => p.capacity >= wanted);
+  if (above < 0) return highest.power;
+  const [upper, lower] = [unit[above] ?? highest, unit[Math.max(0, above - 1)] ?? lowest];
+  const span = upper.capacity - lower.capacity;
+  return span > 0 ? lower.power + ((wanted - lower.capacity) / span) * (upper.power - lower.power) : upper.power;
+}

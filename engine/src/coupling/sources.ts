@@ -1,0 +1,22 @@
+import type { Sources } from '../plan/source.ts';
+
+/** Where what needs several trades at once takes its numbers from. */
+export const couplingSources: Sources = {
+  'coupling.below': {
+    title: 'Common practice, no source: a crawl space lies half way between rooms and outdoors',
+    standing: 'common practice',
+  },
+  'coupling.slow-fan': {
+    title:
+      'Common practice, no source: the fan moves six tenths of its air at the lowest speed where the sheet is silent',
+    standing: 'common practice',
+  },
+  'coupling.cycling': {
+    title: '10 CFR 430 appendix M, default loss of a quarter while a unit starts and stops',
+    standing: 'from memory',
+  },
+  'coupling.fan-and-weather': {
+    title: 'ASHRAE Fundamentals, a fan that draws and the weather that pushes add up as the root of their squares',
+    standing: 'from memory',
+  },
+};

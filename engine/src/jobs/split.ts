@@ -1,0 +1,58 @@
+import { type StudyInputs, studyAnswers, studyRows } from '../loads/dynamic/study.ts';
+import {
+  studyKind,
+  type TotalsInputs,
+  totalsAnswers,
+  totalsCount,
+  totalsKind,
+  totalsRows,
+} from '../loads/dynamic/studyJob.ts';
+import type { Job } from './job.ts';
+
+export type Rows = readonly (readonly number[])[];
+
+/** A job made of many like pieces, which any number of workers may share: the rows are the same however it is split. */
+export type SplitJob = {
+  readonly count: number;
+  /** Rows `from` up to `to`; `tell` hears how many of them are done. */
+  readonly rows: (from: number, to: number, tell: (done: number) => void) => Rows;
+  /** The answer from all rows in their order. */
+  readonly answers: (rows: Rows) => unknown;
+};
+
+/** A job as pieces, where it can be split. */
+export function splitOf({ kind, inputs }: Pick<Job, 'kind' | 'inputs'>): SplitJob | undefined {
+  if (kind === studyKind) {
+    const study = inputs as StudyInputs;
+    return {
+      count: study.samples,
+      rows: (from, to, tell) => studyRows(study, from, to, tell),
+      answers: (rows) => studyAnswers(study, rows),
+    };
+  }
+  if (kind === totalsKind) {
+    const totals = inputs as TotalsInputs;
+    return {
+      count: totalsCount(totals),
+      rows: (from, to, tell) => totalsRows(totals, from, to, tell),
+      answers: (rows) => totalsAnswers(totals, rows),
+    };
+  }
+  return undefined;
+}
+
+/** A split job done in one go. */
+export function runSplit({ count, rows, answers }: SplitJob, tell: (done: number, total: number) => void): unknown {
+  const all = rows(0, count, (done) => tell(done, count));
+  tell(count, count);
+  return answers(all);
+}
+
+/** Equal pieces of a split job, one for each worker. */
+export function piecesOf(count: number, workers: number): readonly { readonly from: number; readonly to: number }[] {
+  const each = Math.ceil(count / workers);
+  return Array.from({ length: workers }, (_, w) => ({
+    from: Math.min(w * each, count),
+    to: Math.min((w + 1) * each, count),
+  })).filter((p) => p.to > p.from);
+}

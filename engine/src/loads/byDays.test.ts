@@ -1,0 +1,34 @@
+import { demos } from '@kneewall/demos';
+import type { Project } from '@kneewall/project';
+import { describe, expect, it } from 'vitest';
+import { evaluate, runJob } from '../index.ts';
+import { required } from '../plan/outcome.ts';
+import type { DesignDays } from './dynamic/daysJob.ts';
+
+describe('a unit, once the cold night and the hot day are known', () => {
+  it('is held against them instead of the steady sums', async () => {
+    const project = (await demos.find((d) => d.id === 'juniper-flat')?.load()) as Project;
+    const before = evaluate(project, {});
+    const job = before.wanted.find((j) => j.kind === 'loads/days');
+    if (!job) throw new Error('the days are wanted');
+    const days = runJob(job, { blob: () => undefined, tell: () => {} }) as DesignDays;
+    const { plan } = evaluate(project, { [job.key]: days });
+    const { loads, equipment } = plan.trades;
+    if (!loads || !equipment) throw new Error('both trades are built');
+    const heating = required(loads.heating);
+    const sums = required(before.plan.trades.loads?.heating ?? loads.heating);
+    expect(heating.likely).toBe(days.night.house);
+    expect(required(loads.sums ?? loads.heating)).toMatchObject({ heating: sums.likely });
+    // The width stays a share of the whole.
+    expect(heating.high / heating.likely).toBeCloseTo(sums.high / sums.likely, 12);
+    const cooling = required(loads.cooling);
+    expect(cooling.sensible.likely).toBe(Math.max(...days.day.sensible));
+    expect(cooling.hour).toBe(days.day.worst + 0.5);
+    const unit = equipment.candidates[required(equipment.chosen)];
+    if (!unit) throw new Error('a unit is chosen');
+    expect(required(unit.heatingSpare).likely).toBeCloseTo(required(unit.heatingCapacity).likely - days.night.house, 6);
+    for (const room of Object.values(loads.rooms))
+      expect(required(room.heating).likely).toBeCloseTo(days.night.rooms[room.room] ?? 0, 9);
+    expect(plan.workings['loads/heating']?.at(-1)?.value).toBe(days.night.house);
+  });
+});

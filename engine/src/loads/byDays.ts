@@ -1,0 +1,68 @@
+import { attempt, type Outcome, required } from '../plan/outcome.ts';
+import type { Spread } from '../plan/scenario.ts';
+import { recordWorking } from '../plan/working.ts';
+import type { DesignDays } from './dynamic/daysJob.ts';
+import type { LoadsResult, RoomLoad } from './result.ts';
+
+/**
+ * The loads as the cold night and the hot day through the house's own walls have them, once those are known. What the
+ * steady sums say of each unknown keeps its share of the whole.
+ */
+export function byDays(result: LoadsResult, days: DesignDays): LoadsResult {
+  const { night, day } = days;
+  const sensible = day.sensible[day.worst] ?? 0;
+  const heating = attempt(() => brought(required(result.heating), night.house));
+  const cooling = attempt(() => {
+    const sums = required(result.cooling);
+    return {
+      sensible: brought(sums.sensible, sensible),
+      latent: brought(sums.latent, day.latent[day.worst] ?? 0),
+      hour: day.worst + 0.5,
+    };
+  });
+  const { recorder, steps } = recordWorking();
+  if (heating.ok) recorder.step('Q_night', 'table', {}, heating.value.likely, 'W', 'loads.by-days');
+  return {
+    ...result,
+    heating,
+    cooling,
+    sums: attempt(() => ({
+      heating: required(result.heating).likely,
+      cooling: required(result.cooling).sensible.likely,
+    })),
+    narrowed: attempt(() => {
+      const narrowed = required(result.narrowed);
+      const by = required(heating).likely / required(result.heating).likely;
+      return {
+        ...narrowed,
+        heating: scaled(narrowed.heating, by),
+        fuel: { ...narrowed.fuel, heating: scaled(narrowed.fuel.heating, by) },
+      };
+    }),
+    rooms: Object.fromEntries(
+      Object.entries(result.rooms).map(([id, room]) => [id, roomByDays(room, night.rooms[id], day.rooms[id]?.atWorst)]),
+    ),
+    workings: { ...result.workings, 'loads/heating': [...(result.workings['loads/heating'] ?? []), ...steps] },
+  };
+}
+
+/** A room that the days do not know keeps its sums. */
+function roomByDays(room: RoomLoad, heating: number | undefined, cooling: number | undefined): RoomLoad {
+  const over = (sums: Outcome<Spread>, watts: number | undefined): Outcome<Spread> =>
+    watts === undefined ? sums : attempt(() => brought(required(sums), watts));
+  return { ...room, heating: over(room.heating, heating), cooling: over(room.cooling, cooling) };
+}
+
+/** A spread moved to another likely value, every part of it in proportion; without a likely value of its own, by what is added. */
+function brought(x: Spread, likely: number): Spread {
+  if (x.likely > 0) return scaled(x, likely / x.likely);
+  const more = likely - x.likely;
+  return { ...x, low: x.low + more, likely, high: x.high + more };
+}
+
+const scaled = (x: Spread, by: number): Spread => ({
+  low: x.low * by,
+  likely: x.likely * by,
+  high: x.high * by,
+  drivers: x.drivers.map((d) => ({ ...d, atLow: d.atLow * by, atHigh: d.atHigh * by })),
+});
