@@ -1,6 +1,7 @@
 import type { ResolvedProject } from '@kneewall/project';
 import { heatOfVapour, humidityRatio } from '../physics/air/index.ts';
 import { heatOfAir } from '../physics/flow/index.ts';
+import type { Envelope } from '../physics/infiltration/index.ts';
 import type { Scenario } from '../plan/scenario.ts';
 import type { WorkingRecorder } from '../plan/working.ts';
 import { atticTemperature } from './attic.ts';
@@ -31,6 +32,7 @@ export type Heat = { readonly room: string; readonly part: PartId; readonly subj
 /** The steady sums of one scenario. */
 export type Balance = {
   readonly built: HouseElements;
+  readonly envelope: Envelope;
   readonly attic: AtticModel | undefined;
   readonly atticNight: number | undefined;
   readonly atticDay: number | undefined;
@@ -91,6 +93,7 @@ export function balance({ house, site, weather, planes }: Given, s: Scenario, re
   const total = heating.reduce((a, h) => a + h.heat, 0);
   return {
     built,
+    envelope,
     attic: hot.attic,
     atticNight,
     atticDay: hot.atticTemperature,

@@ -55,7 +55,7 @@ function roomByDays(room: RoomLoad, heating: number | undefined, cooling: number
 
 /** A spread moved to another likely value, every part of it in proportion; without a likely value of its own, by what is added. */
 function brought(x: Spread, likely: number): Spread {
-  if (x.likely > 0) return scaled(x, likely / x.likely);
+  if (x.likely > 0) return { ...scaled(x, likely / x.likely), likely };
   const more = likely - x.likely;
   return { ...x, low: x.low + more, likely, high: x.high + more };
 }

@@ -6,7 +6,7 @@ import { attempt, required } from '../plan/outcome.ts';
 import { scenario } from '../plan/scenario.ts';
 import type { PlanView } from '../plan/trade.ts';
 import { recordWorking, type Working } from '../plan/working.ts';
-import { glassGiven } from './constructions.ts';
+import { glassGiven } from './constructions/index.ts';
 import type { LoadsResult } from './result.ts';
 
 /** Relative humidity of rooms on a cold night: dry, usual, and with washing hung indoors. */

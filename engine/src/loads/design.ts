@@ -49,6 +49,7 @@ export function design({ project: { house, site }, upstream: { climate } }: Trad
     lossPerDegree: pick('loss'),
     balanceTemperature: attempt(() => balancePoint(required(likely), scenario().of(house.setpoints.heating))),
     attic: attempt(() => required(likely).attic ?? noAttic()),
+    leakage: attempt(() => required(likely).envelope),
     atticNight: pick('atticNight'),
     atticDay: pick('atticDay'),
     winter: attempt(() => ({ burned: required(pick('burned')), computed: required(pick('computed')) })),

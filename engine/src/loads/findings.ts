@@ -4,7 +4,9 @@ import type { Driver, Spread } from '../plan/scenario.ts';
 import type { Drafts, PlanView } from '../plan/trade.ts';
 import { recordWorking, type Working } from '../plan/working.ts';
 import { condensation } from './condensation.ts';
+import { dampAttic } from './dampAttic.ts';
 import { houseFindings } from './houseFindings.ts';
+import { mould } from './mould.ts';
 import type { LoadsResult } from './result.ts';
 import { wetLayers } from './wetLayers.ts';
 
@@ -21,6 +23,8 @@ export function findings(result: LoadsResult, view: PlanView): Drafts {
     ...combustion(view),
     ...houseFindings(result, view),
     ...wetLayers(view),
+    ...mould(view),
+    ...dampAttic(result, view),
   ];
   return {
     drafts: found.map((f) => f.draft),

@@ -6,7 +6,7 @@ import { type Envelope, leakageCoefficient, leakageFlow, usualExponent } from '.
 import { unresolved } from '../plan/outcome.ts';
 import type { Scenario } from '../plan/scenario.ts';
 import type { WorkingRecorder } from '../plan/working.ts';
-import { draughtGiven } from './constructions.ts';
+import { draughtGiven } from './constructions/index.ts';
 import type { HouseElements } from './element.ts';
 import { fourSides, skyDrop, sunFilm } from './outside.ts';
 import type { AtticModel } from './result.ts';

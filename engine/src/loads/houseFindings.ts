@@ -13,32 +13,31 @@ const yearHours = 8760;
 export const houseFindings = (result: LoadsResult, view: PlanView): Found[] => [
   dampAir(result),
   ...morning(result, view),
-  ...dampAttic(result),
 ];
 
-type Damp = Pick<Draft, 'id' | 'subject' | 'holdPoint' | 'source'> & { readonly most: number };
-
-/** A share of the year in which air is damp, from its hours. */
-function dampShare({ most, ...of }: Damp, hoursOf: () => number): Found {
+/** How much of the year the air indoors is damp with windows kept shut. */
+function dampAir(result: LoadsResult): Found {
   const { recorder, steps } = recordWorking();
-  const working = `loads/${of.id}`;
   const value = attempt(() => {
-    const hours = hoursOf();
-    recorder.step('h_damp', 'table', {}, hours, 'h', of.source);
+    const hours = required(result.year).humidity.dampHours;
+    recorder.step('h_damp', 'table', {}, hours, 'h', 'loads.damp');
     const inputs = { h_damp: hours, h_year: yearHours };
-    recorder.step('share', 'h_damp / h_year', inputs, hours / yearHours, '', of.source);
+    recorder.step('share', 'h_damp / h_year', inputs, hours / yearHours, '', 'loads.damp');
     return hours / yearHours;
   });
-  const draft: Draft = { ...of, consequence: 'damage', kind: 'fraction', value, limit: { max: most }, working };
+  const draft: Draft = {
+    id: 'damp-air',
+    subject: 'house',
+    holdPoint: 'season',
+    consequence: 'damage',
+    kind: 'fraction',
+    value,
+    limit: { max: 0.1 },
+    source: 'loads.damp',
+    working: 'loads/damp-air',
+  };
   return { draft, working: steps };
 }
-
-/** How much of the year the air indoors is damp with windows kept shut. */
-const dampAir = (result: LoadsResult): Found =>
-  dampShare(
-    { id: 'damp-air', subject: 'house', holdPoint: 'season', source: 'loads.damp', most: 0.1 },
-    () => required(result.year).humidity.dampHours,
-  );
 
 /** What a lowered night asks of the unit in the morning. Only where the night is lowered. */
 function morning(result: LoadsResult, view: PlanView): Found[] {
@@ -71,17 +70,4 @@ function morning(result: LoadsResult, view: PlanView): Found[] {
       working: steps,
     },
   ];
-}
-
-/** How much of the year the attic's air is nearly saturated. Only where there is an attic. */
-function dampAttic(result: LoadsResult): Found[] {
-  if (!result.attic.ok || (result.year.ok && result.year.value.atticDampHours === undefined)) return [];
-  const of = {
-    id: 'damp-attic',
-    subject: 'attic',
-    holdPoint: 'close',
-    source: 'loads.damp-attic',
-    most: 0.25,
-  } as const;
-  return [dampShare(of, () => required(result.year).atticDampHours ?? 0)];
 }

@@ -1,6 +1,7 @@
 import type { Judged, Words } from '../plan/judge.ts';
 import type { Printer } from '../plan/printer.ts';
 import { unknownWords } from '../plan/unknownWords.ts';
+import { dampAtticWords, mouldWords, wetLayersWords } from './moistureWords.ts';
 
 const partNames: Readonly<Record<string, string>> = {
   walls: 'The walls',
@@ -34,14 +35,6 @@ const heatCaution =
   'Heat kills. Work in pairs and short turns, drink, stop when dizzy; follow published work and rest limits.';
 
 const say: Readonly<Record<string, Say>> = {
-  'wet-layers': (j, print) => ({
-    what: `Inside “${j.facts?.name}” ${print.value(j)} of water gathers on each square metre in a winter${Number(j.facts?.left ?? 0) > 0.001 ? ', and not all of it dries in summer' : j.status === 'ok' ? '' : ', and dries in summer'}.`,
-    why: 'Wet wood rots and wet wool does not insulate. How much it is hangs on paint and paper that nobody sees, so the range is wide. The published method leaves out moisture carried by leaking air, which is often the larger part.',
-    mend:
-      j.status === 'ok' && Number(j.facts?.left ?? 0) <= 0.001
-        ? 'Nothing to do; seal the leaks all the same.'
-        : 'Seal the warm side first, put what holds vapour up on the warm side and what lets it out on the cold side, and keep the rooms dry. Ask before you close it.',
-  }),
   'damp-air': (j, print) => ({
     what: `With windows kept shut the air indoors is above 70 % humidity for ${print.value(j)} of the year.`,
     why: 'Damp air feeds mould on cold corners and behind furniture.',
@@ -49,14 +42,6 @@ const say: Readonly<Record<string, Say>> = {
       j.status === 'ok'
         ? 'Nothing to do.'
         : 'Air the rooms in mild weather, run the bath and kitchen fans, dry washing outdoors; let the unit dry the air where it can.',
-  }),
-  'damp-attic': (j, print) => ({
-    what: `The attic’s air is above 90 % humidity for ${print.value(j)} of the year, with a third of the leaking air going up into it.`,
-    why: 'Air from the rooms carries water to the cold deck; frost there drips when it thaws and rots the boards.',
-    mend:
-      j.status === 'ok'
-        ? 'Keep the ceiling sealed.'
-        : 'Seal the ceiling, the hatch and every hole for wires and ducts before you insulate or vent more; look for dark boards in late winter.',
   }),
   morning: (j, print) => ({
     what: `Lowering the night by ${print.quantity(Number(j.facts?.setback ?? 0), 'temperature-difference')} makes the coldest morning take ${print.value(j)} more heat than an even night.`,
@@ -121,6 +106,9 @@ export function words(j: Judged, print: Printer): Words {
       mend: 'Keep the return out of the stove’s room, give the stove its own outdoor air, and have the draught tested at first start.',
       caution: carbonMonoxide,
     };
+  if (kind === 'wet-layers') return wetLayersWords(j, print);
+  if (kind === 'mould') return mouldWords(j, print);
+  if (kind === 'damp-attic') return dampAtticWords(j, print);
   if (j.status === 'unknown') return unknownWords(j, print, 'How much heat the house needs is not known yet.');
   const words = say[kind];
   if (!words) throw new Error(`assert: no words for the finding ${j.id}`);

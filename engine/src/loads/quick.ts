@@ -3,7 +3,7 @@ import { crawlU, slabU } from '../physics/conduction/index.ts';
 import { unresolved } from '../plan/outcome.ts';
 import type { Scenario } from '../plan/scenario.ts';
 import type { WorkingRecorder } from '../plan/working.ts';
-import { type EraPart, eraU } from './constructions.ts';
+import { type EraPart, eraU } from './constructions/index.ts';
 import type { Element, HouseElements } from './element.ts';
 import { crawlSpace, fourSides, groundFloor, sunFilm } from './outside.ts';
 import type { PartId } from './result.ts';

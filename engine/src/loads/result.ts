@@ -1,4 +1,5 @@
 import type { HouseYear } from '../coupling/houseYear/answers.ts';
+import type { Envelope } from '../physics/infiltration/index.ts';
 import type { Outcome } from '../plan/outcome.ts';
 import type { Spread } from '../plan/scenario.ts';
 import type { ResultBase } from '../plan/trade.ts';
@@ -86,6 +87,8 @@ export type LoadsResult = ResultBase & {
   /** Outdoor temperature above which no heat is needed, °C. */
   readonly balanceTemperature: Outcome<number>;
   readonly attic: Outcome<AtticModel>;
+  /** How the house leaks. */
+  readonly leakage: Outcome<Envelope>;
   /** °C in the attic without ducts, at the design night and at the design hour. */
   readonly atticNight: Outcome<Spread>;
   readonly atticDay: Outcome<Spread>;

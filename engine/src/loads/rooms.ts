@@ -4,8 +4,8 @@ import { crawlU, slabU } from '../physics/conduction/index.ts';
 import { unresolved } from '../plan/outcome.ts';
 import type { Scenario } from '../plan/scenario.ts';
 import type { WorkingRecorder } from '../plan/working.ts';
-import { assemblyU } from './assembly.ts';
-import { glass, glassGiven, shadeShare } from './constructions.ts';
+import { assemblyU, settingOf } from './assembly.ts';
+import { glass, glassGiven, shadeShare } from './constructions/index.ts';
 import type { Element, HouseElements, OtherSide } from './element.ts';
 import { crawlSpace, groundFloor, sunFilm } from './outside.ts';
 import type { PartId } from './result.ts';
@@ -133,8 +133,7 @@ function surfaceU(surface: Surface, house: House, s: Scenario, floors: Floors, r
   if (!assembly) return unresolved('missing', assemblyPath(surface));
   const kind = s.choice(surface.kind);
   const other = s.choice(surface.other);
-  const direction = kind === 'floor' ? 'down' : kind === 'wall' || kind === 'door' ? 'horizontal' : 'up';
-  const u = assemblyU(assembly, { direction, sheltered: other !== 'outdoors' }, s, rec);
+  const u = assemblyU(assembly, settingOf(kind, other), s, rec);
   const ground = groundFloor(floors.area, floors.perimeter);
   if (other === 'below' && kind === 'floor') return crawlU(ground, { ...crawlSpace, floorU: u });
   // A slab's own films and concrete are in its U; what insulates it is the rest.

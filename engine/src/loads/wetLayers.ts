@@ -1,107 +1,128 @@
-import { inIdOrder } from '@kneewall/project';
-import type { WallLayer } from '../physics/building/index.ts';
-import { daysInMonth } from '../physics/calendar.ts';
-import { insideFilm, outsideFilm } from '../physics/conduction/index.ts';
-import { type Interstitial, interstitial, saturationMagnus, vapourExcess } from '../physics/moisture/index.ts';
+import type { Range } from '@kneewall/project';
+import type { ClimateMonth } from '../climate/result.ts';
+import { type Interstitial, interstitial, type WetPlane } from '../physics/moisture/index.ts';
 import type { Draft } from '../plan/judge.ts';
 import { attempt, required } from '../plan/outcome.ts';
-import { scenario } from '../plan/scenario.ts';
+import { type Scenario, scenario } from '../plan/scenario.ts';
 import type { PlanView } from '../plan/trade.ts';
-import { recordWorking, type Working } from '../plan/working.ts';
-import type { ShellSurface } from './dynamic/shell.ts';
-import { shellOfRooms } from './dynamic/shellOfRooms.ts';
+import { recordWorking, type Working, type WorkingRecorder } from '../plan/working.ts';
+import { type ColdSide, coldSides } from './coldSides.ts';
+import { builtAs, filmsIn, type Setting } from './constructions/index.ts';
+import { airByMonth, dampness, type RoomCase, recordAir } from './roomAir.ts';
+import { coats, type NamedVapourLayer, vapourLayers } from './vapourLayers.ts';
+
+/** Water at one plane from which it runs off what does not soak it up, kg/m². Source: `loads.wet-layers`. */
+const mostWater = 0.2;
 
 type Found = { readonly draft: Draft; readonly working: Working };
+type Facts = Readonly<Record<string, number | string>>;
+/** One construction through a year, in rooms that are dry and thickly painted, as usual, and damp and hardly painted. */
+type Years = Readonly<Record<RoomCase, Interstitial>>;
 
-/** kg/m² above which water inside a wall may run. Source: `loads.inside-wall`. */
-const runs = 0.2;
-/**
- * What nobody can see, from dry to damp: the room's humidity class, and how paint and paper on the warm side hold vapour
- * up, m of air (kraft paper or old oil paint 3, ordinary coats 0.7, bare board 0.1). Sources: `iso-13788.classes`,
- * `loads.paint` (common practice).
- */
-const cases = {
-  low: { humidityClass: 1, paint: 3 },
-  likely: { humidityClass: 2, paint: 0.7 },
-  high: { humidityClass: 3, paint: 0.1 },
-} as const;
-type Case = (typeof cases)[keyof typeof cases];
-/** Boards outside have joints: they hold vapour up by a third of what whole wood would. Source: `loads.paint`. */
-const joints = 0.3;
-
-/** Water that gathers inside each construction between rooms and the weather, as its worst surface stands. */
+/** Water that gathers inside the constructions between heated rooms and cold air, over an ordinary year. */
 export function wetLayers(view: PlanView): Found[] {
-  const { house } = view.project;
-  const shell = attempt(() => shellOfRooms(house, scenario()));
-  if (!shell.ok || shell.value.rooms.length === 0) return [];
-  const worst = new Map<string, ShellSurface>();
-  for (const x of shell.value.surfaces) {
-    const assembly = house.surfaces[x.id]?.assembly;
-    if (assembly === undefined || (x.behind !== 'outdoors' && x.behind !== 'attic') || x.part === 'doors') continue;
-    if (!worst.has(assembly)) worst.set(assembly, x);
-  }
-  return inIdOrder(Object.fromEntries(worst)).map(([id, x]) => gathered(id, x, view));
-}
-
-function gathered(id: string, x: ShellSurface, view: PlanView): Found {
-  const { recorder, steps } = recordWorking();
-  const name = view.project.house.assemblies[id]?.name ?? id;
-  let left = 0;
-  const value = attempt(() => {
-    const at = (of: Case): Interstitial => waterIn(x, view, of);
-    const [low, likely, high] = [at(cases.low), at(cases.likely), at(cases.high)];
-    left = likely.left / 1000;
-    recorder.step('m', 'table', {}, likely.most, 'g/m²', 'iso-13788.interstitial');
-    recorder.step('M', 'm / 1000', { m: likely.most }, likely.most / 1000, 'kg', 'iso-13788.interstitial');
-    return { low: low.most / 1000, likely: likely.most / 1000, high: high.most / 1000 };
-  });
-  return {
-    draft: {
-      id: `wet-layers:${id}`,
-      subject: id,
-      holdPoint: 'close',
-      consequence: 'damage',
-      kind: 'mass',
-      value,
-      limit: { max: runs },
-      source: 'loads.inside-wall',
-      working: `loads/wet-layers:${id}`,
-      facts: { name, left },
-    },
-    working: steps,
-  };
-}
-
-function waterIn(x: ShellSurface, view: PlanView, { humidityClass, paint }: Case): Interstitial {
   const { climate } = view.trades;
-  const months = climate ? required(climate.months) : [];
-  const heated = scenario().of(view.project.house.setpoints.heating);
-  const direction = x.tilt > 60 && x.tilt < 120 ? 'horizontal' : 'up';
-  return interstitial(
-    x.layers.map((l, i) => {
-      const outer = i === x.layers.length - 1 && x.behind === 'outdoors';
-      const sd = airOf(l) * (outer && isWood(l) ? joints : 1) + (i === 0 ? paint : 0);
-      return { resistance: resistanceOf(l), sd };
-    }),
-    { inside: insideFilm[direction], outside: x.behind === 'attic' ? insideFilm[direction] : outsideFilm },
-    months.map((m) => {
-      const p = m.relativeHumidity * saturationMagnus(m.mean);
-      return {
-        days: daysInMonth[m.month - 1] ?? 30,
-        inside: { t: Math.max(heated, m.mean), p: p + vapourExcess(humidityClass, m.mean) },
-        outside: { t: m.mean, p },
-      };
-    }),
-  );
+  if (!climate) return [];
+  const s = scenario();
+  return coldSides(view.project.house, s).map((side) => {
+    const { recorder, steps } = recordWorking();
+    const judged = attempt(() => judgeSide(side, required(climate.months), view, s, recorder));
+    return {
+      draft: {
+        id: `wet-layers:${side.id}`,
+        subject: side.id,
+        holdPoint: 'close',
+        consequence: 'damage',
+        kind: 'areal-mass',
+        value: judged.ok ? { ok: true, value: judged.value.value } : judged,
+        limit: { max: judged.ok ? judged.value.limit : mostWater },
+        source: 'loads.wet-layers',
+        working: `loads/wet-layers:${side.id}`,
+        facts: { name: side.name, layers: layersKnown(side), ...(judged.ok ? judged.value.facts : {}) },
+      },
+      working: steps,
+    };
+  });
 }
 
-const resistanceOf = (l: WallLayer): number => ('resistance' in l ? l.resistance : l.thickness / l.conductivity);
+/** Whether the layers are the person's own, those of the construction chosen, or those of the one nearest to its U. */
+function layersKnown(side: ColdSide): string {
+  const { assembly, kind } = side;
+  if (Object.keys(assembly.layers).length > 0) return coats(side, 'likely').length > 0 ? 'entered' : 'with-paint';
+  return builtAs(assembly, kind, false)?.by ?? 'assumed';
+}
 
-const isWood = (l: WallLayer): boolean => 'density' in l && l.density >= 120 && l.density < 650;
+type Judgement = { readonly value: Range; readonly limit: number; readonly facts: Facts };
 
-/** m of air that hold vapour up as a layer does: by its weight, wool 1, wood 50, gypsum 8, masonry 20 times air. Source: `loads.vapour-factors`. */
-function airOf(l: WallLayer): number {
-  if ('resistance' in l) return 0.01;
-  const times = l.density < 120 ? 1 : l.density < 650 ? 50 : l.density < 1100 ? 8 : 20;
-  return times * l.thickness;
+function judgeSide(
+  side: ColdSide,
+  months: readonly ClimateMonth[],
+  view: PlanView,
+  s: Scenario,
+  rec: WorkingRecorder,
+): Judgement {
+  const layers = vapourLayers(side, s, rec);
+  const { setpoints } = view.project.house;
+  const as = (damp: RoomCase): readonly NamedVapourLayer[] => [...coats(side, damp, rec), ...layers];
+  const cases = { low: as('low'), high: as('high'), likely: as('likely') };
+  const through = (setting: Setting, damp: RoomCase): Interstitial =>
+    interstitial(cases[damp], filmsIn(setting), airByMonth(setpoints, months, dampness[damp], s));
+  // Where it stands in several ways the wettest one counts.
+  const years = side.settings
+    .map(
+      (setting): Years => ({
+        low: through(setting, 'low'),
+        likely: through(setting, 'likely'),
+        high: through(setting, 'high'),
+      }),
+    )
+    .reduce((a, b) => (wetter(b.likely, a.likely) ? b : a));
+  const statement = statementOf(years);
+  const air = airByMonth(setpoints, months, dampness.likely, s)[years.likely.start ?? coldest(months)];
+  if (air) recordAir(air, rec);
+  recordYear(years.likely, statement.says, rec);
+  return { ...statement, facts: { ...factsOf(years, cases.likely), says: statement.says } };
+}
+
+const wetter = (a: Interstitial, b: Interstitial): boolean => a.left > b.left || (a.left === b.left && a.most > b.most);
+
+const coldest = (months: readonly ClimateMonth[]): number =>
+  months.reduce((best, m, i) => (m.mean < (months[best]?.mean ?? 0) ? i : best), 0);
+
+type Statement = { readonly says: 'most' | 'left'; readonly value: Range; readonly limit: number };
+
+/**
+ * What decides: water still there after a year in usual rooms, then too much at once in usual rooms, then water left
+ * in damp rooms. Water left may not be at all; water that dries may be up to the limit.
+ */
+function statementOf({ low, likely, high }: Years): Statement {
+  const says = likely.left > 0 || (likely.most <= mostWater && high.left > 0) ? 'left' : 'most';
+  const value = { low: low[says], likely: likely[says], high: high[says] };
+  return { says, value, limit: says === 'left' ? 0 : mostWater };
+}
+
+function recordYear(year: Interstitial, says: Statement['says'], rec: WorkingRecorder): void {
+  const { entered, leaving, left, most } = year;
+  const residual = entered - leaving - left;
+  const unit = 'kg/m²';
+  const rest = { entered, leaving, residual };
+  if (says === 'left') rec.step('left', 'solved', rest, left, unit, 'iso-13788.interstitial');
+  else rec.step('most', 'solved', { ...rest, left }, most, unit, 'iso-13788.interstitial');
+}
+
+/** Where and when the water gathers first; in damp rooms where it does not in usual ones. */
+function factsOf({ likely, high }: Years, layers: readonly NamedVapourLayer[]): Facts {
+  const year = likely.start === undefined ? high : likely;
+  const wettest = year.planes.reduce<WetPlane | undefined>(
+    (a, b) => (a && Math.max(...a.held) >= Math.max(...b.held) ? a : b),
+    undefined,
+  );
+  if (!wettest || year.start === undefined) return { most: 0 };
+  const [inner, outer] = [layers[wettest.layer]?.name, layers[wettest.layer + 1]?.name];
+  return {
+    most: year.most,
+    month: year.start + 1,
+    inner: inner ?? '',
+    outer: wettest.share < 1 ? (inner ?? '') : (outer ?? ''),
+  };
 }

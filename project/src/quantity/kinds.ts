@@ -218,6 +218,16 @@ export const kinds = {
     units: [u('J/(kgK)', 'J/kgK|J/kg K', 1), u('Btu/lb°F', 'Btu/lb F', btu / pound / fahrenheit)],
     shown: shown('Btu/lb°F', 0.001, 'J/(kgK)', 1),
   },
+  'areal-mass': {
+    unit: 'kg/m²',
+    units: [
+      u('kg/m²', 'kg/m2|kg/m^2', 1),
+      u('g/m²', 'g/m2|g/m^2', 0.001),
+      u('lb/ft²', 'lb/ft2|psf', pound / foot ** 2),
+      u('oz/ft²', 'oz/ft2', pound / 16 / foot ** 2),
+    ],
+    shown: shown('oz/ft²', 0.01, 'g/m²', 1),
+  },
   'friction-rate': {
     unit: 'Pa/m',
     units: [u('Pa/m', '', 1), u('inH2O/100 ft', 'in/100 ft|inH2O/100ft', inchWater / (100 * foot))],

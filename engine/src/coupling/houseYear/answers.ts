@@ -31,8 +31,6 @@ export type HouseYear = {
   readonly atticMost?: number;
   /** Hours in which the attic is above 40 °C. */
   readonly atticHotHours?: number;
-  /** Hours in which the attic's air is above 90 % humidity, with a third of the leaking air going up into it. */
-  readonly atticDampHours?: number;
   /** The house left to itself: hours in which its rooms' mean lies below and above what is wanted, by more than 1 K. */
   readonly alone: {
     readonly cold: number;
@@ -100,7 +98,6 @@ export function yearAnswers(inputs: HouseInputs, loaded: YearRun, free: YearRun)
           attic,
           atticMost: atticRows.reduce((a, b) => Math.max(a, b), -1e9),
           atticHotHours: (atticRows.filter((t) => t > atticHot).length * loaded.rowSeconds) / 3600,
-          atticDampHours: dampHours(inputs, loaded, k),
         }
       : {}),
     alone: leftAlone(inputs, free),
@@ -158,19 +155,6 @@ function roomMean(inputs: HouseInputs, run: YearRun, column: Float64Array): Floa
   return Float64Array.from({ length: run.rows }, (_, row) =>
     shares.reduce((a, { k, share }) => a + share * (column[row * run.zones.length + k] ?? 0), 0),
   );
-}
-
-const nearlyWet = 0.9;
-
-/** Hours in which a zone's air is nearly saturated. Nothing condenses in the balance, so that cold decks show as damp air. */
-function dampHours(inputs: HouseInputs, run: YearRun, zone: number): number {
-  let rows = 0;
-  for (let row = 0; row < run.rows; row++) {
-    const at = row * run.zones.length + zone;
-    const vapour = pressureOfRatio(run.record.humidity[at] ?? 0, inputs.pressure);
-    if (vapour > nearlyWet * saturationPressure(run.record.temperature[at] ?? 0)) rows++;
-  }
-  return (rows * run.rowSeconds) / 3600;
 }
 
 function leftAlone(inputs: HouseInputs, free: YearRun): HouseYear['alone'] {

@@ -1,6 +1,6 @@
+import { materials, resistanceOf } from '../../loads/constructions/index.ts';
 import type { HouseInputs } from '../../loads/dynamic/houseInputs.ts';
 import type { ShellSurface } from '../../loads/dynamic/shell.ts';
-import type { WallLayer } from '../../physics/building/index.ts';
 import { changedDucts, type DuctsInputs } from '../ducted/ductworks.ts';
 
 /** What can be done to a house beside its unit. */
@@ -23,9 +23,6 @@ const leaky = 0.02;
 /** Windows that are worth a second pane, W/(m²K). */
 const poorGlass = 2.4;
 
-const resistanceOf = (layers: readonly WallLayer[]): number =>
-  layers.reduce((a, l) => a + ('resistance' in l ? l.resistance : l.thickness / l.conductivity), 0);
-
 /** Whether a surface gets insulation, and how much it lacks, m²K/W. */
 function lacking(x: ShellSurface, measure: 'ceiling' | 'floor'): number {
   const here = measure === 'ceiling' ? x.behind === 'attic' && x.part === 'ceiling' : x.behind === 'below';
@@ -35,8 +32,8 @@ function lacking(x: ShellSurface, measure: 'ceiling' | 'floor'): number {
 function insulated(x: ShellSurface, measure: 'ceiling' | 'floor'): ShellSurface {
   const more = lacking(x, measure);
   if (more < 0.2) return x;
-  const thickness = more * 0.042;
-  return { ...x, layers: [...x.layers, { thickness, conductivity: 0.042, density: 30, heat: 1000 }] };
+  const { conductivity, density, heat } = materials.batt;
+  return { ...x, layers: [...x.layers, { thickness: more * conductivity, conductivity, density, heat }] };
 }
 
 const eachSurface = (h: HouseInputs, change: (x: ShellSurface) => ShellSurface): HouseInputs => ({

@@ -1,4 +1,5 @@
 import type { Slab } from '../../physics/building/index.ts';
+import { materials } from '../constructions/index.ts';
 import { crawlSpace, fourSides } from '../outside.ts';
 import { outdoorFace, zoneFace } from './faces.ts';
 import { groundBelow, soilLayers, type YearWave } from './ground.ts';
@@ -12,7 +13,7 @@ export function atticSpace(shell: Shell): { volume: number; slabs: Slab[] } {
   const { pitch, deckU, absorptance } = shell.roof;
   const seen = Math.max(floor, 1);
   const height = (Math.sqrt(seen) / 2) * Math.tan(pitch * rad) * 0.5;
-  const deck = { thickness: 0.019, conductivity: 0.019 * deckU, density: 550, heat: 1500 };
+  const deck = { ...materials['board-sheathing'], thickness: 0.019, conductivity: 0.019 * deckU };
   const slabs = fourSides.map(
     (azimuth): Slab => ({
       id: `roof ${azimuth}`,
@@ -50,7 +51,7 @@ export function spaceBelow(shell: Shell, wave: YearWave) {
         id: `wall below ${azimuth}`,
         area: wall / 4,
         layers: [
-          { thickness: 0.2, conductivity: 0.2 / Math.max(1 / crawlSpace.wallU - films, 0.1), density: 2000, heat: 900 },
+          { ...materials.concrete, thickness: 0.2, conductivity: 0.2 / Math.max(1 / crawlSpace.wallU - films, 0.1) },
         ],
         inside: zoneFace('below', 90),
         other: outdoorFace(90, azimuth, 0.6),

@@ -9,6 +9,8 @@ import {
   type Zone,
 } from '../../physics/building/index.ts';
 import { type Envelope, leakageTerms } from '../../physics/infiltration/index.ts';
+import { ceilingLeak } from '../ceilingLeak.ts';
+import { resistanceOf } from '../constructions/index.ts';
 import { atticSpace, spaceBelow, spaceBeside } from './around.ts';
 import { outdoorFace, zoneFace } from './faces.ts';
 import { glazedWindow } from './glazing.ts';
@@ -21,8 +23,6 @@ export type HouseBuilding = { readonly building: Building; readonly moisture: Re
 
 /** Eave over station wind by storeys, as the leakage model has it. */
 const eaveWind = [0.48, 0.59, 0.67] as const;
-/** Share of the leaking air that leaves by the ceiling in a house with an attic. Source: `loads.up-leak` (common practice). */
-const upShare = 0.3;
 
 /**
  * The whole house for the heat balance: rooms with their surfaces and windows, attic, space below, unheated room, air
@@ -101,7 +101,7 @@ function slabOf(x: ShellSurface): Slab {
 
 /** A floor or wall on the ground: its own layers, then soil, to a temperature that follows the year. */
 function onGround(x: ShellSurface, shell: Shell, wave: YearWave) {
-  const own = x.layers.reduce((a, l) => a + ('resistance' in l ? l.resistance : l.thickness / l.conductivity), 0);
+  const own = resistanceOf(x.layers);
   const ground = groundBelow(shell.footprint, shell.perimeter, own, wave);
   const rest = Math.max(1 / ground.u - own - 0.17, 0.3);
   return { ground, slab: { ...slabOf(x), layers: [...x.layers, ...soilLayers(rest)] } };
@@ -113,7 +113,7 @@ function roomLeak(envelope: Envelope, shares: Readonly<Record<string, number>>, 
     kind: 'stack-and-wind',
     shares,
     ...terms,
-    ...(attic ? { up: { zone: 'attic', share: upShare } } : {}),
+    ...(attic ? { up: { zone: 'attic', share: ceilingLeak.likely } } : {}),
   };
 }
 

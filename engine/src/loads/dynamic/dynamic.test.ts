@@ -5,12 +5,12 @@ import type { HouseYear } from '../../coupling/houseYear/answers.ts';
 import type { Improvement, Improvements } from '../../coupling/houseYear/improvements.ts';
 import { evaluate, JobRefused, runJob } from '../../index.ts';
 import { scenario } from '../../plan/scenario.ts';
-import { assemblyU } from '../assembly.ts';
+import { assemblyU, settingOf } from '../assembly.ts';
+import { bothFilms, filmsIn, resistanceOf } from '../constructions/index.ts';
 import type { DesignDays } from './daysJob.ts';
 import { groundBelow, waveOf } from './ground.ts';
 import { houseInputs } from './houseInputs.ts';
 import { type StudyInputs, studyAnswers, studyRows } from './study.ts';
-import { filmsOf } from './wallLayers.ts';
 
 const host = { blob: () => undefined, tell: () => {} };
 const load = async (id: string): Promise<Project> => {
@@ -39,8 +39,8 @@ beforeAll(async () => {
 });
 
 describe('a house read for the heat balance', () => {
-  it('keeps the U of every surface as the steady sums have it', () => {
-    const { house, site } = resolveProject(tern);
+  it.each(['tern-ledge', 'juniper-flat'])('keeps the U of every surface of %s as the steady sums have it', (id) => {
+    const { house, site } = resolveProject(id === 'tern-ledge' ? tern : juniper);
     const s = scenario();
     const wave = waveOf(Array.from({ length: 12 }, (_, i) => i));
     const { shell } = houseInputs(house, site, 101_325, wave, s);
@@ -48,14 +48,9 @@ describe('a house read for the heat balance', () => {
       const surface = house.surfaces[x.id];
       const assembly = house.assemblies[surface?.assembly ?? ''];
       if (!assembly) throw new Error(x.id);
-      const direction = x.tilt >= 170 ? 'down' : x.tilt > 60 ? 'horizontal' : 'up';
-      const sheltered = x.behind !== 'outdoors';
-      const u = assemblyU(assembly, { direction, sheltered }, s);
-      const inside = x.layers.reduce(
-        (a, l) => a + ('resistance' in l ? l.resistance : l.thickness / l.conductivity),
-        0,
-      );
-      expect(1 / (inside + filmsOf(direction, sheltered))).toBeCloseTo(u, 9);
+      const setting = settingOf(s.choice(surface?.kind ?? { path: '', missing: true }), x.behind);
+      const u = assemblyU(assembly, setting, s);
+      expect(1 / (resistanceOf(x.layers) + bothFilms(filmsIn(setting)))).toBeCloseTo(u, 9);
     }
   });
 

@@ -1,10 +1,11 @@
 import type { Gain, Moisture, Passage, Slab, WallLayer } from '../../physics/building/index.ts';
+import { materials } from '../constructions/index.ts';
 import { edgeOf } from '../rooms.ts';
 import { zoneFace } from './faces.ts';
 import type { Shell, ShellRoom } from './shell.ts';
 
-const board: WallLayer = { thickness: 0.0127, conductivity: 0.25, density: 800, heat: 1000 };
-const boards: WallLayer = { thickness: 0.022, conductivity: 0.13, density: 500, heat: 1600 };
+const board: WallLayer = { ...materials.gypsum, thickness: 0.0127 };
+const boards: WallLayer = { ...materials['floor-board'], thickness: 0.022 };
 const partition = [board, { resistance: 0.18 }, board];
 const storeyFloor = [board, { resistance: 0.18 }, boards];
 

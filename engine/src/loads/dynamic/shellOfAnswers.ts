@@ -1,13 +1,12 @@
 import type { ResolvedProject } from '@kneewall/project';
 import { unresolved } from '../../plan/outcome.ts';
 import type { Scenario } from '../../plan/scenario.ts';
-import { type EraPart, eraU } from '../constructions.ts';
+import { type EraPart, eraLayers, eraU, evenLayers, filmsOf, libraryLayers } from '../constructions/index.ts';
 import { fourSides } from '../outside.ts';
 import { glassShare, storeyHeight, sunShare, wallAbsorptance } from '../quick.ts';
 import { edgeOf } from '../rooms.ts';
 import type { Shell, ShellSurface } from './shell.ts';
 import { roofOf } from './shellOfRooms.ts';
-import { filmsOf, layersOfU } from './wallLayers.ts';
 
 type House = ResolvedProject['house'];
 
@@ -18,8 +17,8 @@ export function shellOfAnswers(house: House, s: Scenario): Shell {
   const footprint = floorArea / storeys;
   const edge = edgeOf(footprint);
   const glassArea = s.of(glassShare) * floorArea;
-  const u = (part: EraPart): number =>
-    'missing' in house.era ? unresolved('missing', house.era.path) : s.of(eraU(house.era, part));
+  const era = 'missing' in house.era ? unresolved('missing', house.era.path) : house.era;
+  const u = (part: EraPart): number => s.of(eraU(era, part));
   const below = s.choice(house.below);
   const attic = s.choice(house.attic) !== 'none';
   const side = Math.sqrt(glassArea / 4);
@@ -31,7 +30,7 @@ export function shellOfAnswers(house: House, s: Scenario): Shell {
       part: 'walls',
       behind: 'outdoors',
       area: (edge * storeyHeight * storeys - glassArea) / 4,
-      layers: layersOfU('wall', u('wall'), filmsOf('horizontal', false), ''),
+      layers: eraLayers(era.choice, 'wall', u('wall')),
       tilt: 90,
       azimuth,
       windows: [
@@ -56,7 +55,7 @@ export function shellOfAnswers(house: House, s: Scenario): Shell {
     part: attic ? 'ceiling' : 'roof',
     behind: attic ? 'attic' : 'outdoors',
     area: footprint,
-    layers: layersOfU(attic ? 'ceiling' : 'roof', u('ceiling'), filmsOf('up', attic), ''),
+    layers: eraLayers(era.choice, attic ? 'ceiling' : 'roof', u('ceiling')),
     tilt: 0,
   };
   const floor: ShellSurface = {
@@ -68,8 +67,8 @@ export function shellOfAnswers(house: House, s: Scenario): Shell {
     // A slab is concrete; what a floor over a space insulates stands in its age.
     layers:
       below === 'slab'
-        ? [{ thickness: 0.1, conductivity: 1.4, density: 2200, heat: 900 }]
-        : layersOfU('floor', u('floor'), filmsOf('down', true), ''),
+        ? evenLayers(libraryLayers('slab', 1), filmsOf('ground'))
+        : eraLayers(era.choice, 'floor', u('floor')),
     tilt: 180,
   };
   return {

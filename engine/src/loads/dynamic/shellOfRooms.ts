@@ -1,11 +1,11 @@
 import { inIdOrder, type Project, type Resolved, type ResolvedProject } from '@kneewall/project';
 import { unresolved } from '../../plan/outcome.ts';
 import type { Scenario } from '../../plan/scenario.ts';
-import { assemblyU } from '../assembly.ts';
-import { glass, glassGiven, shadeShare } from '../constructions.ts';
+import { settingOf } from '../assembly.ts';
+import { glass, glassGiven, shadeShare } from '../constructions/index.ts';
 import { assemblyPath, edgeOf, partOf, type Surface, tiltOf } from '../rooms.ts';
 import type { Shell, ShellRoof, ShellSurface, ShellWindow } from './shell.ts';
-import { filmsOf, layersAsEntered, layersOfU } from './wallLayers.ts';
+import { surfaceLayers } from './wallLayers.ts';
 
 type House = ResolvedProject['house'];
 type Opening = Resolved<NonNullable<Project['house']>['openings']>[string];
@@ -71,19 +71,14 @@ function surfaceOf(
   if (!assembly) return unresolved('missing', assemblyPath(surface));
   const kind = s.choice(surface.kind);
   const behind = s.choice(surface.other);
-  const direction = kind === 'floor' ? 'down' : kind === 'wall' || kind === 'door' ? 'horizontal' : 'up';
-  const sheltered = behind !== 'outdoors';
-  const u = assemblyU(assembly, { direction, sheltered }, s);
-  const films = filmsOf(direction, sheltered);
-  const named = 'choice' in assembly.common ? assembly.common.choice : '';
-  const entered = 'missing' in assembly.uValue && Object.keys(assembly.layers).length > 0;
+  const setting = settingOf(kind, behind);
   return {
     id,
     room: surface.room ?? '',
     part: partOf(surface, s),
     behind,
     area: gross - glassArea,
-    layers: entered ? layersAsEntered(assembly, u, films, s) : layersOfU(kind, u, films, named),
+    layers: surfaceLayers(assembly, { kind, ground: behind === 'ground', setting }, s),
     tilt: kind === 'ceiling' ? 0 : tiltOf(surface, s),
     azimuth: behind === 'outdoors' && kind !== 'ceiling' && kind !== 'floor' ? s.of(surface.azimuth) : 0,
     absorptance: behind === 'outdoors' ? s.of(surface.absorptance) : 0,

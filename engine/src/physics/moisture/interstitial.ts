@@ -1,139 +1,159 @@
-import { saturationMagnus } from './magnus.ts';
+import { magnusPressure } from './magnus.ts';
+import { type CutWall, cutIntoPlanes, type Plane, type VapourLayer } from './planes.ts';
+import { type TangentLine, tangentLine } from './tangent.ts';
 
-/** A layer for vapour: m²K/W, and the thickness of air that would hold vapour up as much, m. Inside first. */
-export type VapourLayer = { readonly resistance: number; readonly sd: number };
+/** Vapour through still air, kg/(m s Pa). Source: `iso-13788.interstitial`. */
+export const airPermeability = 2e-10;
+const secondsPerDay = 86_400;
 
-/** A month: °C and Pa of vapour indoors and outdoors, and its days. */
-export type VapourMonth = {
+/** One month: °C and Pa on both sides. */
+export type MonthAir = {
+  readonly indoor: number;
+  readonly outdoor: number;
+  readonly indoorVapour: number;
+  readonly outdoorVapour: number;
   readonly days: number;
-  readonly inside: { readonly t: number; readonly p: number };
-  readonly outside: { readonly t: number; readonly p: number };
 };
 
-/** g/m² gathered at the end of each month, month by month from the first that wets it, and where. */
+/** A plane that holds water at some time of the year. Both lists in the order of the months given. */
+export type WetPlane = Plane & {
+  /** kg/m² that gather in each month; negative where more dries. */
+  readonly gained: readonly number[];
+  /** kg/m² at the end of each month. */
+  readonly held: readonly number[];
+};
+
 export type Interstitial = {
-  /** Month, 0 to 11, with which the count begins; undefined where nothing ever condenses. */
-  readonly begins?: number;
-  /** All planes together. */
-  readonly gathered: readonly number[];
+  /** Index of the month the year is begun in: the first with condensation; undefined where none has any. */
+  readonly start: number | undefined;
+  readonly planes: readonly WetPlane[];
+  /** The most that lies on any one plane at any time, kg/m². */
   readonly most: number;
-  /** What is left after twelve months. */
+  /** What is still there twelve months after the start, all planes together, kg/m²: 0 where it dries within the year. */
   readonly left: number;
-  /** m of equivalent air from the inside to the plane that gathers most; undefined where none does. */
-  readonly plane?: number;
+  /** kg/m² through the inside and the outside surface over the year, outward positive. */
+  readonly entered: number;
+  readonly leaving: number;
+  /** For each month: whether vapour is kept back by a surface that is itself wet (its air is damper than it can be). */
+  readonly surfaceWet: readonly boolean[];
 };
-
-/** kg/(m s Pa) of still air. */
-const permeability = 2e-10;
-/** A layer with more resistance than this is cut into equal parts, m²K/W. */
-const partMost = 0.25;
-
-type Plane = { readonly sd: number; readonly resistance: number };
 
 /**
- * Water that gathers inside a wall through a year, by the steady monthly method of ISO 13788: heat and vapour go straight
- * through, moisture carried by leaking air and all storage but that of the water itself are left out. Films in m²K/W.
- * Vapour lies on the lower hull of saturation against resistance to vapour; where water has gathered it stands at
- * saturation until it is gone. Source: `iso-13788.interstitial` (from memory).
+ * Condensation inside a construction month by month, with several planes, gathering and drying (ISO 13788, 6.4). The
+ * year is begun in the first month with condensation after the longest spell without. A plane that dries up within a
+ * month is let go at that moment, so that no water is made or lost. Layers inside first; films m²K/W. Throws as
+ * `cutIntoPlanes` does. The method leaves out moisture carried by leaking air, water drawn up and stored in materials,
+ * rain and sun. Source: `iso-13788.interstitial`.
  */
 export function interstitial(
   layers: readonly VapourLayer[],
   films: { readonly inside: number; readonly outside: number },
-  months: readonly VapourMonth[],
+  months: readonly MonthAir[],
 ): Interstitial {
-  const planes = planesOf(layers, films.inside);
-  const whole = planes.at(-1)?.resistance ?? 0;
-  const total = whole + films.outside;
-  const wetFirst = months.map((m) => ratesOf(planes, total, m, new Set()).some((r) => r > 1e-12));
-  const begins = wetFirst.findIndex((wet, i) => wet && !wetFirst[(i + months.length - 1) % months.length]);
-  const start = begins >= 0 ? begins : wetFirst.indexOf(true);
-  if (start < 0) return { gathered: months.map(() => 0), most: 0, left: 0 };
-  const water = planes.map(() => 0);
-  const peaks = planes.map(() => 0);
-  const gathered = months.map((_, i) => {
-    const month = months[(start + i) % months.length];
-    if (month) passMonth(planes, total, month, water);
-    water.forEach((w, k) => {
-      peaks[k] = Math.max(peaks[k] ?? 0, w);
-    });
-    return 1000 * water.reduce((a, w) => a + w, 0);
+  const wall = cutIntoPlanes(layers, films);
+  const sd = wall.planes.map((p) => p.sd);
+  const bounds = months.map((m) => boundsOf(wall, m));
+  const start = startMonth(bounds.map(({ bound }) => tangentLine(sd, bound, () => false).at.length > 2));
+  const surfaceWet = bounds.map((b) => b.surfaceWet);
+  if (start === undefined) return { start, planes: [], most: 0, left: 0, ...dryYear(sd, bounds, months), surfaceWet };
+  const store = new Float64Array(sd.length);
+  const gained = months.map(() => sd.map(() => 0));
+  const held = months.map(() => sd.map(() => 0));
+  const sums = { entered: 0, leaving: 0, most: 0 };
+  for (let k = 0; k < months.length; k++) {
+    const m = (start + k) % months.length;
+    const before = Array.from(store);
+    passMonth(sd, bounds[m]?.bound ?? [], (months[m]?.days ?? 0) * secondsPerDay, store, sums);
+    held[m] = Array.from(store);
+    gained[m] = before.map((b, i) => (store[i] ?? 0) - b);
+  }
+  const planes = wall.planes.flatMap((plane, i): WetPlane[] => {
+    const mine = { gained: gained.map((g) => g[i] ?? 0), held: held.map((h) => h[i] ?? 0) };
+    return mine.gained.some((g) => g !== 0) ? [{ ...plane, ...mine }] : [];
   });
-  const worst = peaks.indexOf(Math.max(...peaks));
-  return {
-    begins: start,
-    gathered,
-    most: Math.max(...gathered),
-    left: gathered.at(-1) ?? 0,
-    plane: planes[worst]?.sd ?? 0,
+  const left = store.reduce((a, b) => a + b, 0);
+  return { start, planes, most: sums.most, left, entered: sums.entered, leaving: sums.leaving, surfaceWet };
+}
+
+type Bounds = { readonly bound: readonly number[]; readonly surfaceWet: boolean };
+
+/** Saturation at each plane; at both surfaces the vapour pressure of their air, or saturation where that is less. */
+function boundsOf(wall: CutWall, m: MonthAir): Bounds {
+  const at = (r: number): number => magnusPressure(m.indoor + ((m.outdoor - m.indoor) * r) / wall.total);
+  const bound = wall.planes.map((p) => Math.min(at(p.from), at(p.to)));
+  const last = bound.length - 1;
+  const [inner = 0, outer = 0] = [bound[0], bound[last]];
+  bound[0] = Math.min(inner, m.indoorVapour);
+  bound[last] = Math.min(outer, m.outdoorVapour);
+  return { bound, surfaceWet: m.indoorVapour > inner || m.outdoorVapour > outer };
+}
+
+/** The first wet month after the longest dry spell round the year; the earliest of equal ones. */
+function startMonth(wet: readonly boolean[]): number | undefined {
+  const n = wet.length;
+  const dryBefore = (m: number): number => {
+    let count = 0;
+    while (count < n && !wet[(m - 1 - count + 2 * n) % n]) count++;
+    return count;
   };
-}
-
-/** Faces between layers and parts of thick ones, from the inner face to the outer. */
-function planesOf(layers: readonly VapourLayer[], insideFilm: number): Plane[] {
-  const planes: Plane[] = [{ sd: 0, resistance: insideFilm }];
-  for (const layer of layers) {
-    const parts = Math.max(1, Math.ceil(layer.resistance / partMost));
-    for (let i = 0; i < parts; i++) {
-      const last = planes.at(-1) ?? { sd: 0, resistance: 0 };
-      planes.push({ sd: last.sd + layer.sd / parts, resistance: last.resistance + layer.resistance / parts });
-    }
-  }
-  return planes;
-}
-
-/** Lets a month pass; where a plane dries out within it the rest of the month goes on without it. */
-function passMonth(planes: readonly Plane[], total: number, month: VapourMonth, water: number[]): void {
-  let left = month.days * 86_400;
-  for (let turn = 0; turn <= 2 * planes.length && left > 0; turn++) {
-    const wet = new Set(water.flatMap((w, k) => (w > 0 ? [k] : [])));
-    const rates = ratesOf(planes, total, month, wet);
-    const until = rates.map((r, k) => (r < 0 && wet.has(k) ? (water[k] ?? 0) / -r : Number.POSITIVE_INFINITY));
-    const time = Math.min(left, ...until);
-    rates.forEach((r, k) => {
-      const now = (water[k] ?? 0) + r * time;
-      water[k] = (until[k] ?? 0) <= time ? 0 : Math.max(0, now);
-    });
-    left -= time;
-  }
-}
-
-/** kg/(m² s) of water that each plane gathers; negative where it dries. Planes in `wet` stand at saturation. */
-function ratesOf(planes: readonly Plane[], total: number, month: VapourMonth, wet: ReadonlySet<number>): number[] {
-  const { inside, outside } = month;
-  const last = planes.length - 1;
-  const saturation = planes.map((p) => saturationMagnus(inside.t + ((outside.t - inside.t) * p.resistance) / total));
-  const pressure = saturation.map((p, k) =>
-    k === 0 ? Math.min(inside.p, p) : k === last ? Math.min(outside.p, p) : p,
+  return wet.reduce<number | undefined>(
+    (best, is, m) => (is && (best === undefined || dryBefore(m) > dryBefore(best)) ? m : best),
+    undefined,
   );
-  const held = [0, ...[...wet].filter((k) => k > 0 && k < last).sort((a, b) => a - b), last];
-  const touching = held.slice(1).flatMap((end, i) => hull(planes, pressure, held[i] ?? 0, end).slice(1));
-  const line = [0, ...touching];
-  const rates = planes.map(() => 0);
-  const flux = (from: number, to: number): number => {
-    const distance = (planes[to]?.sd ?? 0) - (planes[from]?.sd ?? 0);
-    return distance > 0 ? (permeability * ((pressure[from] ?? 0) - (pressure[to] ?? 0))) / distance : 0;
-  };
-  for (let i = 1; i + 1 < line.length; i++) {
-    const [before, here, after] = [line[i - 1] ?? 0, line[i] ?? 0, line[i + 1] ?? 0];
-    rates[here] = flux(before, here) - flux(here, after);
-  }
-  return rates;
 }
 
-/** Planes at which the lower hull of the pressures touches, from one plane to another, both counted. */
-function hull(planes: readonly Plane[], pressure: readonly number[], from: number, to: number): number[] {
-  const kept: number[] = [];
-  const at = (k: number): readonly [number, number] => [planes[k]?.sd ?? 0, pressure[k] ?? 0];
-  for (let k = from; k <= to; k++) {
-    while (kept.length >= 2) {
-      const [x0, y0] = at(kept.at(-2) ?? 0);
-      const [x1, y1] = at(kept.at(-1) ?? 0);
-      const [x2, y2] = at(k);
-      // A plane on or above the line from its neighbour before to the one after does not touch.
-      if ((y1 - y0) * (x2 - x0) < (y2 - y0) * (x1 - x0)) break;
-      kept.pop();
+/** Flow along the line just after its first point, or just before its last, kg/(m²s). */
+function flowBetween(sd: readonly number[], line: TangentLine, i: number): number {
+  const [a = 0, b = 0] = [sd[line.at[i] ?? 0], sd[line.at[i + 1] ?? 0]];
+  return (airPermeability * ((line.pressure[i] ?? 0) - (line.pressure[i + 1] ?? 0))) / (b - a);
+}
+
+/**
+ * One month in place: `store` kg/m² by plane. Letting go of a dry plane only lowers the line elsewhere, so each plane
+ * dries up at most once a month and the loop ends after as many turns as there are planes.
+ */
+function passMonth(
+  sd: readonly number[],
+  bound: readonly number[],
+  seconds: number,
+  store: Float64Array,
+  sums: { entered: number; leaving: number; most: number },
+): void {
+  let remaining = seconds;
+  for (let turn = 0; turn <= sd.length && remaining > 0; turn++) {
+    const line = tangentLine(sd, bound, (i) => (store[i] ?? 0) > 0);
+    const flows = line.at.slice(1).map((_, i) => flowBetween(sd, line, i));
+    let dt = remaining;
+    let dried = -1;
+    for (let v = 1; v < line.at.length - 1; v++) {
+      const plane = line.at[v] ?? 0;
+      const rate = (flows[v - 1] ?? 0) - (flows[v] ?? 0);
+      if (rate >= 0 || (store[plane] ?? 0) >= -rate * dt) continue;
+      dt = (store[plane] ?? 0) / -rate;
+      dried = plane;
     }
-    kept.push(k);
+    for (let v = 1; v < line.at.length - 1; v++) {
+      const plane = line.at[v] ?? 0;
+      store[plane] = (store[plane] ?? 0) + ((flows[v - 1] ?? 0) - (flows[v] ?? 0)) * dt;
+      sums.most = Math.max(sums.most, store[plane] ?? 0);
+    }
+    if (dried >= 0) store[dried] = 0;
+    sums.entered += (flows[0] ?? 0) * dt;
+    sums.leaving += (flows.at(-1) ?? 0) * dt;
+    remaining -= dt;
   }
-  return kept;
+}
+
+/** Vapour through a year in which nothing condenses: as much leaves as enters. */
+function dryYear(
+  sd: readonly number[],
+  bounds: readonly Bounds[],
+  months: readonly MonthAir[],
+): { entered: number; leaving: number } {
+  const through = months.reduce((sum, m, i) => {
+    const bound = bounds[i]?.bound ?? [];
+    const flow = flowBetween(sd, { at: [0, sd.length - 1], pressure: [bound[0] ?? 0, bound.at(-1) ?? 0] }, 0);
+    return sum + flow * m.days * secondsPerDay;
+  }, 0);
+  return { entered: through, leaving: through };
 }

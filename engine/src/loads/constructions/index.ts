@@ -1,0 +1,13 @@
+export { evenLayers, resistanceOf, scaled } from './builtLayer.ts';
+export { builtAs } from './byKind.ts';
+export type { Assembly, Setting, SurfaceKind } from './construction.ts';
+export { bothFilms, filmsIn, filmsOf } from './construction.ts';
+export { draughtGiven } from './draughts.ts';
+export type { EnteredLayer } from './enteredLayers.ts';
+export { conducting, enteredLayers, enteredResistances } from './enteredLayers.ts';
+export type { EraPart } from './eras.ts';
+export { eraLayers, eraU } from './eras.ts';
+export { glass, glassGiven, shadeShare } from './glass.ts';
+export { layersWithResistance } from './layersWithResistance.ts';
+export { betweenFraming, commonU, library, libraryLayers, libraryU } from './library.ts';
+export { materials } from './materials.ts';
