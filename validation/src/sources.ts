@@ -1,5 +1,6 @@
 import { source as atticField } from '../attic-field/measure.ts';
 import { source as coil } from '../coil/measure.ts';
+import { source as doors } from '../doors/measure.ts';
 import { source as ductFriction } from '../duct-friction/measure.ts';
 import { source as ductHeat } from '../duct-heat/measure.ts';
 import { source as fanLaws } from '../fan-laws/measure.ts';
@@ -34,6 +35,7 @@ export const sources: readonly ValidationSource[] = [
   fanLaws,
   networks,
   ductHeat,
+  doors,
   residentialLoad,
   coil,
   weatherFiles,

@@ -4,6 +4,8 @@ import { attempt, type Outcome, required } from '../plan/outcome.ts';
 import type { Drafts, PlanView } from '../plan/trade.ts';
 import { recordWorking, type Working } from '../plan/working.ts';
 import { agreedFindings } from './agreedFindings.ts';
+import { closedDoorFindings } from './doors/closedDoorFindings.ts';
+import { housePressureFinding } from './doors/housePressureFinding.ts';
 import { jacketFinding } from './jacketFinding.ts';
 import { type Change, smallestChange } from './mend.ts';
 import { sideOf } from './model.ts';
@@ -38,6 +40,8 @@ const known = (result: AirResult, model: AirModel, flows: AirFlows, view: PlanVi
   leakage(flows),
   ...velocityFindings(model, flows, bought),
   ...roomFindings(result, view),
+  ...closedDoorFindings(result, model, flows, view),
+  ...housePressureFinding(model, flows, view),
   ...agreedFindings(view),
 ];
 

@@ -1,11 +1,8 @@
 import type { Judged, Words } from '../plan/judge.ts';
 import type { Printer } from '../plan/printer.ts';
 import { unknownWords } from '../plan/unknownWords.ts';
-
-type Say = (j: Judged, print: Printer) => Words;
-const fact = (j: Judged, key: string): number => Number(j.facts?.[key] ?? 0);
-const name = (j: Judged): string => String(j.facts?.name ?? '');
-const done = 'Nothing to do.';
+import { sayDoors } from './doors/messages.ts';
+import { nothingToDo as done, fact, name, type Say } from './say.ts';
 
 /** The change of one size that was solved and found to be enough. */
 function provenChange(j: Judged, print: Printer): string {
@@ -15,6 +12,7 @@ function provenChange(j: Judged, print: Printer): string {
 }
 
 const say: Readonly<Record<string, Say>> = {
+  ...sayDoors,
   'static-pressure': (j, print) => ({
     what: `The ducts, filter and registers ask the blower for ${print.value(j)} of static pressure; the unit allows ${print.limit(j)}.`,
     why: 'Above it the air falls off, the coil ices or overheats, and the blower gets loud and short-lived.',
@@ -49,7 +47,7 @@ const say: Readonly<Record<string, Say>> = {
     mend:
       j.status === 'ok'
         ? done
-        : `Give the filter a face of at least ${print.quantity(fact(j, 'area'), 'area')}: a larger one, or two.`,
+        : `Give the filter a face of at least ${print.opening(fact(j, 'area'))}: a larger one, or two.`,
   }),
   jacket: (j, print) => ({
     what:
@@ -93,7 +91,7 @@ const say: Readonly<Record<string, Say>> = {
   'face-speed': (j, print) => ({
     what: `Air passes the face of “${name(j)}” at ${print.value(j)}; above ${print.limit(j)} it is heard.`,
     why: 'A grille that whistles ends up closed, and then the room starves.',
-    mend: j.status === 'ok' ? done : `Use a face of at least ${print.quantity(fact(j, 'area'), 'area')}.`,
+    mend: j.status === 'ok' ? done : `Use a face of at least ${print.opening(fact(j, 'area'))}.`,
   }),
   'room-share': (j, print) => ({
     what: `“${name(j)}” gets ${print.quantity(fact(j, 'reaches'), 'flow')} of the ${print.quantity(fact(j, 'wanted'), 'flow')} that its ${String(j.facts?.governs)} load asks for: ${print.value(j)}.`,

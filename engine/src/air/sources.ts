@@ -63,6 +63,17 @@ export const sources: Sources = {
     edition: '2004',
     standing: 'paper',
   },
+  'air.closed-door': {
+    title:
+      'Residential return-path practice: no more than 3 Pa between a shut bedroom and the hall; orifice law with 0.6',
+    standing: 'from memory',
+  },
+  'air.house-pressure': {
+    title:
+      'Practice of combustion safety tests: -2 Pa for a draught-hood water heater alone, -5 Pa for a boiler or furnace',
+    edition: 'ASTM E1998 class of methods',
+    standing: 'from memory',
+  },
   'air.jacket': {
     title: 'A flat jacket between duct air of 13 °C and the attic’s, against the dew point by ISO 13788',
     standing: 'from memory',
