@@ -12,6 +12,7 @@ import { source as iso13370 } from '../iso-13370/measure.ts';
 import { source as iso13788 } from '../iso-13788/measure.ts';
 import { source as networks } from '../networks/measure.ts';
 import { source as psychrometrics } from '../psychrometrics/measure.ts';
+import { source as registers } from '../registers/measure.ts';
 import { source as residentialLoad } from '../residential-load/measure.ts';
 import { source as sensitivity } from '../sensitivity/measure.ts';
 import { source as skyAndGround } from '../sky-and-ground/measure.ts';
@@ -36,6 +37,7 @@ export const sources: readonly ValidationSource[] = [
   networks,
   ductHeat,
   doors,
+  registers,
   residentialLoad,
   coil,
   weatherFiles,

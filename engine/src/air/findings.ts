@@ -9,6 +9,10 @@ import { housePressureFinding } from './doors/housePressureFinding.ts';
 import { jacketFinding } from './jacketFinding.ts';
 import { type Change, smallestChange } from './mend.ts';
 import { sideOf } from './model.ts';
+import { returnBends } from './registers/returnBends.ts';
+import { roomSoundFindings } from './registers/roomSoundFindings.ts';
+import { throwFindings } from './registers/throwFindings.ts';
+import { warmReachFinding } from './registers/warmReachFinding.ts';
 import type { AirFlows, AirModel, AirResult, DuctSection } from './result.ts';
 import { roomFindings } from './roomFindings.ts';
 import { velocityFindings } from './velocityFindings.ts';
@@ -40,6 +44,10 @@ const known = (result: AirResult, model: AirModel, flows: AirFlows, view: PlanVi
   leakage(flows),
   ...velocityFindings(model, flows, bought),
   ...roomFindings(result, view),
+  ...throwFindings(model, flows, view),
+  ...warmReachFinding(model, view),
+  ...roomSoundFindings(model, flows, view),
+  ...returnBends(model, view),
   ...closedDoorFindings(result, model, flows, view),
   ...housePressureFinding(model, flows, view),
   ...agreedFindings(view),

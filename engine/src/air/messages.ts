@@ -2,6 +2,7 @@ import type { Judged, Words } from '../plan/judge.ts';
 import type { Printer } from '../plan/printer.ts';
 import { unknownWords } from '../plan/unknownWords.ts';
 import { sayDoors } from './doors/messages.ts';
+import { sayRegisters } from './registers/messages.ts';
 import { nothingToDo as done, fact, name, type Say } from './say.ts';
 
 /** The change of one size that was solved and found to be enough. */
@@ -13,6 +14,7 @@ function provenChange(j: Judged, print: Printer): string {
 
 const say: Readonly<Record<string, Say>> = {
   ...sayDoors,
+  ...sayRegisters,
   'static-pressure': (j, print) => ({
     what: `The ducts, filter and registers ask the blower for ${print.value(j)} of static pressure; the unit allows ${print.limit(j)}.`,
     why: 'Above it the air falls off, the coil ices or overheats, and the blower gets loud and short-lived.',

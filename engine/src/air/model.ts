@@ -88,25 +88,32 @@ function checkWay(start: DuctSection, byId: ReadonlyMap<string, DuctSection>): v
 
 function terminalsOf(ducts: Ducts, byId: ReadonlyMap<string, DuctSection>, s: Scenario): Terminal[] {
   return inOrder(ducts.terminals).map(([id, t]) => {
-    const path = `routes.ducts.terminals.${id}`;
-    if (t.section === undefined || !byId.has(t.section)) return unresolved('missing', `${path}.section`);
-    if (t.room === undefined) return unresolved('missing', `${path}.room`);
-    const faceArea = s.of(t.width) * s.of(t.height);
-    const freeArea = faceArea * s.of(t.freeShare);
-    return {
-      id,
-      name: t.name ?? id,
-      section: t.section,
-      room: t.room,
-      faceArea,
-      freeArea,
-      resistance: resistanceOf(t, freeArea, s),
-    };
+    if (t.section === undefined || !byId.has(t.section))
+      return unresolved('missing', `routes.ducts.terminals.${id}.section`);
+    return terminalOf(id, t, s);
   });
 }
 
+export type TerminalInput = Ducts['terminals'][string];
+
+/** A register or grille in plain numbers. Ends the enclosing attempt where it has no duct, no room or no size. */
+export function terminalOf(id: string, t: TerminalInput, s: Scenario): Terminal {
+  const path = `routes.ducts.terminals.${id}`;
+  const faceArea = s.of(t.width) * s.of(t.height);
+  const freeArea = faceArea * s.of(t.freeShare);
+  return {
+    id,
+    name: t.name ?? id,
+    section: t.section ?? unresolved('missing', `${path}.section`),
+    room: t.room ?? unresolved('missing', `${path}.room`),
+    faceArea,
+    freeArea,
+    resistance: resistanceOf(t, freeArea, s),
+  };
+}
+
 /** From the sheet where it states a pressure at a flow, else as an opening of the free area in standard air. */
-function resistanceOf(t: Ducts['terminals'][string], freeArea: number, s: Scenario): number {
+function resistanceOf(t: TerminalInput, freeArea: number, s: Scenario): number {
   const [pressure, flow] = [s.maybe(t.pressure), s.maybe(t.pressureFlow)];
   if (pressure !== undefined && flow !== undefined && flow > 0) return pressure / flow ** 2;
   return 1.204 / 2 / (dischargeCoefficient * freeArea) ** 2;

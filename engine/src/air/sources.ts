@@ -1,6 +1,8 @@
 import type { Sources } from '../plan/source.ts';
+import { registerSources } from './registers/sources.ts';
 
 export const sources: Sources = {
+  ...registerSources,
   'air.static': { title: 'The unit’s data sheet: most external static pressure', standing: 'maker' },
   'air.flows': {
     title: 'Blower, filter, ducts and registers solved together; flows balance to 1e-9',

@@ -12,7 +12,7 @@ export type Printer = {
   range(range: Range, kind: QuantityKind): string;
   /** To two figures in a unit of the kind that suits the thing better than the system's own, by symbol. */
   inUnit(value: number | Range, kind: QuantityKind, unit: string): string;
-  /** The open area of a grille or gap: square inches or square centimetres. */
+  /** The open area of a grille or gap: whole square inches or square centimetres. */
   opening(area: number): string;
   /** The finding's own value, as a number or a range; empty where it has none. */
   value(judged: Judged): string;
@@ -41,7 +41,7 @@ export function printerFor(system: System): Printer {
   return {
     system,
     inUnit,
-    opening: (area) => inUnit(area, 'area', system === 'us' ? 'in²' : 'cm²'),
+    opening: (area) => (system === 'us' ? `${Math.round(area / 0.0254 ** 2)} in²` : `${Math.round(area * 1e4)} cm²`),
     quantity,
     rounded: (value, kind) => printQuantity(value, kind, system, { significant: 2 }),
     range,

@@ -117,6 +117,32 @@ const terminals = map(
       possible: { min: 0.01, max: 1 },
       usually: 'assumed',
     }),
+    place: choice(
+      {
+        ceiling: 'In the ceiling',
+        high: 'In a wall, near the ceiling',
+        low: 'In a wall, near the floor',
+        floor: 'In the floor',
+      },
+      { label: 'It sits', default: 'ceiling' },
+    ),
+    blows: choice(
+      {
+        straight: 'One way: along the ceiling, or straight off the wall or floor',
+        fanned: 'Fanned out to several sides',
+        round: 'All round along the ceiling',
+        down: 'Straight down into the room',
+      },
+      { label: 'It blows', help: 'Look along the blades. A return grille does not blow.', default: 'straight' },
+    ),
+    distance: quantity('length', {
+      label: 'From it to the wall it blows at',
+      help: 'Left empty it is taken from the size of the room.',
+      neededBy: [],
+      plausible: { min: 0.5, max: 15 },
+      possible: { min: 0.05 },
+      usually: 'measured',
+    }),
     pressure: quantity('pressure', {
       label: 'Pressure it takes',
       help: 'At the flow beside it, from its sheet. Left empty it is estimated from the open area.',
@@ -130,6 +156,13 @@ const terminals = map(
       neededBy: [],
       plausible: { min: 0.005, max: 1 },
       possible: { min: 0 },
+      usually: 'nameplate',
+    }),
+    sound: quantity('noise-criterion', {
+      label: 'Sound at that flow',
+      help: 'The noise criterion its sheet states. Left empty it is worked out from its face and pressure.',
+      neededBy: [],
+      plausible: { min: 5, max: 60 },
       usually: 'nameplate',
     }),
   },

@@ -5,9 +5,9 @@ import { attempt, type Outcome, required, unresolved } from '../../plan/outcome.
 import { type Scenario, scenario, spread } from '../../plan/scenario.ts';
 import type { PlanView } from '../../plan/trade.ts';
 import { recordWorking, type WorkingRecorder } from '../../plan/working.ts';
+import { asGiven } from '../asGiven.ts';
 import type { Found } from '../findings.ts';
 import type { AirFlows, AirModel, AirResult } from '../result.ts';
-import { asGiven } from './asGiven.ts';
 import { doorShuts, leakOf, netSupply, type Opening, openingOf, type Room } from './shut.ts';
 
 /** Pa between a shut bedroom and the hall. Source: `air.closed-door`. */

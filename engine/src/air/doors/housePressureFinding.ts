@@ -4,9 +4,9 @@ import { attempt, required, unresolved } from '../../plan/outcome.ts';
 import { type Scenario, scenario, spread } from '../../plan/scenario.ts';
 import type { PlanView } from '../../plan/trade.ts';
 import { recordWorking } from '../../plan/working.ts';
+import { asGiven } from '../asGiven.ts';
 import type { Found } from '../findings.ts';
 import type { AirFlows, AirModel } from '../result.ts';
-import { asGiven } from './asGiven.ts';
 import { type HousePressure, housePressure } from './housePressure.ts';
 import { doorShuts, leakOf, netSupply, openingOf } from './shut.ts';
 
