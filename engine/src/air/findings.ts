@@ -6,6 +6,7 @@ import { recordWorking, type Working } from '../plan/working.ts';
 import { agreedFindings } from './agreedFindings.ts';
 import { closedDoorFindings } from './doors/closedDoorFindings.ts';
 import { housePressureFinding } from './doors/housePressureFinding.ts';
+import { loadedFilter } from './filters/loadedFilter.ts';
 import { jacketFinding } from './jacketFinding.ts';
 import { type Change, smallestChange } from './mend.ts';
 import { sideOf } from './model.ts';
@@ -39,6 +40,7 @@ const known = (result: AirResult, model: AirModel, flows: AirFlows, view: PlanVi
   totalFlow(result, view),
   returnPath(model, flows),
   filterVelocity(result),
+  ...loadedFilter(model, flows, chosenUnit(view)?.blower.staticMost, view),
   insulation(model),
   ...jacketFinding(model, view),
   leakage(flows),

@@ -2,6 +2,7 @@ import type { Judged, Words } from '../plan/judge.ts';
 import type { Printer } from '../plan/printer.ts';
 import { unknownWords } from '../plan/unknownWords.ts';
 import { sayDoors } from './doors/messages.ts';
+import { sayFilters } from './filters/messages.ts';
 import { sayRegisters } from './registers/messages.ts';
 import { nothingToDo as done, fact, name, type Say } from './say.ts';
 
@@ -14,6 +15,7 @@ function provenChange(j: Judged, print: Printer): string {
 
 const say: Readonly<Record<string, Say>> = {
   ...sayDoors,
+  ...sayFilters,
   ...sayRegisters,
   'static-pressure': (j, print) => ({
     what: `The ducts, filter and registers ask the blower for ${print.value(j)} of static pressure; the unit allows ${print.limit(j)}.`,
@@ -93,7 +95,10 @@ const say: Readonly<Record<string, Say>> = {
   'face-speed': (j, print) => ({
     what: `Air passes the face of “${name(j)}” at ${print.value(j)}; above ${print.limit(j)} it is heard.`,
     why: 'A grille that whistles ends up closed, and then the room starves.',
-    mend: j.status === 'ok' ? done : `Use a face of at least ${print.opening(fact(j, 'area'))}.`,
+    mend:
+      j.status === 'ok'
+        ? done
+        : `Use a face of at least ${print.opening(fact(j, 'area'))}, or ${print.quantity(fact(j, 'count'), 'count')} of this size.`,
   }),
   'room-share': (j, print) => ({
     what: `“${name(j)}” gets ${print.quantity(fact(j, 'reaches'), 'flow')} of the ${print.quantity(fact(j, 'wanted'), 'flow')} that its ${String(j.facts?.governs)} load asks for: ${print.value(j)}.`,

@@ -16,8 +16,6 @@ type SectionInput = Resolved<NonNullable<NonNullable<NonNullable<Project['routes
 
 /** m, for Colebrook: metal with seams, board and flexible pulled tight. Source: `air.roughness`. */
 const roughness = { flexible: flexibleRoughness, round: 0.00009, rectangular: 0.00009, board: 0.0009 } as const;
-/** Pressure of a clean filter grows with the air's speed to this power. Source: `air.filter`. */
-const filterExponent = 1.4;
 
 /** Ducts, registers, filter and blower in plain numbers. Ends the enclosing attempt where something is missing or makes no tree. */
 export function airModel(ducts: Ducts, blower: BlowerModel, pressure: number, s: Scenario): AirModel {
@@ -124,7 +122,7 @@ function filterOf(ducts: Ducts, blower: BlowerModel, s: Scenario): AirModel['fil
   return {
     pressure: blower.filterIncluded ? 0 : s.of(filter.pressure),
     velocity: s.of(filter.pressureVelocity),
-    exponent: filterExponent,
+    exponent: s.of(filter.growth),
     area: s.of(filter.width) * s.of(filter.height),
   };
 }

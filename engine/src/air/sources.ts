@@ -53,7 +53,11 @@ export const sources: Sources = {
     standing: 'handbook',
   },
   'air.filter': {
-    title: 'Common practice, no source: filter pressure grows with speed to the power 1.4',
+    title: 'Common practice, no source: filter pressure grows with speed to the power 1.3 to 1.6',
+    standing: 'common practice',
+  },
+  'air.filter-change': {
+    title: 'Common practice, no source: a filter is changed at twice its clean pressure; months by its thickness',
     standing: 'common practice',
   },
   'air.sizes': { title: 'Common practice, no source: round sizes that shops stock', standing: 'common practice' },

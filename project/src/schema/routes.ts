@@ -187,6 +187,22 @@ const filter = group(
       possible: { min: 0.01 },
       usually: 'nameplate',
     }),
+    growth: quantity('number', {
+      label: 'How its pressure grows with air speed',
+      help: 'The power: 1 grows in step, 2 with the square. Two rows of its sheet give it; filters usually lie between 1.3 and 1.6.',
+      default: { low: 1.3, likely: 1.4, high: 1.6 },
+      plausible: { min: 1, max: 2 },
+      possible: { min: 1, max: 2 },
+      usually: 'assumed',
+    }),
+    thickness: quantity('length', {
+      label: 'Thickness',
+      help: 'As it is sold: 1 in, 2 in, 4 in. Thick ones hold more dust.',
+      default: 0.0254,
+      plausible: { min: 0.006, max: 0.4 },
+      possible: { min: 0.001 },
+      usually: 'nameplate',
+    }),
   },
   { label: 'Filter' },
 );
