@@ -4,6 +4,7 @@ import { source as doors } from '../doors/measure.ts';
 import { source as ductFriction } from '../duct-friction/measure.ts';
 import { source as ductHeat } from '../duct-heat/measure.ts';
 import { source as fanLaws } from '../fan-laws/measure.ts';
+import { source as fittings } from '../fittings/measure.ts';
 import { source as flexibleDuct } from '../flexible-duct/measure.ts';
 import { source as glazing } from '../glazing/measure.ts';
 import { source as infiltration } from '../infiltration/measure.ts';
@@ -33,6 +34,7 @@ export const sources: readonly ValidationSource[] = [
   infiltration,
   ductFriction,
   flexibleDuct,
+  fittings,
   fanLaws,
   networks,
   ductHeat,

@@ -139,8 +139,17 @@ const say: Readonly<Record<string, Say>> = {
 
 export function words(j: Judged, print: Printer): Words {
   const [kind = ''] = j.id.split(':');
-  if (j.status === 'unknown') return unknownWords(j, print, 'What flows through the ducts is not known yet.');
+  if (j.status === 'unknown') return notKnown(j, print);
   const words = say[kind];
   if (!words) throw new Error(`assert: no words for the finding ${j.id}`);
   return words(j, print);
+}
+
+/** A bend or damper beyond the published tables is no row that a sheet lacks. */
+function notKnown(j: Judged, print: Printer): Words {
+  const said = unknownWords(j, print, 'What flows through the ducts is not known yet.');
+  const fitting = j.because === 'out-of-range' ? j.needs?.find((path) => path.includes('.fittings.')) : undefined;
+  if (fitting === undefined) return said;
+  const mend = `No published table covers it: ${print.field(fitting)} of section “${fitting.split('.')[3] ?? ''}”. Tables go from half a diameter to two and a half, bends to 180°, dampers to 60°. Correct it, or leave it empty.`;
+  return { ...said, mend };
 }

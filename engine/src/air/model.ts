@@ -3,9 +3,9 @@ import type { BlowerModel, BlowerTable } from '../equipment/result.ts';
 import {
   compressionFactor,
   dischargeCoefficient,
+  fittingLoss,
   flexibleRoughness,
   hydraulicDiameter,
-  lossCoefficients,
 } from '../physics/flow/index.ts';
 import { unresolved } from '../plan/outcome.ts';
 import type { Scenario } from '../plan/scenario.ts';
@@ -39,10 +39,7 @@ function sectionOf(id: string, x: SectionInput, s: Scenario): DuctSection {
   const shape = shapeOf(id, x, s);
   const length = s.of(x.length);
   const compression = kind === 'flexible' ? s.of(x.compression) : 0;
-  const losses = inOrder(x.fittings).reduce(
-    (sum, [, f]) => sum + lossCoefficients[s.choice(f.kind)] * s.of(f.count),
-    0,
-  );
+  const losses = inOrder(x.fittings).reduce((sum, [, f]) => sum + lossOf(f, s) * s.of(f.count), 0);
   return {
     id,
     name: x.name ?? id,
@@ -60,6 +57,19 @@ function sectionOf(id: string, x: SectionInput, s: Scenario): DuctSection {
     leakage: s.of(x.leakage),
     place: s.choice(x.place),
   };
+}
+
+type FittingInput = SectionInput['fittings'][string];
+
+/** A fitting's coefficient; a radius or an angle that no published table covers is named by its place. */
+function lossOf(f: FittingInput, s: Scenario): number {
+  const [radius, angle] = [s.maybe(f.radius), s.maybe(f.angle)];
+  const looked = fittingLoss(s.choice(f.kind), {
+    ...(radius === undefined ? {} : { radius }),
+    ...(angle === undefined ? {} : { angle }),
+  });
+  if (looked.ok) return looked.value;
+  return unresolved('out-of-range', looked.input.startsWith('angle') ? f.angle.path : f.radius.path);
 }
 
 /** A diameter, or width and height. */

@@ -46,6 +46,22 @@ const fittings = map(
       possible: { min: 0 },
       usually: 'measured',
     }),
+    radius: quantity('number', {
+      label: 'Radius of the bend over the diameter',
+      help: 'Along the middle of the bend; over the width of a rectangular one. Left empty: 1 for a usual elbow, 0.5 for a tight one, a square corner for a rectangular one.',
+      neededBy: [],
+      plausible: { min: 0.5, max: 2.5 },
+      possible: { min: 0 },
+      usually: 'measured',
+    }),
+    angle: quantity('angle', {
+      label: 'Angle',
+      help: 'How far a bend turns, or how far a damper is turned from open. Left empty: a bend of 90°, a damper that is open.',
+      neededBy: [],
+      plausible: { min: 0, max: 180 },
+      possible: { min: 0, max: 180 },
+      usually: 'measured',
+    }),
   },
   { label: 'Fittings', one: 'Fitting' },
 );
