@@ -11,6 +11,7 @@ import { source as infiltration } from '../infiltration/measure.ts';
 import { source as iso6946 } from '../iso-6946/measure.ts';
 import { source as iso13370 } from '../iso-13370/measure.ts';
 import { source as iso13788 } from '../iso-13788/measure.ts';
+import { source as leakage } from '../leakage/measure.ts';
 import { source as networks } from '../networks/measure.ts';
 import { source as psychrometrics } from '../psychrometrics/measure.ts';
 import { source as registers } from '../registers/measure.ts';
@@ -39,6 +40,7 @@ export const sources: readonly ValidationSource[] = [
   networks,
   ductHeat,
   doors,
+  leakage,
   registers,
   residentialLoad,
   coil,

@@ -7,7 +7,9 @@ import { agreedFindings } from './agreedFindings.ts';
 import { closedDoorFindings } from './doors/closedDoorFindings.ts';
 import { housePressureFinding } from './doors/housePressureFinding.ts';
 import { loadedFilter } from './filters/loadedFilter.ts';
+import { hangingFindings } from './hangingFindings.ts';
 import { jacketFinding } from './jacketFinding.ts';
+import { leakTest } from './leakTest.ts';
 import { type Change, smallestChange } from './mend.ts';
 import { sideOf } from './model.ts';
 import { returnBends } from './registers/returnBends.ts';
@@ -44,6 +46,8 @@ const known = (result: AirResult, model: AirModel, flows: AirFlows, view: PlanVi
   insulation(model),
   ...jacketFinding(model, view),
   leakage(flows),
+  leakTest(model, flows, view),
+  ...hangingFindings(model, view),
   ...velocityFindings(model, flows, bought),
   ...roomFindings(result, view),
   ...throwFindings(model, flows, view),

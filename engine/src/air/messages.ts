@@ -80,6 +80,32 @@ const say: Readonly<Record<string, Say>> = {
         ? done
         : 'Seal every collar, seam and the cabinet with mastic, then test before anything is covered.',
   }),
+  'leak-test': (j, print) => ({
+    what: `Leaking as described the ducts would lose ${print.value(j)} in a test at 25 Pa; many codes allow ${print.limit(j)} for ${print.quantity(fact(j, 'floor'), 'area')} of floor.`,
+    why: 'The test is the one moment at which leaks can still be reached; an inspector may ask for it.',
+    mend:
+      j.status === 'ok'
+        ? 'Test it all the same before anything is covered; what is described here is only hoped for.'
+        : 'Seal collars, seams and the cabinet with mastic, test with the registers taped over, feel for the leaks and seal again; ask the building office for its figure.',
+  }),
+  hangers: (j, print) => ({
+    what: `“${name(j)}” hangs from supports ${print.value(j)} apart, the widest of the flexible runs; ${print.limit(j)} is the usual limit.`,
+    why: 'Between far hangers flexible duct sags, goes slack and takes several times the pressure.',
+    mend: j.status === 'ok' ? done : 'Add saddles at least 1 1/2 in wide between them, and pull the run tight again.',
+  }),
+  sag: (j, print) => ({
+    what: `“${name(j)}” sags by ${print.value(j)} of the way between its hangers; ${print.limit(j)} is the usual limit.`,
+    why: 'A sagging run is a slack one, and water stands in its low places.',
+    mend: j.status === 'ok' ? done : 'Cut it to length, pull it tight, and put a saddle where it hangs lowest.',
+  }),
+  'tight-bend': (j, print) => ({
+    what: `The tightest bend of flexible duct, in “${name(j)}”, has a radius of ${print.rounded(numberOf(j), 'number')} diameters; ${print.limit(j)} is the least.`,
+    why: 'A kinked bend costs more than the whole run.',
+    mend:
+      j.status === 'ok'
+        ? done
+        : `Lead it round on a radius of at least ${print.quantity(fact(j, 'diameter'), 'length')}, or put in a metal elbow.`,
+  }),
   'duct-speed': (j, print) => ({
     what: `Air moves at ${print.value(j)} in “${name(j)}”; above ${print.limit(j)} it is heard.`,
     why: 'Fast air hisses at night and costs pressure.',
@@ -136,6 +162,8 @@ const say: Readonly<Record<string, Say>> = {
         : 'Seal and insulate the house, then the ducts; keep the stove ready for the coldest nights.',
   }),
 };
+
+const numberOf = (j: Judged): number => (j.value.ok && typeof j.value.value === 'number' ? j.value.value : 0);
 
 export function words(j: Judged, print: Printer): Words {
   const [kind = ''] = j.id.split(':');

@@ -56,6 +56,7 @@ function sectionOf(id: string, x: SectionInput, s: Scenario): DuctSection {
     insulation: s.of(x.insulation),
     leakage: s.of(x.leakage),
     place: s.choice(x.place),
+    supports: s.of(x.supports),
   };
 }
 

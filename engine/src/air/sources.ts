@@ -35,6 +35,26 @@ export const sources: Sources = {
     title: 'Common practice, no source: sealed ducts lose no more than 6 % of the air',
     standing: 'common practice',
   },
+  'air.leak-test': {
+    title:
+      'Residential code, ducts tested when finished: 4 cfm at 25 Pa for each 100 ft² of floor; leaks grow with pressure to the power 0.65',
+    edition: 'IRC 2018 N1103.3.4; the local code stands above',
+    standing: 'standard',
+  },
+  'air.hangers': {
+    title:
+      'Flexible duct makers’ installation standard: hangers at most 4 ft apart; SMACNA 1995 allows up to 10 ft where the maker does',
+    standing: 'from memory',
+  },
+  'air.sag': {
+    title: 'SMACNA HVAC Duct Construction Standards S3.36: sag at most 1/2 in for each foot between hangers',
+    edition: '1995',
+    standing: 'standard',
+  },
+  'air.tight-bend': {
+    title: 'Flexible duct makers’ installation standard: bends no tighter than one diameter along the middle',
+    standing: 'from memory',
+  },
   'air.duct-heat': {
     title: 'Heat along a run: exponential approach to the place it runs through',
     standing: 'definition',

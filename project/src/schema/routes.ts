@@ -95,6 +95,22 @@ const sections = map(
       possible: { min: 0, max: 0.9 },
       usually: 'assumed',
     }),
+    supports: quantity('length', {
+      label: 'Between its hangers',
+      help: 'Of flexible duct lying level, from saddle to saddle. A collar counts as one.',
+      default: 1.2192,
+      plausible: { min: 0.3, max: 3.1 },
+      possible: { min: 0.05 },
+      usually: 'measured',
+    }),
+    sag: quantity('length', {
+      label: 'Sag between them',
+      help: 'How far its middle hangs below a line from saddle to saddle.',
+      neededBy: [],
+      plausible: { min: 0, max: 0.3 },
+      possible: { min: 0 },
+      usually: 'measured',
+    }),
     insulation: quantity('r-value', {
       label: 'Insulation round it',
       default: { low: 0.74, likely: 1.06, high: 1.41 },

@@ -34,6 +34,12 @@ describe('fittings', () => {
     expect(at(90)).toBe(value(fittingLoss('elbow-round')));
   });
 
+  it('a flexible bend as drawn is one on a radius of one diameter, and a tighter one costs more', () => {
+    const at = (radius: number) => value(fittingLoss('bend-flexible', { radius }));
+    expect(at(1)).toBeCloseTo(value(fittingLoss('bend-flexible')), 12);
+    expect(at(0.5)).toBeGreaterThan(3 * at(1));
+  });
+
   it('of a shape that no table covers say which number and how far the table goes', () => {
     expect(fittingLoss('elbow-round', { radius: 4 })).toEqual({
       ok: false,

@@ -9,10 +9,9 @@ export type FittingShape = {
   readonly angle?: number;
 };
 
-/** Fittings that need no shape. Collars, boots and the flexible bend are common practice. Source: `flow.fittings`. */
+/** Fittings that need no shape. Collars and boots are common practice. Source: `flow.fittings`. */
 const plain = {
   'elbow-rectangular-vaned': 0.13,
-  'bend-flexible': 0.3,
   collar: 0.55,
   'collar-rounded': 0.2,
   // Velocity in the branch 0.6 of the common duct's.
@@ -24,7 +23,11 @@ const plain = {
   entry: entries.flush,
 } as const satisfies Readonly<Record<string, number>>;
 
-const bent = ['elbow-round', 'elbow-round-tight', 'elbow-rectangular', 'damper'] as const;
+const bent = ['elbow-round', 'elbow-round-tight', 'elbow-rectangular', 'bend-flexible', 'damper'] as const;
+
+/** A bend of flexible duct on a radius of one diameter, against a smooth one's 0.22. Common practice, no source. */
+const flexibleBend = 0.3;
+const flexibleOverSmooth = flexibleBend / 0.22;
 export type FittingKind = keyof typeof plain | (typeof bent)[number];
 
 /** Height over width of a square corner of which nobody said which way it turns. */
@@ -32,7 +35,7 @@ const unknownWay = 1;
 
 /**
  * Loss coefficient of a fitting on the velocity of the section it is drawn on. Where its shape is not said, an elbow turns
- * 90 degrees on a radius of one diameter (a tight one half of it, a rectangular one with a square corner) and a damper
+ * 90 degrees on a radius of one diameter (a tight one half of it, a flexible one with a third more, a rectangular one with a square corner) and a damper
  * stands open. A shape that no table covers gives the table's ends instead. Round numbers: the true loss of a site-made
  * fitting scatters by far more than the second figure. Source: `flow.fittings`.
  */
@@ -42,6 +45,13 @@ export function fittingLoss(kind: FittingKind, shape: FittingShape = {}): Looked
       return turned(lookUp(roundSmooth, shape.radius ?? 1), shape);
     case 'elbow-round-tight':
       return turned(lookUp(roundSmooth, shape.radius ?? 0.5), shape);
+    case 'bend-flexible':
+      return shape.radius === undefined
+        ? turned({ ok: true, value: flexibleBend }, shape)
+        : turned(
+            derived(lookUp(roundSmooth, shape.radius), (smooth) => flexibleOverSmooth * smooth),
+            shape,
+          );
     case 'elbow-rectangular':
       return turned(
         shape.radius === undefined ? lookUp(rectangularMitre, unknownWay) : lookUp(rectangularSmooth, shape.radius),
