@@ -12,6 +12,7 @@ import { jacketFinding } from './jacketFinding.ts';
 import { leakTest } from './leakTest.ts';
 import { type Change, smallestChange } from './mend.ts';
 import { sideOf } from './model.ts';
+import { coldDropFindings } from './registers/coldDropFindings.ts';
 import { returnBends } from './registers/returnBends.ts';
 import { roomSoundFindings } from './registers/roomSoundFindings.ts';
 import { throwFindings } from './registers/throwFindings.ts';
@@ -52,6 +53,7 @@ const known = (result: AirResult, model: AirModel, flows: AirFlows, view: PlanVi
   ...roomFindings(result, view),
   ...throwFindings(model, flows, view),
   ...warmReachFinding(model, view),
+  ...coldDropFindings(model, view),
   ...roomSoundFindings(model, flows, view),
   ...returnBends(model, view),
   ...closedDoorFindings(result, model, flows, view),

@@ -33,6 +33,14 @@ export const sayRegisters: Readonly<Record<string, Say>> = {
         ? nothingToDo
         : 'Blow it straight down beside the cold outside wall, or put registers low; run the blower longer at lower heat, which makes the air less warm; or keep a slow ceiling fan for it.',
   }),
+  'cold-drop': (j, print) => ({
+    what: `On the hot afternoon the air of “${name(j)}”, ${print.quantity(fact(j, 'colder'), 'temperature-difference')} colder than the room, falls ${likelyOf(j) < fact(j, 'above') ? `up to ${far(likelyOf(j), print)}` : 'to the floor'} on its way to the far wall if it does not cling to the ceiling; ${far(j.limit.max ?? 0, print)} are free above heads.`,
+    why: 'Cold air that drops on a bed or sofa gets its register closed.',
+    mend:
+      j.status === 'ok'
+        ? nothingToDo
+        : 'Tilt the blades a little upward so that the air clings to the ceiling, set it within a hand of the ceiling, or take a smaller open face: faster air falls less. Do not aim it at bed, sofa or cot.',
+  }),
   'room-sound': (j, print) => ({
     what: `Registers and grilles of “${name(j)}” are heard at ${heard(j, print)}; ${print.limit(j)} suits such a room, and the loudest is “${String(j.facts?.loudest ?? '')}”.`,
     why: 'A hiss at night gets a towel pushed into the register, and then the room starves. The blower’s own noise comes on top.',

@@ -12,6 +12,15 @@ export const registerSources: Sources = {
     edition: '2007, table 6-2, as quoted',
     standing: 'standard',
   },
+  'air.cold-drop': {
+    title: 'Common practice, no source: cold air should not come below 1.8 m before the far wall',
+    standing: 'common practice',
+  },
+  'jet.drop': {
+    title: 'Koestel, paths of horizontally projected heated and chilled air jets, ASHVE Transactions',
+    edition: '1955',
+    standing: 'from memory',
+  },
   'air.room-sound': {
     title: 'ASHRAE Applications, noise chapter: bedrooms NC 25, living rooms NC 30',
     standing: 'from memory',
