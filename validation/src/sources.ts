@@ -1,16 +1,20 @@
 import { source as atticField } from '../attic-field/measure.ts';
 import { source as coil } from '../coil/measure.ts';
+import { source as doors } from '../doors/measure.ts';
 import { source as ductFriction } from '../duct-friction/measure.ts';
 import { source as ductHeat } from '../duct-heat/measure.ts';
 import { source as fanLaws } from '../fan-laws/measure.ts';
+import { source as fittings } from '../fittings/measure.ts';
 import { source as flexibleDuct } from '../flexible-duct/measure.ts';
 import { source as glazing } from '../glazing/measure.ts';
 import { source as infiltration } from '../infiltration/measure.ts';
 import { source as iso6946 } from '../iso-6946/measure.ts';
 import { source as iso13370 } from '../iso-13370/measure.ts';
 import { source as iso13788 } from '../iso-13788/measure.ts';
+import { source as leakage } from '../leakage/measure.ts';
 import { source as networks } from '../networks/measure.ts';
 import { source as psychrometrics } from '../psychrometrics/measure.ts';
+import { source as registers } from '../registers/measure.ts';
 import { source as residentialLoad } from '../residential-load/measure.ts';
 import { source as seasonalBins } from '../seasonal-bins/measure.ts';
 import { source as seasonalEu } from '../seasonal-eu/measure.ts';
@@ -35,9 +39,13 @@ export const sources: readonly ValidationSource[] = [
   infiltration,
   ductFriction,
   flexibleDuct,
+  fittings,
   fanLaws,
   networks,
   ductHeat,
+  doors,
+  leakage,
+  registers,
   residentialLoad,
   coil,
   thinAir,

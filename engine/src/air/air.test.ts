@@ -136,6 +136,14 @@ describe('ducts that make no tree', () => {
       (_s, t) => Object.assign(t['reg-bath'] ?? {}, { section: 'gone' }),
       'routes.ducts.terminals.reg-bath.section',
     ],
+    [
+      'a bend that no table covers',
+      (s) =>
+        Object.assign(s['supply-bath'] ?? {}, {
+          fittings: { b: { kind: 'elbow-round', radius: { value: 9, known: 'measured' } } },
+        }),
+      'routes.ducts.sections.supply-bath.fittings.b.radius',
+    ],
     ['a duct without a size', (s) => delete s['supply-bath']?.diameter, 'routes.ducts.sections.supply-bath.diameter'],
   ])('%s is named by its place', (_name, change, path) => {
     const built = modelOf(change);

@@ -5,7 +5,7 @@ import { scenario, spread } from '../plan/scenario.ts';
 import type { TradeInput } from '../plan/trade.ts';
 import { recordWorking, type Working } from '../plan/working.ts';
 import { boughtSections } from './bought.ts';
-import { nominalAir, solveFlows } from './flows.ts';
+import { inTable, nominalAir, solveFlows } from './flows.ts';
 import { ladderOf } from './ladder.ts';
 import { airModel, sideOf } from './model.ts';
 import type { AirFlows, AirModel, AirResult, RoomAir } from './result.ts';
@@ -66,16 +66,6 @@ export function design({ project, upstream }: Input): AirResult {
 }
 
 const withoutStart = ({ start: _start, ...flows }: ReturnType<typeof solveFlows>): AirFlows => flows;
-
-/** A blower table is read between its ends; a flow beyond them is no answer. */
-function inTable(flows: AirFlows, model: AirModel): AirFlows {
-  const [first, last] = [model.blower.points[0]?.flow ?? 0, model.blower.points.at(-1)?.flow ?? 0];
-  if (!flows.converged) return unresolved('not-converged', 'routes.ducts');
-  const slack = 1e-9;
-  if (flows.flow < first - slack || flows.flow > last + slack)
-    return unresolved('out-of-range', 'candidates.*.blower.speeds');
-  return flows;
-}
 
 function outputs(model: AirModel, rooms: readonly string[], start: Float64Array): Record<string, number> {
   const flows = solveFlows(model, nominalAir, start);

@@ -4,9 +4,19 @@ import type { Drafts, PlanView } from '../plan/trade.ts';
 import { recordWorking, type Working } from '../plan/working.ts';
 import { agreedFindings } from './agreedFindings.ts';
 import { type Bought, boughtSections } from './bought.ts';
+import { closedDoorFindings } from './doors/closedDoorFindings.ts';
+import { housePressureFinding } from './doors/housePressureFinding.ts';
+import { loadedFilter } from './filters/loadedFilter.ts';
+import { hangingFindings } from './hangingFindings.ts';
 import { jacketFinding } from './jacketFinding.ts';
+import { leakTest } from './leakTest.ts';
 import { type Change, smallestChange } from './mend.ts';
 import { sideOf } from './model.ts';
+import { coldDropFindings } from './registers/coldDropFindings.ts';
+import { returnBends } from './registers/returnBends.ts';
+import { roomSoundFindings } from './registers/roomSoundFindings.ts';
+import { throwFindings } from './registers/throwFindings.ts';
+import { warmReachFinding } from './registers/warmReachFinding.ts';
 import type { AirFlows, AirModel, AirResult, DuctSection } from './result.ts';
 import { roomFindings } from './roomFindings.ts';
 import { seasonFindings } from './seasonFindings.ts';
@@ -34,11 +44,21 @@ const known = (result: AirResult, model: AirModel, flows: AirFlows, view: PlanVi
   sizesFinding(result),
   returnPath(model, flows),
   filterVelocity(result),
+  ...loadedFilter(model, flows, chosenUnit(view)?.blower.staticMost, view),
   insulation(model),
   ...jacketFinding(model, view),
   leakage(flows),
+  leakTest(model, flows, view),
+  ...hangingFindings(model, view),
   ...velocityFindings(model, flows, bought),
   ...roomFindings(result, view),
+  ...throwFindings(model, flows, view),
+  ...warmReachFinding(model, view),
+  ...coldDropFindings(model, view),
+  ...roomSoundFindings(model, flows, view),
+  ...returnBends(model, view),
+  ...closedDoorFindings(result, model, flows, view),
+  ...housePressureFinding(model, flows, view),
   ...agreedFindings(view),
   ...seasonFindings(view),
 ];

@@ -1,5 +1,6 @@
 import { airDensity, airViscosity } from '../physics/air/index.ts';
 import { compileNetwork, type NetworkLink, type NetworkNode, solveNetwork } from '../physics/network/index.ts';
+import { unresolved } from '../plan/outcome.ts';
 import type { AirFlows, AirModel, DuctSection } from './result.ts';
 
 /** °C of all air where nothing is known of its temperature yet; the agreed state refines it. */
@@ -136,4 +137,14 @@ function describe(model: AirModel, solved: Solved): AirFlows {
     supplyLeak: total('supply'),
     returnLeak: total('return'),
   };
+}
+
+/** A blower table is read between its ends; a flow beyond them is no answer. */
+export function inTable(flows: AirFlows, model: AirModel): AirFlows {
+  const [first, last] = [model.blower.points[0]?.flow ?? 0, model.blower.points.at(-1)?.flow ?? 0];
+  if (!flows.converged) return unresolved('not-converged', 'routes.ducts');
+  const slack = 1e-9;
+  if (flows.flow < first - slack || flows.flow > last + slack)
+    return unresolved('out-of-range', 'candidates.*.blower.speeds');
+  return flows;
 }

@@ -1,8 +1,7 @@
 import type { MaterialLine } from '../plan/lines.ts';
 import type { AirModel, AirResult, DuctSection } from './result.ts';
 
-/** Hanger spacing of flexible duct, m (4 ft), and length bought beyond the run for ends and waste. Common practice. */
-const hangerSpacing = 1.2192;
+/** Length bought beyond the run for ends and waste. Common practice. */
 const allowance = 1.1;
 
 /** Ducts by kind and size, collars, straps, registers, filter, sealing. */
@@ -37,7 +36,7 @@ function joints(model: AirModel): MaterialLine[] {
     amount,
     soldBy: 1,
   });
-  const hangers = flexible.reduce((a, x) => a + Math.ceil(x.length / hangerSpacing), 0);
+  const hangers = flexible.reduce((a, x) => a + Math.ceil(x.length / x.supports), 0);
   return [
     count('collars', 'Collars and inner-core straps, two a flexible run', 2 * flexible.length),
     count('hangers', 'Saddle hangers, at least 1 1/2 in wide', hangers),

@@ -1,11 +1,10 @@
 import type { Judged, Words } from '../plan/judge.ts';
 import type { Printer } from '../plan/printer.ts';
 import { unknownWords } from '../plan/unknownWords.ts';
-
-type Say = (j: Judged, print: Printer) => Words;
-const fact = (j: Judged, key: string): number => Number(j.facts?.[key] ?? 0);
-const name = (j: Judged): string => String(j.facts?.name ?? '');
-const done = 'Nothing to do.';
+import { sayDoors } from './doors/messages.ts';
+import { sayFilters } from './filters/messages.ts';
+import { sayRegisters } from './registers/messages.ts';
+import { nothingToDo as done, fact, name, type Say } from './say.ts';
 
 /** The change of one size that was solved and found to be enough. */
 function provenChange(j: Judged, print: Printer): string {
@@ -15,6 +14,9 @@ function provenChange(j: Judged, print: Printer): string {
 }
 
 const say: Readonly<Record<string, Say>> = {
+  ...sayDoors,
+  ...sayFilters,
+  ...sayRegisters,
   'static-pressure': (j, print) => ({
     what: `The ducts, filter and registers ask the blower for ${print.value(j)} of static pressure; the unit allows ${print.limit(j)}.`,
     why: 'Above it the air falls off, the coil ices or overheats, and the blower gets loud and short-lived.',
@@ -59,7 +61,7 @@ const say: Readonly<Record<string, Say>> = {
     mend:
       j.status === 'ok'
         ? done
-        : `Give the filter a face of at least ${print.quantity(fact(j, 'area'), 'area')}: a larger one, or two.`,
+        : `Give the filter a face of at least ${print.opening(fact(j, 'area'))}: a larger one, or two.`,
   }),
   jacket: (j, print) => ({
     what:
@@ -88,6 +90,32 @@ const say: Readonly<Record<string, Say>> = {
         ? done
         : 'Seal every collar, seam and the cabinet with mastic, then test before anything is covered.',
   }),
+  'leak-test': (j, print) => ({
+    what: `Leaking as described the ducts would lose ${print.value(j)} in a test at 25 Pa; many codes allow ${print.limit(j)} for ${print.quantity(fact(j, 'floor'), 'area')} of floor.`,
+    why: 'The test is the one moment at which leaks can still be reached; an inspector may ask for it.',
+    mend:
+      j.status === 'ok'
+        ? 'Test it all the same before anything is covered; what is described here is only hoped for.'
+        : 'Seal collars, seams and the cabinet with mastic, test with the registers taped over, feel for the leaks and seal again; ask the building office for its figure.',
+  }),
+  hangers: (j, print) => ({
+    what: `“${name(j)}” hangs from supports ${print.value(j)} apart, the widest of the flexible runs; ${print.limit(j)} is the usual limit.`,
+    why: 'Between far hangers flexible duct sags, goes slack and takes several times the pressure.',
+    mend: j.status === 'ok' ? done : 'Add saddles at least 1 1/2 in wide between them, and pull the run tight again.',
+  }),
+  sag: (j, print) => ({
+    what: `“${name(j)}” sags by ${print.value(j)} of the way between its hangers; ${print.limit(j)} is the usual limit.`,
+    why: 'A sagging run is a slack one, and water stands in its low places.',
+    mend: j.status === 'ok' ? done : 'Cut it to length, pull it tight, and put a saddle where it hangs lowest.',
+  }),
+  'tight-bend': (j, print) => ({
+    what: `The tightest bend of flexible duct, in “${name(j)}”, has a radius of ${print.rounded(numberOf(j), 'number')} diameters; ${print.limit(j)} is the least.`,
+    why: 'A kinked bend costs more than the whole run.',
+    mend:
+      j.status === 'ok'
+        ? done
+        : `Lead it round on a radius of at least ${print.quantity(fact(j, 'diameter'), 'length')}, or put in a metal elbow.`,
+  }),
   'duct-speed': (j, print) => ({
     what: `Air moves at ${print.value(j)} in “${name(j)}”; above ${print.limit(j)} it is heard.`,
     why: 'Fast air hisses at night and costs pressure.',
@@ -103,7 +131,10 @@ const say: Readonly<Record<string, Say>> = {
   'face-speed': (j, print) => ({
     what: `Air passes the face of “${name(j)}” at ${print.value(j)}; above ${print.limit(j)} it is heard.`,
     why: 'A grille that whistles ends up closed, and then the room starves.',
-    mend: j.status === 'ok' ? done : `Use a face of at least ${print.quantity(fact(j, 'area'), 'area')}.`,
+    mend:
+      j.status === 'ok'
+        ? done
+        : `Use a face of at least ${print.opening(fact(j, 'area'))}, or ${print.quantity(fact(j, 'count'), 'count')} of this size.`,
   }),
   'room-share': (j, print) => ({
     what: `“${name(j)}” gets ${print.quantity(fact(j, 'reaches'), 'flow')} of the ${print.quantity(fact(j, 'wanted'), 'flow')} that its ${String(j.facts?.governs)} load asks for: ${print.value(j)}.`,
@@ -161,10 +192,21 @@ const say: Readonly<Record<string, Say>> = {
   }),
 };
 
+const numberOf = (j: Judged): number => (j.value.ok && typeof j.value.value === 'number' ? j.value.value : 0);
+
 export function words(j: Judged, print: Printer): Words {
   const [kind = ''] = j.id.split(':');
-  if (j.status === 'unknown') return unknownWords(j, print, 'What flows through the ducts is not known yet.');
+  if (j.status === 'unknown') return notKnown(j, print);
   const words = say[kind];
   if (!words) throw new Error(`assert: no words for the finding ${j.id}`);
   return words(j, print);
+}
+
+/** A bend or damper beyond the published tables is no row that a sheet lacks. */
+function notKnown(j: Judged, print: Printer): Words {
+  const said = unknownWords(j, print, 'What flows through the ducts is not known yet.');
+  const fitting = j.because === 'out-of-range' ? j.needs?.find((path) => path.includes('.fittings.')) : undefined;
+  if (fitting === undefined) return said;
+  const mend = `No published table covers it: ${print.field(fitting)} of section “${fitting.split('.')[3] ?? ''}”. Tables go from half a diameter to two and a half, bends to 180°, dampers to 60°. Correct it, or leave it empty.`;
+  return { ...said, mend };
 }

@@ -3,9 +3,10 @@ import type { BlowerModel, BlowerTable } from '../equipment/result.ts';
 import {
   compressionFactor,
   dischargeCoefficient,
+  type FittingShape,
+  fittingLoss,
   flexibleRoughness,
   hydraulicDiameter,
-  lossCoefficients,
 } from '../physics/flow/index.ts';
 import { unresolved } from '../plan/outcome.ts';
 import type { Scenario } from '../plan/scenario.ts';
@@ -16,8 +17,6 @@ type SectionInput = Resolved<NonNullable<NonNullable<NonNullable<Project['routes
 
 /** m, for Colebrook: metal with seams, board and flexible pulled tight. Source: `air.roughness`. */
 export const roughness = { flexible: flexibleRoughness, round: 0.00009, rectangular: 0.00009, board: 0.0009 } as const;
-/** Pressure of a clean filter grows with the air's speed to this power. Source: `air.filter`. */
-const filterExponent = 1.4;
 
 /** Ducts, registers, filter and blower in plain numbers. Ends the enclosing attempt where something is missing or makes no tree. */
 export function airModel(ducts: Ducts, blower: BlowerModel, pressure: number, s: Scenario): AirModel {
@@ -41,10 +40,7 @@ function sectionOf(id: string, x: SectionInput, s: Scenario): DuctSection {
   const shape = shapeOf(id, x, s);
   const length = s.of(x.length);
   const compression = kind === 'flexible' ? s.of(x.compression) : 0;
-  const losses = inOrder(x.fittings).reduce(
-    (sum, [, f]) => sum + lossCoefficients[s.choice(f.kind)] * s.of(f.count),
-    0,
-  );
+  const losses = inOrder(x.fittings).reduce((sum, [, f]) => sum + lossOf(f, s) * s.of(f.count), 0);
   return {
     id,
     name: x.name ?? id,
@@ -61,7 +57,23 @@ function sectionOf(id: string, x: SectionInput, s: Scenario): DuctSection {
     insulation: s.of(x.insulation),
     leakage: s.of(x.leakage),
     place: s.choice(x.place),
+    supports: s.of(x.supports),
   };
+}
+
+type FittingInput = SectionInput['fittings'][string];
+
+/** What of a fitting's shape is entered. */
+export function fittingShape(f: FittingInput, s: Scenario): FittingShape {
+  const [radius, angle] = [s.maybe(f.radius), s.maybe(f.angle)];
+  return { ...(radius === undefined ? {} : { radius }), ...(angle === undefined ? {} : { angle }) };
+}
+
+/** A fitting's coefficient; a radius or an angle that no published table covers is named by its place. */
+function lossOf(f: FittingInput, s: Scenario): number {
+  const looked = fittingLoss(s.choice(f.kind), fittingShape(f, s));
+  if (looked.ok) return looked.value;
+  return unresolved('out-of-range', looked.input.startsWith('angle') ? f.angle.path : f.radius.path);
 }
 
 /** A diameter, or width and height. */
@@ -88,25 +100,32 @@ function checkWay(start: DuctSection, byId: ReadonlyMap<string, DuctSection>): v
 
 function terminalsOf(ducts: Ducts, byId: ReadonlyMap<string, DuctSection>, s: Scenario): Terminal[] {
   return inOrder(ducts.terminals).map(([id, t]) => {
-    const path = `routes.ducts.terminals.${id}`;
-    if (t.section === undefined || !byId.has(t.section)) return unresolved('missing', `${path}.section`);
-    if (t.room === undefined) return unresolved('missing', `${path}.room`);
-    const faceArea = s.of(t.width) * s.of(t.height);
-    const freeArea = faceArea * s.of(t.freeShare);
-    return {
-      id,
-      name: t.name ?? id,
-      section: t.section,
-      room: t.room,
-      faceArea,
-      freeArea,
-      resistance: resistanceOf(t, freeArea, s),
-    };
+    if (t.section === undefined || !byId.has(t.section))
+      return unresolved('missing', `routes.ducts.terminals.${id}.section`);
+    return terminalOf(id, t, s);
   });
 }
 
+export type TerminalInput = Ducts['terminals'][string];
+
+/** A register or grille in plain numbers. Ends the enclosing attempt where it has no duct, no room or no size. */
+export function terminalOf(id: string, t: TerminalInput, s: Scenario): Terminal {
+  const path = `routes.ducts.terminals.${id}`;
+  const faceArea = s.of(t.width) * s.of(t.height);
+  const freeArea = faceArea * s.of(t.freeShare);
+  return {
+    id,
+    name: t.name ?? id,
+    section: t.section ?? unresolved('missing', `${path}.section`),
+    room: t.room ?? unresolved('missing', `${path}.room`),
+    faceArea,
+    freeArea,
+    resistance: resistanceOf(t, freeArea, s),
+  };
+}
+
 /** From the sheet where it states a pressure at a flow, else as an opening of the free area in standard air. */
-function resistanceOf(t: Ducts['terminals'][string], freeArea: number, s: Scenario): number {
+function resistanceOf(t: TerminalInput, freeArea: number, s: Scenario): number {
   const [pressure, flow] = [s.maybe(t.pressure), s.maybe(t.pressureFlow)];
   if (pressure !== undefined && flow !== undefined && flow > 0) return pressure / flow ** 2;
   return 1.204 / 2 / (dischargeCoefficient * freeArea) ** 2;
@@ -117,7 +136,7 @@ function filterOf(ducts: Ducts, blower: BlowerModel, s: Scenario): AirModel['fil
   return {
     pressure: blower.filterIncluded ? 0 : s.of(filter.pressure),
     velocity: s.of(filter.pressureVelocity),
-    exponent: filterExponent,
+    exponent: s.of(filter.growth),
     area: s.of(filter.width) * s.of(filter.height),
   };
 }

@@ -1,5 +1,6 @@
 import type { Conditions, ExpectedReading } from '../plan/lines.ts';
 import type { PlanView } from '../plan/trade.ts';
+import { closedDoorFindings, doorPressureMost } from './doors/closedDoorFindings.ts';
 import { sideOf } from './model.ts';
 import type { AirResult } from './result.ts';
 
@@ -31,5 +32,27 @@ export function readings(result: AirResult, conditions: Conditions, view: PlanVi
         good: { min: flow * 0.8, max: flow * 1.2 },
       };
     }),
+    ...doorReadings(result, view),
   ];
+}
+
+/** Room against hall with the door shut: the quickest reading of the job, and the one hardest to get wrong. */
+function doorReadings(result: AirResult, view: PlanView): ExpectedReading[] {
+  const { model, flows } = result;
+  if (!model.ok || !flows.ok) return [];
+  return closedDoorFindings(result, model.value, flows.value, view).flatMap(({ draft }): ExpectedReading[] => {
+    if (!draft.value.ok) return [];
+    const { value } = draft.value;
+    return [
+      {
+        id: `air/door:${draft.subject}`,
+        trade: 'air',
+        what: `Pressure of “${String(draft.facts?.name ?? draft.subject)}” against the hall, its door shut`,
+        how: 'A gauge set to pascals, its hose under the door, unit at full speed, the other doors open. Wait until it stands still; wind makes it swing.',
+        kind: 'pressure',
+        expected: typeof value === 'number' ? value : value.likely,
+        good: { min: 0, max: doorPressureMost },
+      },
+    ];
+  });
 }

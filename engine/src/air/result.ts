@@ -26,6 +26,8 @@ export type DuctSection = {
   readonly insulation: number;
   readonly leakage: number;
   readonly place: 'attic' | 'below' | 'inside';
+  /** m from hanger to hanger; counts for flexible duct. */
+  readonly supports: number;
 };
 
 export type Terminal = {

@@ -1,7 +1,9 @@
 import type { Sources } from '../plan/source.ts';
+import { registerSources } from './registers/sources.ts';
 import { sizingSources } from './sizing/sources.ts';
 
 export const sources: Sources = {
+  ...registerSources,
   ...sizingSources,
   'air.static': { title: 'The unit’s data sheet: most external static pressure', standing: 'maker' },
   'air.flows': {
@@ -35,6 +37,26 @@ export const sources: Sources = {
     title: 'Common practice, no source: sealed ducts lose no more than 6 % of the air',
     standing: 'common practice',
   },
+  'air.leak-test': {
+    title:
+      'Residential code, ducts tested when finished: 4 cfm at 25 Pa for each 100 ft² of floor; leaks grow with pressure to the power 0.65',
+    edition: 'IRC 2018 N1103.3.4; the local code stands above',
+    standing: 'standard',
+  },
+  'air.hangers': {
+    title:
+      'Flexible duct makers’ installation standard: hangers at most 4 ft apart; SMACNA 1995 allows up to 10 ft where the maker does',
+    standing: 'from memory',
+  },
+  'air.sag': {
+    title: 'SMACNA HVAC Duct Construction Standards S3.36: sag at most 1/2 in for each foot between hangers',
+    edition: '1995',
+    standing: 'standard',
+  },
+  'air.tight-bend': {
+    title: 'Flexible duct makers’ installation standard: bends no tighter than one diameter along the middle',
+    standing: 'from memory',
+  },
   'air.duct-heat': {
     title: 'Heat along a run: exponential approach to the place it runs through',
     standing: 'definition',
@@ -61,7 +83,11 @@ export const sources: Sources = {
     standing: 'handbook',
   },
   'air.filter': {
-    title: 'Common practice, no source: filter pressure grows with speed to the power 1.4',
+    title: 'Common practice, no source: filter pressure grows with speed to the power 1.3 to 1.6',
+    standing: 'common practice',
+  },
+  'air.filter-change': {
+    title: 'Common practice, no source: a filter is changed at twice its clean pressure; months by its thickness',
     standing: 'common practice',
   },
   'air.sizes': { title: 'Common practice, no source: round sizes that shops stock', standing: 'common practice' },
@@ -72,6 +98,17 @@ export const sources: Sources = {
     title: 'Abushakra, Walker and Sherman, compression of flexible duct',
     edition: '2004',
     standing: 'paper',
+  },
+  'air.closed-door': {
+    title:
+      'Residential return-path practice: no more than 3 Pa between a shut bedroom and the hall; orifice law with 0.6',
+    standing: 'from memory',
+  },
+  'air.house-pressure': {
+    title:
+      'Practice of combustion safety tests: -2 Pa for a draught-hood water heater alone, -5 Pa for a boiler or furnace',
+    edition: 'ASTM E1998 class of methods',
+    standing: 'from memory',
   },
   'air.jacket': {
     title: 'A flat jacket between duct air of 13 °C and the attic’s, against the dew point by ISO 13788',

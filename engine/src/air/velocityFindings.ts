@@ -59,7 +59,7 @@ function throughFace(t: Terminal, model: AirModel, flows: AirFlows): Found {
       limit: { max: limit },
       source: 'air.face-velocity',
       working: `air/face-speed:${t.id}`,
-      facts: { name: t.name, area: q / limit },
+      facts: { name: t.name, area: q / limit, count: Math.ceil(q / limit / t.faceArea) },
     },
     working: steps,
   };

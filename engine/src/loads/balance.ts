@@ -43,6 +43,9 @@ export type Balance = {
   /** W/K of everything at the design night. */
   readonly lossPerDegree: number;
   readonly gains: number;
+  readonly leak: { readonly coefficient: number; readonly exponent: number };
+  /** Each room's share of it. */
+  readonly shares: Readonly<Record<string, number>>;
 };
 
 export type Given = {
@@ -103,6 +106,8 @@ export function balance({ house, site, weather, planes }: Given, s: Scenario, re
     hour: hot.hour,
     lossPerDegree: total / (night.indoor - night.outdoor),
     gains: internalGains(house, s),
+    leak: { coefficient: envelope.coefficient, exponent: envelope.exponent },
+    shares,
   };
 }
 

@@ -48,6 +48,10 @@ export function design({ project: { house, site }, upstream: { climate } }: Trad
     coolingParts: likely.ok ? byPart(likely.value.cooling) : [],
     lossPerDegree: pick('loss'),
     balanceTemperature: attempt(() => balancePoint(required(likely), scenario().of(house.setpoints.heating))),
+    leaks: attempt(() => {
+      const { leak, shares } = required(likely);
+      return { coefficient: required(pick('leak')), exponent: leak.exponent, shares };
+    }),
     attic: attempt(() => required(likely).attic ?? noAttic()),
     leakage: attempt(() => required(likely).envelope),
     atticNight: pick('atticNight'),
@@ -81,6 +85,7 @@ function outputs(given: Given, climate: ClimateResult, s: Scenario): Record<stri
     cooling: sumOf(b.cooling),
     latent: b.latent,
     loss: b.lossPerDegree,
+    leak: b.leak.coefficient,
     degrees,
     ...(b.atticNight === undefined || b.atticDay === undefined
       ? {}

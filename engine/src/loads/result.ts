@@ -70,6 +70,13 @@ export type Narrowed = {
   readonly heating: Spread;
 };
 
+/** How the house leaks under pressure: Q = c pⁿ, m³/(s Paⁿ), and each room's share of c. */
+export type HouseLeaks = {
+  readonly coefficient: Spread;
+  readonly exponent: number;
+  readonly shares: Readonly<Record<string, number>>;
+};
+
 export type LoadsResult = ResultBase & {
   /** `rooms`: room by room. `quick`: the whole house from a handful of answers. */
   readonly basis: 'rooms' | 'quick';
@@ -86,6 +93,7 @@ export type LoadsResult = ResultBase & {
   readonly lossPerDegree: Outcome<Spread>;
   /** Outdoor temperature above which no heat is needed, °C. */
   readonly balanceTemperature: Outcome<number>;
+  readonly leaks: Outcome<HouseLeaks>;
   readonly attic: Outcome<AtticModel>;
   /** How the house leaks. */
   readonly leakage: Outcome<Envelope>;

@@ -10,6 +10,10 @@ export type Printer = {
   /** To two figures: for "about". */
   rounded(value: number, kind: QuantityKind): string;
   range(range: Range, kind: QuantityKind): string;
+  /** To two figures in a unit of the kind that suits the thing better than the system's own, by symbol. */
+  inUnit(value: number | Range, kind: QuantityKind, unit: string): string;
+  /** The open area of a grille or gap: whole square inches or square centimetres. */
+  opening(area: number): string;
   /** The finding's own value, as a number or a range; empty where it has none. */
   value(judged: Judged): string;
   /** The limit that counts. */
@@ -29,8 +33,15 @@ function fieldName(path: string): string {
 export function printerFor(system: System): Printer {
   const quantity = (value: number, kind: QuantityKind) => printQuantity(value, kind, system);
   const range = (r: Range, kind: QuantityKind) => formatRange(r, kind, system);
+  const inUnit = (value: number | Range, kind: QuantityKind, unit: string): string => {
+    if (typeof value === 'number') return printQuantity(value, kind, system, { significant: 2, unit });
+    const [low, high] = [inUnit(value.low, kind, unit), inUnit(value.high, kind, unit)];
+    return low === high ? inUnit(value.likely, kind, unit) : `${low.slice(0, -unit.length).trimEnd()} to ${high}`;
+  };
   return {
     system,
+    inUnit,
+    opening: (area) => (system === 'us' ? `${Math.round(area / 0.0254 ** 2)} in²` : `${Math.round(area * 1e4)} cm²`),
     quantity,
     rounded: (value, kind) => printQuantity(value, kind, system, { significant: 2 }),
     range,

@@ -233,6 +233,8 @@ export const kinds = {
     units: [u('Pa/m', '', 1), u('inH2O/100 ft', 'in/100 ft|inH2O/100ft', inchWater / (100 * foot))],
     shown: shown('inH2O/100 ft', 0.001, 'Pa/m', 0.01),
   },
+  /** Loudness in a room by the noise criterion curves. */
+  'noise-criterion': { unit: 'NC', units: [u('NC', 'nc', 1)], shown: shown('NC', 1, 'NC', 1) },
   money: { unit: '', units: [u('', '', 1)], shown: shown('', 0.01, '', 0.01) },
   count: { unit: '', units: [u('', '', 1)], shown: shown('', 1, '', 1) },
   number: { unit: '', units: [u('', '', 1)], shown: shown('', 1e-6, '', 1e-6) },

@@ -2,6 +2,54 @@ import { assemblies } from './assemblies.ts';
 import { choice, flag, group, map, points, quantity, reference, text } from './field.ts';
 import { openings } from './openings.ts';
 
+const door = group(
+  {
+    shut: choice(
+      {
+        usual: 'As such rooms usually are: bedrooms, baths and work rooms shut',
+        shut: 'Shut at night or when in use',
+        open: 'Always open, or there is no door',
+      },
+      { label: 'Door', default: 'usual' },
+    ),
+    gap: quantity('length', {
+      label: 'Gap under the door',
+      help: 'With the door shut, from the floor or the top of the carpet to its lower edge. Push a rule or a stack of coins in.',
+      default: { low: 0.006, likely: 0.013, high: 0.019 },
+      plausible: { min: 0, max: 0.08 },
+      possible: { min: 0, max: 1 },
+      usually: 'measured',
+    }),
+    width: quantity('length', {
+      label: 'Width of the door',
+      help: 'The leaf itself, edge to edge.',
+      default: { low: 0.71, likely: 0.76, high: 0.81 },
+      plausible: { min: 0.45, max: 1.3 },
+      possible: { min: 0 },
+      usually: 'measured',
+    }),
+    transfer: quantity('area', {
+      label: 'Open area of a grille to the hall',
+      help: 'Through the wall or the door, or over the ceiling by a short duct. Take the open area from its sheet; without one, seven tenths of one face.',
+      default: 0,
+      plausible: { min: 0, max: 0.4 },
+      possible: { min: 0 },
+      usually: 'nameplate',
+    }),
+    faces: choice(
+      {
+        one: 'One grille, or two straight opposite each other with nothing between',
+        two: 'Two grilles with a duct or a stud bay between them',
+      },
+      { label: 'That grille is', default: 'one' },
+    ),
+  },
+  {
+    label: 'Door',
+    help: 'Air blown into a room has to get out again when its door is shut.',
+  },
+);
+
 const rooms = map(
   {
     name: text({ label: 'Name' }),
@@ -43,6 +91,7 @@ const rooms = map(
     }),
     outline: points({ label: 'Outline', help: 'Corners of the floor plan, in order round the room.' }),
     conditioned: choice({ yes: 'Heated and cooled', no: 'Left to itself' }, { label: 'Heated', default: 'yes' }),
+    door,
   },
   { label: 'Rooms', one: 'Room' },
 );
@@ -310,6 +359,18 @@ export const house = group(
       usually: 'measured',
     }),
     flue: flag({ label: 'Stove or boiler flue open to the rooms' }),
+    flueOf: choice(
+      {
+        heater: 'Water heater with an open draught hood, alone on its flue',
+        furnace: 'Boiler or furnace with an open draught hood',
+        stove: 'Wood stove or open fire',
+      },
+      {
+        label: 'What burns on that flue',
+        help: 'Where nothing is said the strictest figure is used.',
+        default: 'heater',
+      },
+    ),
     rooms,
     surfaces,
     openings,

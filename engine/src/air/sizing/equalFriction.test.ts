@@ -61,6 +61,7 @@ const run = (length: number, kind: DuctKind): DuctSection => ({
   insulation: 1,
   leakage: 0,
   place: 'attic',
+  supports: 1.2,
 });
 
 const need = (flow: number, length: number, kind: DuctKind): SectionNeed => ({

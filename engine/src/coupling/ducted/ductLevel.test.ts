@@ -32,6 +32,7 @@ const section = (id: string, side: DuctSection['side'], more: Partial<DuctSectio
   insulation: 1.06,
   leakage: 0.05,
   place: 'attic',
+  supports: 1.2,
   ...more,
 });
 const terminal = (id: string, of: string, room: string) => ({

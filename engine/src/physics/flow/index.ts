@@ -1,8 +1,9 @@
+export type { ClosedDoor, WaysOut } from './closedDoor.ts';
+export { closedDoorPressure, openingFor } from './closedDoor.ts';
 export { heatOfAir, keptShare, outletTemperature } from './ductHeat.ts';
-export type { FittingKind } from './fittings.ts';
-export { lossCoefficients } from './fittings.ts';
+export * from './fittings/index.ts';
 export { compressionFactor, flexibleRoughness } from './flexible.ts';
 export type { Air, Straight } from './friction.ts';
 export { colebrookResidual, frictionFactor, frictionGrowth, straightDrop } from './friction.ts';
-export { dischargeCoefficient } from './orifice.ts';
+export { dischargeCoefficient, orificeArea, orificeFlow, orificesInSeries } from './orifice.ts';
 export { equivalentRound, hydraulicDiameter } from './shape.ts';

@@ -1,4 +1,5 @@
 export { leakageFlowBasic } from './basic.ts';
 export { leakageArea, leakageCoefficient, normalisedLeakage, usualExponent } from './blowerDoor.ts';
+export { ductLeakExponent, leakAt, leakageOfClass } from './ductLeakage.ts';
 export type { Envelope } from './enhanced.ts';
 export { leakageFlow, leakageTerms } from './enhanced.ts';

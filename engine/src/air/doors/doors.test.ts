@@ -1,0 +1,50 @@
+import { applyEdit, type Project, valueAt } from '@kneewall/project';
+import { describe, expect, it } from 'vitest';
+import { demo } from '../../../test/demos.ts';
+import { evaluate } from '../../index.ts';
+import { openingFor } from '../../physics/flow/index.ts';
+
+const edited = (project: Project, path: readonly string[], after: unknown): Project =>
+  applyEdit(project, { device: 'test', seq: 1, path, before: valueAt(project, path), after }).value;
+const measured = (value: number) => ({ value, known: 'measured' as const });
+const project = demo('tern-ledge');
+const room = ['house', 'rooms', 'bed-south', 'door'];
+const findingsOf = (p: Project) => new Map(evaluate(p, {}).plan.findings.map((f) => [f.id, f]));
+const likely = (p: Project, id: string): number => {
+  const value = findingsOf(p).get(id)?.value;
+  return typeof value === 'number' ? value : (value?.likely ?? Number.NaN);
+};
+
+describe('shut doors', () => {
+  it('the gap that is asked for brings the room to the limit', () => {
+    const { plan } = evaluate(project, {});
+    const steps = plan.workings['air/closed-door:bed-south'] ?? [];
+    const { Q = 0, rho = 0, c = 0, n = 0 } = steps.at(-1)?.inputs ?? {};
+    const gap = openingFor(3, Q, { coefficient: c, exponent: n }, rho) / 0.762;
+    expect(likely(edited(project, [...room, 'gap'], measured(gap)), 'air/closed-door:bed-south')).toBeCloseTo(3, 6);
+  });
+
+  it('two grilles with a duct between let through less than one, and either more than none', () => {
+    const none = likely(project, 'air/closed-door:bed-south');
+    const beside = (faces: 'one' | 'two') =>
+      likely(
+        edited(edited(project, [...room, 'transfer'], measured(0.02)), [...room, 'faces'], faces),
+        'air/closed-door:bed-south',
+      );
+    expect(beside('two')).toBeLessThan(none);
+    expect(beside('one')).toBeLessThan(beside('two'));
+  });
+
+  it('a door that is always open has nothing to answer for, and eases the house', () => {
+    const open = edited(project, [...room, 'shut'], 'open');
+    expect(findingsOf(open).has('air/closed-door:bed-south')).toBe(false);
+    expect(likely(open, 'air/house-pressure')).toBeGreaterThan(likely(project, 'air/house-pressure'));
+  });
+
+  it('a house without an open flue is not told of one; with one the caution always stands', () => {
+    expect(findingsOf(edited(project, ['house', 'flue'], false)).has('air/house-pressure')).toBe(false);
+    const finding = findingsOf(edited(project, ['house', 'flueOf'], 'furnace')).get('air/house-pressure');
+    expect(finding).toMatchObject({ consequence: 'harm', limit: { min: -5 } });
+    expect(finding?.caution).toMatch(/carbon monoxide alarm/);
+  });
+});

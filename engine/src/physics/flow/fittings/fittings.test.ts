@@ -1,0 +1,59 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { branchLoss, branchLossOnBranch, fittingLoss, lookUp, lossTables, straightRunLoss } from './index.ts';
+
+const value = (looked: ReturnType<typeof lookUp>): number => (looked.ok ? looked.value : Number.NaN);
+
+describe.each(lossTables.map((t) => [t.id, t] as const))('the table of %s', (_id, table) => {
+  const [from, to] = [table.points[0]?.[0] ?? 0, table.points.at(-1)?.[0] ?? 0];
+
+  it('gives each of its own points and stays between its neighbours elsewhere', () => {
+    for (const [x, y] of table.points) expect(value(lookUp(table, x))).toBe(y);
+    fc.assert(
+      fc.property(fc.double({ min: from, max: to, noNaN: true }), (x) => {
+        const after = table.points.findIndex(([at]) => at >= x);
+        const ends = [table.points[Math.max(0, after - 1)]?.[1] ?? 0, table.points[after]?.[1] ?? 0];
+        const y = value(lookUp(table, x));
+        return y >= Math.min(...ends) - 1e-12 && y <= Math.max(...ends) + 1e-12;
+      }),
+      { seed: 20261125, numRuns: 300 },
+    );
+  });
+
+  it('says how far it goes rather than carry on beyond its ends', () => {
+    for (const x of [from - 0.01, to + 0.01, Number.NaN])
+      expect(lookUp(table, x)).toMatchObject({ ok: false, input: table.input, from, to });
+  });
+});
+
+describe('fittings', () => {
+  it('turn by less for less, and by nothing for nothing', () => {
+    const at = (angle: number) => value(fittingLoss('elbow-round', { radius: 1, angle }));
+    expect([0, 30, 45, 90, 180].map(at)).toEqual([0, 30, 45, 90, 180].map(at).sort((a, b) => a - b));
+    expect(at(0)).toBe(0);
+    expect(at(90)).toBe(value(fittingLoss('elbow-round')));
+  });
+
+  it('a flexible bend as drawn is one on a radius of one diameter, and a tighter one costs more', () => {
+    const at = (radius: number) => value(fittingLoss('bend-flexible', { radius }));
+    expect(at(1)).toBeCloseTo(value(fittingLoss('bend-flexible')), 12);
+    expect(at(0.5)).toBeGreaterThan(3 * at(1));
+  });
+
+  it('of a shape that no table covers say which number and how far the table goes', () => {
+    expect(fittingLoss('elbow-round', { radius: 4 })).toEqual({
+      ok: false,
+      input: 'centre-line radius over diameter',
+      found: 4,
+      from: 0.5,
+      to: 2.5,
+    });
+    expect(fittingLoss('damper', { angle: 70 }).ok).toBe(false);
+  });
+
+  it('a tee that neither slows nor turns costs nothing; a branch on its own velocity is the same pressure', () => {
+    expect(straightRunLoss(1)).toBe(0);
+    expect(branchLoss(1, 0)).toBe(0);
+    expect(branchLossOnBranch(0.6, 90) * 0.6 ** 2).toBeCloseTo(branchLoss(0.6, 90), 14);
+  });
+});

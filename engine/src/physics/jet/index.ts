@@ -1,0 +1,4 @@
+export type { WarmJet } from './buoyant.ts';
+export { archimedes, dropAt, reachDown } from './buoyant.ts';
+export type { Outlet } from './throw.ts';
+export { throwConstants, throwTo } from './throw.ts';
