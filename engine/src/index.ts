@@ -25,6 +25,7 @@ export type { Measure } from './coupling/houseYear/measures.ts';
 export type { YearTable } from './coupling/houseYear/table.ts';
 export { houseLayout } from './coupling/houseYear/table.ts';
 export type { RunHours, UnitYear } from './coupling/season/unitAnswers.ts';
+export type { Way, Ways } from './coupling/ways/compareWays.ts';
 export {
   apparatusDewPoint,
   bypassAt,

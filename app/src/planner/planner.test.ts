@@ -36,6 +36,7 @@ const planOf = (...findings: Finding[]): Plan => ({
   season: {
     unitYear: { ok: false, because: 'missing', paths: [] },
     improvements: { ok: false, because: 'missing', paths: [] },
+    ways: { ok: false, because: 'missing', paths: [] },
   },
   sources: {},
   problems: [],

@@ -13,3 +13,10 @@ export function boughtSections({ items }: Pick<ResolvedProject, 'items'>): Bough
   });
   return Object.fromEntries(entries);
 }
+
+/** Whether any duct is there already. */
+export const anyFitted = ({ items }: Pick<ResolvedProject, 'items'>): boolean =>
+  Object.values(items).some(
+    (item) =>
+      (item.of ?? '').startsWith('routes.ducts.sections.') && 'choice' in item.state && item.state.choice === 'fitted',
+  );

@@ -171,6 +171,17 @@ const say: Readonly<Record<string, Say>> = {
         ? done
         : 'Give that room more air, seal and insulate it first, keep its door open, or hang the thermostat where it matters most.',
   }),
+  'ducts-stay': (j, print) => ({
+    what: `The ducts that are there let ${print.value(j)} of the air through that the unit wants, and ${print.quantity(fact(j, 'leaks'), 'fraction')} of it leaks.`,
+    why: 'Old ducts were sized for another unit. Patching costs a fraction of new ones, and new ones are wasted where the old could stay.',
+    mend: `${
+      j.status === 'ok'
+        ? 'They can stay.'
+        : j.facts?.name === undefined
+          ? 'They are too small for this unit.'
+          : `Change “${name(j)}” first: ${print.quantity(fact(j, 'to'), 'length')} instead of ${print.quantity(fact(j, 'from'), 'length')} brings ${print.quantity(fact(j, 'more'), 'flow')} more.`
+    } Sealing every joint with mastic saves ${print.quantity(fact(j, 'sealing'), 'energy')} of electricity a year, wrapping them as well ${print.quantity(fact(j, 'wrapping'), 'energy')}. Old duct board, tape and insulation may hold asbestos: have them looked at before you touch them.`,
+  }),
   'ducts-year': (j, print) => ({
     what: `Over the year ${print.value(j)} of the unit’s heat only makes good what the ducts lose and leak: ${print.quantity(fact(j, 'lost'), 'energy')}.`,
     why: 'Ducts outside the rooms cost this every year. It belongs into the decision where the air handler stands.',

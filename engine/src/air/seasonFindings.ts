@@ -1,14 +1,17 @@
 import type { UnitYear } from '../coupling/season/unitAnswers.ts';
+import type { Way, Ways } from '../coupling/ways/compareWays.ts';
 import type { Draft } from '../plan/judge.ts';
-import { attempt, type Outcome, required } from '../plan/outcome.ts';
+import { attempt, type Outcome, required, unresolved } from '../plan/outcome.ts';
 import type { PlanView } from '../plan/trade.ts';
 import { recordWorking, type WorkingRecorder } from '../plan/working.ts';
+import { anyFitted } from './bought.ts';
 import type { Found } from './findings.ts';
 
 /** What a whole year with the chosen unit behind these ducts has to answer for. */
-export const seasonFindings = ({ season, project }: PlanView): Found[] => [
+export const seasonFindings = ({ season, project, trades }: PlanView): Found[] => [
   roomsFollow(season.unitYear, (id) => project.house.rooms[id]?.name ?? id),
   ductsYear(season.unitYear),
+  ...ductsStay(season.ways, project, trades.equipment),
 ];
 
 type Parts = Pick<Draft, 'id' | 'subject' | 'holdPoint' | 'consequence' | 'limit' | 'source' | 'facts'>;
@@ -71,4 +74,43 @@ function ductsYear(year: Outcome<UnitYear>): Found {
     );
     return share;
   });
+}
+
+/** Whether ducts that are there can stay: what air the best of the cheap ways lets through, of what the unit's sheet wants. */
+function ductsStay(
+  ways: Outcome<Ways>,
+  project: PlanView['project'],
+  equipment: PlanView['trades']['equipment'],
+): Found[] {
+  if (!anyFitted(project)) return [];
+  const source = 'air.ducts-stay';
+  const chosen = equipment?.chosen.ok ? equipment.candidates[equipment.chosen.value] : undefined;
+  const stated = chosen?.unit.rows.flatMap((r) => r.airflow ?? []) ?? [];
+  const of = { id: 'ducts-stay', subject: 'ducts', holdPoint: 'decide', consequence: 'money' } as const;
+  return [
+    shareOf({ ...of, limit: { min: 0.85 }, source, facts: ways.ok ? stayFacts(ways.value) : {} }, (recorder) => {
+      const { flow } = wayOf(required(ways), 'as-drawn');
+      const wants = stated.length > 0 ? Math.max(...stated) : unresolved('missing', 'candidates.*.rows.*.airflow');
+      recorder.step('Q', 'table', {}, flow, 'm³/s', source);
+      recorder.step('Q_sheet', 'table', {}, wants, 'm³/s', source);
+      recorder.step('share', 'Q / Q_sheet', { Q: flow, Q_sheet: wants }, flow / wants, '', source);
+      return flow / wants;
+    }),
+  ];
+}
+
+const wayOf = ({ ways }: Ways, id: Way['id']): Way =>
+  ways.find((w) => w.id === id) ?? unresolved('missing', 'routes.ducts');
+
+/** What each cheap way saves of the year's electricity, kWh, and the section to change first. */
+function stayFacts({ ways, changes }: Ways): Record<string, number | string> {
+  const of = (id: Way['id']): Way | undefined => ways.find((w) => w.id === id);
+  const [drawn, sealed, wrapped] = [of('as-drawn'), of('sealed'), of('wrapped')];
+  const [first] = changes;
+  return {
+    ...(drawn ? { electricity: drawn.electricity, leaks: drawn.leaks } : {}),
+    ...(drawn && sealed ? { sealing: drawn.electricity - sealed.electricity } : {}),
+    ...(drawn && wrapped ? { wrapping: drawn.electricity - wrapped.electricity } : {}),
+    ...(drawn && first ? { name: first.name, from: first.from, to: first.to, more: first.flow - drawn.flow } : {}),
+  };
 }

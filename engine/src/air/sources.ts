@@ -69,6 +69,10 @@ export const sources: Sources = {
     title: 'Common practice, no source: no room should be a degree too cold for more than one hour in twenty',
     standing: 'common practice',
   },
+  'air.ducts-stay': {
+    title: 'Common practice, no source: ducts may stay where they carry 85 % of what the unit’s sheet is stated for',
+    standing: 'common practice',
+  },
   'air.ducts-year': {
     title: 'The year run twice, with these ducts and with ducts that neither leak nor lose; 15 % is common practice',
     standing: 'common practice',

@@ -15,6 +15,23 @@ export const couplingSources: Sources = {
     title: '10 CFR 430 appendix M, default loss of a quarter while a unit starts and stops',
     standing: 'from memory',
   },
+  'ways.wrap': {
+    title: 'International energy code, ducts in attics: R-8',
+    edition: '2015 to 2021',
+    standing: 'from memory',
+  },
+  'ways.buried': {
+    title: 'International residential code N1103.3.6.1, deeply buried ducts count as R-25',
+    standing: 'standard',
+  },
+  'ways.new-joints': {
+    title: 'Common practice, no source: new joints sealed with mastic let out a hundredth in each section',
+    standing: 'common practice',
+  },
+  'ways.costs': {
+    title: 'Common practice, no source: what work on ducts costs; get quotes',
+    standing: 'common practice',
+  },
   'coupling.fan-and-weather': {
     title: 'ASHRAE Fundamentals, a fan that draws and the weather that pushes add up as the root of their squares',
     standing: 'from memory',

@@ -12,6 +12,8 @@ import {
 import { weatherOfYear, type YearTable, yearTable } from '../coupling/houseYear/table.ts';
 import { unitYear } from '../coupling/season/unitYear.ts';
 import { type UnitYearInputs, unitYearKind, unitYearVersion } from '../coupling/season/unitYearJob.ts';
+import { compareWays } from '../coupling/ways/compareWays.ts';
+import { type WaysInputs, waysKind, waysVersion } from '../coupling/ways/waysJob.ts';
 import { type DaysInputs, daysJobKind, daysJobVersion, runDays } from '../loads/dynamic/daysJob.ts';
 import { studyKind, studyVersion, totalsKind, totalsVersion } from '../loads/dynamic/studyJob.ts';
 import { houseYearKind, houseYearVersion, type YearInputs } from '../loads/dynamic/yearJob.ts';
@@ -68,6 +70,17 @@ const kinds: Readonly<Record<string, { readonly version: number; readonly run: R
   [sizingKind]: {
     version: sizingVersion,
     run: (inputs) => attempt(() => sizeDucts(inputs as DuctSizingInput)),
+  },
+  [waysKind]: {
+    version: waysVersion,
+    run: (inputs, host) => {
+      const given = inputs as WaysInputs;
+      return compareWays(
+        given,
+        weatherOfYear(given.weather, (hash) => fileOf(hash, host)),
+        host.tell,
+      );
+    },
   },
   [studyKind]: { version: studyVersion, run: inOneGo(studyKind) },
   [totalsKind]: { version: totalsVersion, run: inOneGo(totalsKind) },

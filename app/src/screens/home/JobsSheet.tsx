@@ -8,6 +8,7 @@ const kindWord: Readonly<Record<string, string>> = {
   'loads/days': 'The cold night and the hot day, hour by hour',
   'loads/year': 'The house through a year',
   'coupling/unit-year': 'A year with the chosen unit and these ducts',
+  'coupling/ways': 'The ducts sealed, wrapped, buried, made anew, or kept inside',
   'coupling/improvements': 'What could be done to the house, in every combination',
   'air/sizing': 'The best stocked size of every duct',
   'loads/study': 'A thousand houses, each as this one may be',

@@ -1,4 +1,4 @@
-import type { Agreement, TradeResults } from '@kneewall/engine';
+import type { Agreement, Plan, TradeResults } from '@kneewall/engine';
 import { Scroll } from '../../look/Scroll.tsx';
 import { Sheet } from '../../look/Sheet.tsx';
 import { Drivers } from '../../quantity/Drivers.tsx';
@@ -7,11 +7,20 @@ import { useSession } from '../../services.ts';
 import { OutcomeOr } from './OutcomeOr.tsx';
 import { PressureLadder } from './PressureLadder.tsx';
 import { SizesSheet } from './SizesSheet.tsx';
+import { WaysSheet } from './WaysSheet.tsx';
 
 type Air = TradeResults['air'];
 
 /** What flows, what uses up the blower's pressure, and what reaches each room. */
-export function AirResultSheets({ result, agreement }: { result: Air; agreement: Agreement }) {
+export function AirResultSheets({
+  result,
+  agreement,
+  season,
+}: {
+  result: Air;
+  agreement: Agreement;
+  season: Plan['season'];
+}) {
   return (
     <>
       <Sheet title="What flows">
@@ -41,6 +50,7 @@ export function AirResultSheets({ result, agreement }: { result: Air; agreement:
         {result.ladder.ok && <PressureLadder rungs={result.ladder.value} />}
       </Sheet>
       <SizesSheet outcome={result.sizing} />
+      <WaysSheet outcome={season.ways} />
       <RoomFlows rooms={Object.values(result.rooms)} />
     </>
   );

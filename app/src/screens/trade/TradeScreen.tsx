@@ -40,7 +40,8 @@ function Result({ trade }: { trade: TradeId }) {
   if (trade === 'loads' && trades?.loads && season) return <LoadsResultSheets result={trades.loads} season={season} />;
   if (trade === 'equipment' && trades?.equipment && season)
     return <EquipmentResultSheets result={trades.equipment} season={season} />;
-  if (trade === 'air' && trades?.air && agreement) return <AirResultSheets result={trades.air} agreement={agreement} />;
+  if (trade === 'air' && trades?.air && agreement && season)
+    return <AirResultSheets result={trades.air} agreement={agreement} season={season} />;
   return null;
 }
 

@@ -19,6 +19,8 @@ export type DuctSizing = {
   readonly changed: readonly string[];
   /** The ducts as drawn, at the same flows, and which of them break a limit. */
   readonly drawn: { readonly totals: SizingTotals; readonly breaks: readonly string[] };
+  /** The ducts with the best sizes in place; as they were where nothing fits. */
+  readonly sized: AirModel;
   /** Whether any price was entered; without, only the stand-ins steer. */
   readonly pricesEntered: boolean;
 };
@@ -26,7 +28,7 @@ export type DuctSizing = {
 /**
  * The best stocked size of every duct at wanted flows, with its proof; or what must give. Flows in m³/s, pressures in
  * Pa, sizes in m. Bought sections and board boxes at the unit stay as they are and are judged. Ends the enclosing
- * attempt where a flow is missing or beyond the blower's table. Real flows are solved afterwards, with `sizedModel`.
+ * attempt where a flow is missing or beyond the blower's table. Real flows are solved afterwards, from `sized`.
  * Source: `air.sizing`.
  */
 export function sizeDucts(input: DuctSizingInput): DuctSizing {
@@ -56,6 +58,7 @@ function answer(input: DuctSizingInput, { sections, pressure, spec }: SetUp, siz
       totals: totalsOfOnly(spec, (id) => onlyDrawn(sections, id)),
       breaks: sections.flatMap((s) => (s.drawn.breaks ? [s.id] : [])),
     },
+    sized: sizedModel(input, sections, sizing),
     pricesEntered: Object.keys(input.prices ?? {}).length > 0,
   };
 }
@@ -66,15 +69,16 @@ function onlyDrawn(sections: readonly SectionSizing[], id: string): readonly Duc
   return !s ? [] : s.kept ? s.options.slice(0, 1) : [s.drawn];
 }
 
-/** The model with the best sizes in place, to solve its real flows; as it was where nothing fits. */
-export function sizedModel(input: DuctSizingInput, { sizing, sections, changed }: DuctSizing): AirModel {
+/** The ducts with the best sizes in place, to solve what really flows in them; as they were where nothing fits. */
+function sizedModel(input: DuctSizingInput, sections: readonly SectionSizing[], sizing: Sizing): AirModel {
   if (sizing.status !== 'fits') return input.model;
   const { choice } = sizing.best;
   return {
     ...input.model,
     sections: input.model.sections.map((x) => {
-      const option = sections[x.id]?.options.find((o) => o.id === choice[x.id]);
-      return option && changed.includes(x.id) ? reshaped(x, option.shape, input.fittings[x.id]) : x;
+      const s = sections.find((y) => y.id === x.id);
+      const option = s?.options.find((o) => o.id === choice[x.id]);
+      return option && option.id !== s?.drawn.id ? reshaped(x, option.shape, input.fittings[x.id]) : x;
     }),
   };
 }

@@ -28,6 +28,12 @@ export function changedDucts(ducts: DuctsInputs, change: (x: DuctSection) => Duc
   return { ...ducts, model, flows: { flow, sections, terminals } };
 }
 
+/** Share of the fan's air that leaks out of, or into, ducts outside the rooms. */
+export function leakage({ model, flows }: DuctsInputs): number {
+  const outside = model.sections.filter((x) => x.place !== 'inside');
+  return outside.reduce((a, x) => a + (flows.sections[x.id] ?? 0) * x.leakage, 0) / flows.flow;
+}
+
 /** °C of the air that the flows are counted in. */
 const roomAir = 20;
 

@@ -3,7 +3,7 @@ import { dayLoad, nightLoad, quickly } from '../../loads/dynamic/designDays.ts';
 import { sizeOf } from '../../loads/unitSizes.ts';
 import { ductwork, roomByRoom } from '../ducted/ductworks.ts';
 import type { ImprovementsInputs } from './improvementsJob.ts';
-import { type Cost, costOf, type Done, done, type Measure, measures } from './measures.ts';
+import { type Cost, costOf, type Done, done, type Measure, measures, plus } from './measures.ts';
 import { houseWeather, loadedLayout, runYear, type YearWeatherSteps } from './run.ts';
 
 /**
@@ -65,7 +65,6 @@ export function improvements(
 }
 
 const nothing: Cost = { low: 0, likely: 0, high: 0 };
-const plus = (a: Cost, b: Cost): Cost => ({ low: a.low + b.low, likely: a.likely + b.likely, high: a.high + b.high });
 
 /** Every choice of at least one. */
 const subsetsOf = (possible: readonly Measure[]): Measure[][] =>

@@ -1,7 +1,7 @@
 import { materials, resistanceOf } from '../../loads/constructions/index.ts';
 import type { HouseInputs } from '../../loads/dynamic/houseInputs.ts';
 import type { ShellSurface } from '../../loads/dynamic/shell.ts';
-import { changedDucts, type DuctsInputs } from '../ducted/ductworks.ts';
+import { changedDucts, type DuctsInputs, leakage } from '../ducted/ductworks.ts';
 
 /** What can be done to a house beside its unit. */
 export const measures = ['seal', 'ceiling', 'floor', 'panes', 'vents', 'ducts'] as const;
@@ -17,7 +17,7 @@ const wanted = { ceiling: 8.6, floor: 5.3 } as const;
 /** What a second pane in front of the first adds, m²K/W; and the sun it leaves. Source: `improve.panes`. */
 const pane = { resistance: 0.19, sun: 0.9 } as const;
 /** Leakage that sealing every joint with mastic leaves in ducts. Source: `improve.ducts`. */
-const leftAfterMastic = 0.25;
+export const leftAfterMastic = 0.25;
 /** Share of the fan's air that has to leak before sealing is worth counting. */
 const leaky = 0.02;
 /** Windows that are worth a second pane, W/(m²K). */
@@ -74,13 +74,8 @@ export const done: Readonly<Record<Measure, (x: Done) => Done>> = {
 const sealed = (ducts: DuctsInputs): DuctsInputs =>
   changedDucts(ducts, (x) => ({ ...x, leakage: x.leakage * leftAfterMastic }));
 
-/** Share of the fan's air that leaks out of, or into, ducts outside the rooms. */
-function leakage({ model, flows }: DuctsInputs): number {
-  const outside = model.sections.filter((x) => x.place !== 'inside');
-  return outside.reduce((a, x) => a + (flows.sections[x.id] ?? 0) * x.leakage, 0) / flows.flow;
-}
-
-const scaled = (by: number, [low, likely, high]: readonly [number, number, number]): Cost => ({
+/** So many of what costs so much each. */
+export const scaled = (by: number, [low, likely, high]: readonly [number, number, number]): Cost => ({
   low: by * low,
   likely: by * likely,
   high: by * high,
@@ -103,3 +98,9 @@ export function costOf(measure: Measure, { house: h, ducts }: Done): Cost | unde
   const [by, each] = sizes[measure];
   return by > 0 ? scaled(by, each) : undefined;
 }
+
+export const plus = (a: Cost, b: Cost): Cost => ({
+  low: a.low + b.low,
+  likely: a.likely + b.likely,
+  high: a.high + b.high,
+});

@@ -1,4 +1,5 @@
 import type { ResolvedProject } from '@kneewall/project';
+import type { AirModel, AirResult } from '../../air/result.ts';
 import type { Job } from '../../jobs/job.ts';
 import { houseCase } from '../../loads/dynamic/houseCase.ts';
 import { yearStep } from '../../loads/dynamic/yearJob.ts';
@@ -8,20 +9,24 @@ import type { Results } from '../../plan/trade.ts';
 import type { TradeResults } from '../../results.ts';
 import type { Improvements } from '../houseYear/improvements.ts';
 import { improvementsJob } from '../houseYear/improvementsJob.ts';
+import type { Ways } from '../ways/compareWays.ts';
+import { waysJob } from '../ways/waysJob.ts';
 import type { UnitYear } from './unitAnswers.ts';
 import { ductsInputs, unitInputs } from './unitInputs.ts';
-import { unitYearJob } from './unitYearJob.ts';
+import { type UnitYearInputs, unitYearJob } from './unitYearJob.ts';
 
 /** What needs house, unit and ducts together through a year; pending until its jobs are done. */
 export type Season = {
   readonly unitYear: Outcome<UnitYear>;
   readonly improvements: Outcome<Improvements>;
+  /** The ducts as they are drawn, sealed, wrapped, buried, made anew or kept inside. */
+  readonly ways: Outcome<Ways>;
 };
 
-export type SeasonJobs = { readonly unitYear: Outcome<Job>; readonly improvements: Outcome<Job> };
+export type SeasonJobs = { readonly [K in keyof Season]: Outcome<Job> };
 
 const blind: Outcome<Job> = { ok: false, because: 'fault', paths: [] };
-export const noSeasonJobs: SeasonJobs = { unitYear: blind, improvements: blind };
+export const noSeasonJobs: SeasonJobs = { unitYear: blind, improvements: blind, ways: blind };
 
 /** The jobs that run house, chosen unit and ducts together. Without unit or ducts the house can still be improved. */
 export function seasonJobs(project: ResolvedProject, trades: Partial<TradeResults>): SeasonJobs {
@@ -33,15 +38,26 @@ export function seasonJobs(project: ResolvedProject, trades: Partial<TradeResult
     return candidates[required(id)] ?? unresolved('missing', 'candidates');
   });
   const ducts = attempt(() => ductsInputs(known(air), required(chosen)));
+  const unit = attempt((): UnitYearInputs => {
+    const { weather, house: inputs } = required(house);
+    const { unit: model } = required(chosen);
+    const own = unitInputs(model, project.candidates[model.id], inputs, required(ducts).flows.flow, scenario());
+    return { house: inputs, weather, step: yearStep, unit: own, ducts: required(ducts) };
+  });
   return {
-    unitYear: attempt(() => {
-      const { weather, house: inputs } = required(house);
-      const { unit: model } = required(chosen);
-      const unit = unitInputs(model, project.candidates[model.id], inputs, required(ducts).flows.flow, scenario());
-      return unitYearJob({ house: inputs, weather, step: yearStep, unit, ducts: required(ducts) });
-    }),
+    unitYear: attempt(() => unitYearJob(required(unit))),
     improvements: attempt(() => improvementsJob({ ...required(house), ...(ducts.ok ? { ducts: ducts.value } : {}) })),
+    ways: attempt(() => {
+      const best = bestModel(known(air));
+      return waysJob({ ...required(unit), ...(best ? { best } : {}) });
+    }),
   };
+}
+
+/** The ducts in their best stocked sizes, where some change and all fit. Ends the enclosing attempt while sizes are looked for. */
+function bestModel({ sizing }: AirResult): AirModel | undefined {
+  if (!sizing.ok && sizing.because === 'pending') return required(sizing);
+  return sizing.ok && sizing.value.changed.length > 0 ? sizing.value.sized : undefined;
 }
 
 /** A trade's result, or the fault that left none. */
@@ -56,7 +72,11 @@ export function seasonFrom(jobs: SeasonJobs, results: Results): { readonly seaso
   };
   const all = Object.values(jobs).flatMap((job) => (job.ok ? [job.value] : []));
   return {
-    season: { unitYear: told<UnitYear>(jobs.unitYear), improvements: told<Improvements>(jobs.improvements) },
+    season: {
+      unitYear: told<UnitYear>(jobs.unitYear),
+      improvements: told<Improvements>(jobs.improvements),
+      ways: told<Ways>(jobs.ways),
+    },
     wanted: all.filter((job) => !(job.key in results)),
   };
 }

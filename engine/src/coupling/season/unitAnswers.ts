@@ -84,7 +84,8 @@ function latentRows({ record, rows, zones }: YearRun): Float64Array {
   });
 }
 
-function heatingEnergy({ unit }: UnitYearInputs, able: UnitRows, run: YearRun): UnitYear['heating'] {
+/** kWh of heat, and of electricity for it, of a run. */
+export function heatingEnergy({ unit }: UnitYearInputs, able: UnitRows, run: YearRun): UnitYear['heating'] {
   let [heat, compressor, strips] = [0, 0, 0];
   run.record.heating.forEach((q, row) => {
     const moment = able.heating[row] ?? [];
@@ -119,7 +120,8 @@ function runHours(run: YearRun, given: Float64Array, able: UnitRows['heating'], 
   return months;
 }
 
-function roomHours({ house }: UnitYearInputs, run: YearRun): UnitYear['rooms'] {
+/** How far each room strays from what is wanted while the unit runs. */
+export function roomHours({ house }: UnitYearInputs, run: YearRun): UnitYear['rooms'] {
   const { record, rooms, zones, rows } = run;
   const hours = run.rowSeconds / 3600;
   const aims = heatingHours(house.wanted);

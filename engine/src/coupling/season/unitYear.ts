@@ -20,13 +20,27 @@ export function unitYear(
   year: WeatherYear,
   tell: (done: number, total: number) => void,
 ): UnitYear {
-  const { house, unit, ducts } = inputs;
-  const weather = houseWeather(year, Math.min(inputs.step, year.stepSeconds), house.horizon);
-  const rows = weather.monthOfRow.length;
+  const { able, rows, run } = unitRuns(inputs, year);
+  const own = run(inputs.ducts, (done) => tell(done, 2 * rows));
+  const twin = run(perfect(inputs.ducts), (done) => tell(rows + done, 2 * rows));
+  return unitAnswers(inputs, able, own, twin);
+}
+
+/** A house, a unit and a year made ready, to be run with one set of ducts or another. */
+export type UnitRuns = {
+  readonly able: UnitRows;
+  readonly rows: number;
+  readonly run: (ducts: DuctsInputs, tell: (done: number) => void) => YearRun;
+};
+
+export function unitRuns({ house, unit, step }: UnitYearInputs, year: WeatherYear): UnitRuns {
+  const weather = houseWeather(year, Math.min(step, year.stepSeconds), house.horizon);
   const able = unitRows(unit, house.pressure, weather);
-  const run = (d: DuctsInputs, from: number): YearRun =>
-    runWith(house, weather, unit, d, able, (done) => tell(from + done, 2 * rows));
-  return unitAnswers(inputs, able, run(ducts, 0), run(perfect(ducts), rows));
+  return {
+    able,
+    rows: weather.monthOfRow.length,
+    run: (d, tell) => runWith(house, weather, unit, d, able, tell),
+  };
 }
 
 /** The same ducts, tight and wrapped in more than any insulation. */

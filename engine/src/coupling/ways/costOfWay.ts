@@ -1,0 +1,26 @@
+import type { AirModel, DuctSection } from '../../air/result.ts';
+import type { DuctsInputs } from '../ducted/ductworks.ts';
+import { type Cost, plus, scaled } from '../houseYear/measures.ts';
+import type { WayId } from './ways.ts';
+
+/** Money as people pay it, low, likely and high: to seal a system; for each metre wrapped, buried; for each section made anew; to build a way for it inside. Source: `ways.costs` (common practice). */
+const seal = [80, 300, 900] as const;
+const wrapMetre = [6, 15, 35] as const;
+const buryMetre = [4, 10, 25] as const;
+const newMetre = [10, 25, 60] as const;
+const boxIn = [800, 3000, 9000] as const;
+
+/** What a way costs beside leaving the ducts as they are. */
+export function costOfWay(way: WayId, { model }: DuctsInputs, best: AirModel | undefined): Cost {
+  const outside = model.sections.filter((x) => x.place !== 'inside');
+  const metres = (sections: readonly DuctSection[]): number => sections.reduce((a, x) => a + x.length, 0);
+  const sealing = scaled(1, seal);
+  const wrapping = plus(sealing, scaled(metres(outside), wrapMetre));
+  if (way === 'as-drawn') return scaled(0, seal);
+  if (way === 'sealed') return sealing;
+  if (way === 'wrapped') return wrapping;
+  if (way === 'buried') return plus(wrapping, scaled(metres(outside), buryMetre));
+  if (way === 'inside') return plus(scaled(1, boxIn), scaled(metres(model.sections), newMetre));
+  const changed = model.sections.filter((x) => best?.sections.find((y) => y.id === x.id)?.area !== x.area);
+  return plus(wrapping, scaled(metres(changed), newMetre));
+}
