@@ -13,6 +13,9 @@ import type { DesignHour } from './result.ts';
 /** Linke turbidity of a clear summer day in the country. Source: `climate.turbidity` (common practice). */
 const turbidity = 3.5;
 
+/** W/m² of the sun above the air on a month's mean day, facing it. */
+export const sunAboveAir = (month: number): number => extraterrestrialNormal(meanDays[month - 1] ?? 198, solarConstant);
+
 /** The 24 hours of a clear hot day in local solar time: temperature, sun, and its place. °C, K, degrees, m, Pa. */
 export function hotDay(at: {
   readonly highest: number;
@@ -23,7 +26,7 @@ export function hotDay(at: {
   readonly month: number;
 }): DesignHour[] {
   const day = meanDays[at.month - 1] ?? 198;
-  const outside = extraterrestrialNormal(day, solarConstant);
+  const outside = sunAboveAir(at.month);
   const declination = declinationOf(day);
   return designDay(at.highest, at.range).map((outdoor, i) => {
     const hour = i + 0.5;

@@ -6,7 +6,7 @@ import { type Scenario, scenario } from '../plan/scenario.ts';
 import type { Results, TradeInput } from '../plan/trade.ts';
 import { recordWorking } from '../plan/working.ts';
 import { binsOfMonths } from './bins.ts';
-import { hotDay } from './day.ts';
+import { hotDay, sunAboveAir } from './day.ts';
 import { guessed, monthsOf } from './months.ts';
 import type { ClimateBasis, ClimateMonth, ClimateResult, DesignDay, DesignNight, YearWeather } from './result.ts';
 import { isWeatherYear } from './weather/weatherYear.ts';
@@ -146,6 +146,7 @@ function dayOf(
       pressure,
     ),
     month: hottest.month,
+    aboveAir: sunAboveAir(hottest.month),
     hours: hotDay({ highest, range: dailyRange.likely, latitude, elevation, pressure, month: hottest.month }),
   };
 }

@@ -34,6 +34,8 @@ export type DesignDay = {
   readonly humidityRatio: number;
   /** 1 to 12, the month whose sun is used. */
   readonly month: number;
+  /** W/m² of the sun above the air on that day, facing it. */
+  readonly aboveAir: number;
   readonly hours: readonly DesignHour[];
 };
 

@@ -1,6 +1,6 @@
 import type { DesignDay } from '../climate/result.ts';
 import { angleModifier } from '../physics/glazing/index.ts';
-import { airMass, groundOnPlane, incidenceCosine, skyOnPlane, solarConstant } from '../physics/sun/index.ts';
+import { airMass, groundOnPlane, incidenceCosine, skyOnPlane } from '../physics/sun/index.ts';
 
 const rad = Math.PI / 180;
 export type Plane = { readonly tilt: number; readonly azimuth: number };
@@ -30,7 +30,7 @@ function sunOnPlane(day: DesignDay, plane: Plane, reflectance: number): PlaneSun
     const cosine = up ? Math.max(0, incidenceCosine(plane, h)) : 0;
     const global = h.diffuseLevel + h.beamNormal * Math.max(0, Math.cos(h.zenith * rad));
     const light = { beamNormal: h.beamNormal, diffuse: h.diffuseLevel };
-    const sky = up ? skyOnPlane(plane, h, light, airMass(h.zenith), solarConstant) : 0;
+    const sky = up ? skyOnPlane(plane, h, light, airMass(h.zenith), day.aboveAir) : 0;
     return { beam: h.beamNormal * cosine, diffuse: sky + groundOnPlane(plane.tilt, global, reflectance), cosine };
   });
   const through = (panes: 1 | 2) =>

@@ -45,9 +45,11 @@ export function insideSlabs(shell: Shell, hub: ShellRoom): Slab[] {
 /** Flow through an open doorway of 0.8 by 2 m for a difference of 1 K, m³/s: Cd/3 W sqrt(g H³/T). Source: `loads.doorway` (from memory). */
 const doorway = (0.6 / 3) * 0.8 * Math.sqrt((9.81 * 2 ** 3) / 293);
 
-/** Doors stand open half of the time; closed, a little air passes under them. Source: `loads.doors` (common practice). */
+/** Doors stand open for their share of the time; closed, a little air passes under them. Source: `loads.doors` (common practice). */
 export const passagesOf = (shell: Shell, hub: ShellRoom): Passage[] =>
-  shell.rooms.filter((r) => r !== hub).map((r) => ({ between: [r.id, hub.id], buoyant: 0.5 * doorway, steady: 0.005 }));
+  shell.rooms
+    .filter((r) => r !== hub)
+    .map((r) => ({ between: [r.id, hub.id], buoyant: r.doorOpen * doorway, steady: 0.005 }));
 
 /** Share of the day's heat from appliances that falls in each hour: cooking and screens from late afternoon. Source: `loads.day` (common practice). */
 const applianceHours = [

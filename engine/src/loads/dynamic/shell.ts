@@ -43,7 +43,12 @@ export type ShellRoom = {
   readonly storey: number;
   /** Kitchens and baths give off most vapour; a hall joins the others. */
   readonly use: string;
+  /** Share of the time its door stands open. Source: `loads.doors` (common practice). */
+  readonly doorOpen: number;
 };
+
+/** Doors that are shut at times stand open half of it. */
+export const halfOpen = 0.5;
 
 /** The roof over an attic: degrees, share of the sun taken up, U of deck and covering without films, air changes. */
 export type ShellRoof = {

@@ -5,7 +5,7 @@ import { type EraPart, eraLayers, eraU, evenLayers, filmsOf, libraryLayers } fro
 import { fourSides } from '../outside.ts';
 import { glassShare, storeyHeight, sunShare, wallAbsorptance } from '../quick.ts';
 import { edgeOf } from '../rooms.ts';
-import type { Shell, ShellSurface } from './shell.ts';
+import { halfOpen, type Shell, type ShellSurface } from './shell.ts';
 import { roofOf } from './shellOfRooms.ts';
 
 type House = ResolvedProject['house'];
@@ -72,7 +72,7 @@ export function shellOfAnswers(house: House, s: Scenario): Shell {
     tilt: 180,
   };
   return {
-    rooms: [{ id: 'house', floorArea, height: storeyHeight, storey: 1, use: 'living' }],
+    rooms: [{ id: 'house', floorArea, height: storeyHeight, storey: 1, use: 'living', doorOpen: halfOpen }],
     surfaces: [...walls, top, floor],
     roof: roofOf(house, s),
     footprint,

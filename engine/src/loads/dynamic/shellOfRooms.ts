@@ -4,7 +4,7 @@ import type { Scenario } from '../../plan/scenario.ts';
 import { settingOf } from '../assembly.ts';
 import { glass, glassGiven, shadeShare } from '../constructions/index.ts';
 import { assemblyPath, edgeOf, partOf, type Surface, tiltOf } from '../rooms.ts';
-import type { Shell, ShellRoof, ShellSurface, ShellWindow } from './shell.ts';
+import { halfOpen, type Shell, type ShellRoof, type ShellSurface, type ShellWindow } from './shell.ts';
 import { surfaceLayers } from './wallLayers.ts';
 
 type House = ResolvedProject['house'];
@@ -20,6 +20,7 @@ export function shellOfRooms(house: House, s: Scenario): Shell {
       height: s.of(r.height),
       storey: s.of(r.storey),
       use: s.choice(r.use),
+      doorOpen: s.choice(r.door.shut) === 'open' ? 1 : halfOpen,
     }));
   const heated = new Set(rooms.map((r) => r.id));
   const openings = inIdOrder(house.openings);

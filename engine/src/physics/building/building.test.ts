@@ -1,5 +1,6 @@
 import { Matrix, solve } from 'ml-matrix';
 import { describe, expect, it } from 'vitest';
+import { gasConstant } from '../air/index.ts';
 import { heatOfAir } from '../flow/index.ts';
 import {
   type Building,
@@ -223,7 +224,7 @@ function exponential(a: Matrix, t: number): { whole: Matrix; first: Matrix; seco
 /** All cells, faces and nodes of the test building as dense matrices; a step solves faces and nodes at once. */
 function denseNetwork(start: number) {
   const dt = 900;
-  const density = 101_325 / (287.055 * 293.15);
+  const density = 101_325 / (gasConstant * 293.15);
   const walls = slabs.map((slab) => {
     const { capacities, links } = wallChain(slab.layers, dt);
     const n = capacities.length;
@@ -260,7 +261,7 @@ function denseNetwork(start: number) {
     };
     const outdoor = weather.outdoor[step] ?? 0;
     // A row's flows are those of its first step.
-    const now = 101_325 / (287.055 * ((weather.outdoor[Math.floor(step / 4) * 4] ?? 0) + 273.15));
+    const now = 101_325 / (gasConstant * ((weather.outdoor[Math.floor(step / 4) * 4] ?? 0) + 273.15));
     const [air0, air2] = [60 * density * heatOfAir, 40 * density * heatOfAir];
     put(0, 0, air0 / dt);
     put(2, 2, air2 / dt);

@@ -1,3 +1,4 @@
+import { gasConstant } from '../air/index.ts';
 import { heatOfAir } from '../flow/index.ts';
 import { stefanBoltzmann } from '../sun/index.ts';
 import { factor, solveFactored } from './dense.kernel.ts';
@@ -7,8 +8,6 @@ import { factorVapour } from './moisture.kernel.ts';
 import type { WeatherSteps } from './weatherSteps.ts';
 
 const kelvin = 273.15;
-/** J/(kg K) of air over its gas constant, so that kg/s are m³/s times pressure over this and the temperature. */
-const gasConstant = 287.055;
 
 /**
  * Sets what holds for one row of weather: films by wind and by the way heat flows, radiation by the temperatures just

@@ -1,3 +1,4 @@
+import { gasConstant } from '../air/index.ts';
 import { heatOfAir } from '../flow/index.ts';
 import { stefanBoltzmann } from '../sun/index.ts';
 import { ductArrays } from './compileDucts.ts';
@@ -42,7 +43,7 @@ export function compileBuilding(
     return found;
   };
   const slabs = [...building.slabs, ...building.windows.map((w) => w.slab)];
-  const density = building.pressure / (287.055 * 293.15);
+  const density = building.pressure / (gasConstant * 293.15);
   const { arrays: slab, modes } = slabArrays(building, slabs, weather.stepSeconds, zoneOf, kept);
   return {
     stepSeconds: weather.stepSeconds,
