@@ -75,10 +75,21 @@ function layOut(place: Int32Array, rows: readonly (readonly number[])[]): Orderi
   rows.forEach((r, k) => {
     start[k + 1] = (start[k] ?? 0) + r.length;
   });
-  const columns = Int32Array.from(rows.flat());
-  const pairs = rows.flatMap((r) =>
-    r.flatMap((i, x) => r.slice(x + 1).map((j) => (start[i] ?? 0) + (rows[i] ?? []).indexOf(j))),
-  );
+  const columns = new Int32Array(start[n] ?? 0);
+  rows.forEach((r, k) => {
+    columns.set(r, start[k]);
+  });
+  const pairs: number[] = [];
+  for (const r of rows)
+    for (let x = 0; x < r.length; x++) {
+      const i = r[x] ?? 0;
+      // Both lists rise, so that one walk along row i finds all that follow.
+      let at = start[i] ?? 0;
+      for (let y = x + 1; y < r.length; y++) {
+        while (columns[at] !== r[y]) at++;
+        pairs.push(at);
+      }
+    }
   return { place, start, columns, pairs: Int32Array.from(pairs), runs: runsOf(rows) };
 }
 

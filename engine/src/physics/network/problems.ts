@@ -30,10 +30,10 @@ export const stops = (p: NetworkProblem): boolean => p.code !== 'several' && p.c
  */
 export function networkProblems(spec: NetworkSpec): NetworkProblem[] {
   const problems: NetworkProblem[] = [];
-  const nodes = new Set<string>();
+  const nodes = new Map<string, number>();
   for (const { id, pressure = 0, outflow = 0 } of spec.nodes) {
     if (nodes.has(id)) problems.push({ code: 'node-twice', at: 'node', id });
-    nodes.add(id);
+    if (!nodes.has(id)) nodes.set(id, nodes.size);
     if (!Number.isFinite(pressure))
       problems.push({ code: 'value', at: 'node', id, field: 'pressure', found: pressure });
     if (!Number.isFinite(outflow)) problems.push({ code: 'value', at: 'node', id, field: 'outflow', found: outflow });
@@ -48,7 +48,7 @@ export function networkProblems(spec: NetworkSpec): NetworkProblem[] {
     if (l.from === l.to) problems.push({ code: 'to-itself', at: 'link', id });
     linkProblems(l, problems);
   }
-  notJoined(spec, problems);
+  notJoined(spec, nodes, problems);
   if (!problems.some(stops)) idle(spec, problems);
   return problems;
 }
@@ -107,21 +107,25 @@ function fanProblems(
 }
 
 /** Free nodes that no way leads from to a held pressure: theirs could be anything. */
-function notJoined(spec: NetworkSpec, problems: NetworkProblem[]): void {
-  const near = new Map<string, string[]>(spec.nodes.map((n) => [n.id, []]));
+function notJoined(spec: NetworkSpec, index: ReadonlyMap<string, number>, problems: NetworkProblem[]): void {
+  // Nodes that belong together point to one of them, held ones to one beyond the last.
+  const group = new Int32Array(index.size + 1).map((_, i) => i);
+  const headOf = (v: number): number => {
+    let head = v;
+    while (group[head] !== head) {
+      group[head] = group[group[head] ?? 0] ?? 0;
+      head = group[head] ?? 0;
+    }
+    return head;
+  };
+  for (const n of spec.nodes) if (n.pressure !== undefined) group[headOf(index.get(n.id) ?? 0)] = headOf(index.size);
   for (const l of spec.links) {
-    near.get(l.from)?.push(l.to);
-    near.get(l.to)?.push(l.from);
+    const [i, j] = [index.get(l.from), index.get(l.to)];
+    if (i !== undefined && j !== undefined) group[headOf(i)] = headOf(j);
   }
-  const open = spec.nodes.filter((n) => n.pressure !== undefined).map((n) => n.id);
-  const reached = new Set(open);
-  for (let id = open.pop(); id !== undefined; id = open.pop())
-    for (const next of near.get(id) ?? [])
-      if (!reached.has(next)) {
-        reached.add(next);
-        open.push(next);
-      }
-  for (const { id } of spec.nodes) if (!reached.has(id)) problems.push({ code: 'not-joined', at: 'node', id });
+  const joined = headOf(index.size);
+  for (const { id } of spec.nodes)
+    if (headOf(index.get(id) ?? 0) !== joined) problems.push({ code: 'not-joined', at: 'node', id });
 }
 
 function idle(spec: NetworkSpec, problems: NetworkProblem[]): void {
