@@ -1,3 +1,5 @@
+import { numbersOf } from './columns.ts';
+
 /** A curve through points, smooth and without overshoot: falling points give a falling curve. */
 export type FanCurve = {
   readonly flows: Float64Array;
@@ -10,8 +12,8 @@ export type FanCurve = {
  * ends the curve goes on straight, so that a search stays finite; whoever uses it must check that the answer is within.
  */
 export function compileFan(points: readonly { readonly flow: number; readonly pressure: number }[]): FanCurve {
-  const flows = Float64Array.from(points, (p) => p.flow);
-  const pressures = Float64Array.from(points, (p) => p.pressure);
+  const flows = numbersOf(points, (p) => p.flow);
+  const pressures = numbersOf(points, (p) => p.pressure);
   const n = flows.length;
   const at = (a: Float64Array, i: number): number => a[i] ?? 0;
   const chord = (i: number) => (at(pressures, i + 1) - at(pressures, i)) / (at(flows, i + 1) - at(flows, i));
@@ -27,61 +29,63 @@ export function compileFan(points: readonly { readonly flow: number; readonly pr
 }
 
 /** Pressure of the curve at a flow, Pa. */
-export function fanPressure(curve: FanCurve, flow: number): number {
-  const { i, t, h, y0, y1, m0, m1 } = piece(curve, flow);
-  if (i < 0) return y0 + m0 * t;
+export function fanPressure(c: FanCurve, flow: number): number {
+  const i = pieceOf(c, flow);
+  const x0 = c.flows[i] ?? 0;
+  const y0 = c.pressures[i] ?? 0;
+  const m0 = c.slopes[i] ?? 0;
+  if (beyond(c, i, flow)) return y0 + m0 * (flow - x0);
+  const h = (c.flows[i + 1] ?? 0) - x0;
+  const t = (flow - x0) / h;
+  const y1 = c.pressures[i + 1] ?? 0;
+  const m1 = c.slopes[i + 1] ?? 0;
   return (
     (1 + 2 * t) * (1 - t) ** 2 * y0 + t * (1 - t) ** 2 * h * m0 + t * t * (3 - 2 * t) * y1 + t * t * (t - 1) * h * m1
   );
 }
 
 /** d pressure / d flow, Pa s/m³. */
-export function fanSlope(curve: FanCurve, flow: number): number {
-  const { i, t, h, y0, y1, m0, m1 } = piece(curve, flow);
-  if (i < 0) return m0;
-  return (6 * t * (t - 1) * (y0 - y1)) / h + (1 - t) * (1 - 3 * t) * m0 + t * (3 * t - 2) * m1;
+export function fanSlope(c: FanCurve, flow: number): number {
+  const i = pieceOf(c, flow);
+  const m0 = c.slopes[i] ?? 0;
+  if (beyond(c, i, flow)) return m0;
+  const x0 = c.flows[i] ?? 0;
+  const h = (c.flows[i + 1] ?? 0) - x0;
+  const t = (flow - x0) / h;
+  const rise = (c.pressures[i] ?? 0) - (c.pressures[i + 1] ?? 0);
+  return (6 * t * (t - 1) * rise) / h + (1 - t) * (1 - 3 * t) * m0 + t * (3 * t - 2) * (c.slopes[i + 1] ?? 0);
 }
 
-function piece(c: FanCurve, flow: number) {
-  const n = c.flows.length;
-  const at = (a: Float64Array, k: number): number => a[k] ?? 0;
-  const beyond = (k: number) => ({
-    i: -1,
-    t: flow - at(c.flows, k),
-    h: 0,
-    y0: at(c.pressures, k),
-    y1: 0,
-    m0: at(c.slopes, k),
-    m1: 0,
-  });
-  if (n < 2 || flow <= at(c.flows, 0)) return beyond(0);
-  if (flow >= at(c.flows, n - 1)) return beyond(n - 1);
-  let i = 0;
-  while (i < n - 2 && flow > at(c.flows, i + 1)) i++;
-  const h = at(c.flows, i + 1) - at(c.flows, i);
-  return {
-    i,
-    t: (flow - at(c.flows, i)) / h,
-    h,
-    y0: at(c.pressures, i),
-    y1: at(c.pressures, i + 1),
-    m0: at(c.slopes, i),
-    m1: at(c.slopes, i + 1),
-  };
+/** The last point at or before a flow, the first where none is. */
+function pieceOf(c: FanCurve, flow: number): number {
+  let low = 0;
+  let high = c.flows.length - 1;
+  if (flow >= (c.flows[high] ?? 0)) return high;
+  while (high - low > 1) {
+    const middle = (low + high) >> 1;
+    if (flow > (c.flows[middle] ?? 0)) low = middle;
+    else high = middle;
+  }
+  return low;
 }
+
+const beyond = (c: FanCurve, i: number, flow: number): boolean =>
+  i === c.flows.length - 1 || (flow <= (c.flows[i] ?? 0) && i === 0);
 
 /**
  * Every flow at which a curve meets a system, found by scanning for changes of sign and halving: a curve with a hump
- * may have several. `system` gives the pressure a flow needs, Pa.
+ * may have several. `system` gives the pressure a flow needs, Pa; it is asked about `scans` times and 60 for each find.
  */
 export function operatingPoints(curve: FanCurve, system: (flow: number) => number, scans = 400): number[] {
   const top = curve.flows.at(-1) ?? 0;
   const miss = (q: number) => fanPressure(curve, q) - system(q);
   const found: number[] = [];
+  let before = miss(0);
   for (let k = 0; k < scans; k++) {
     let [low, high] = [(top * k) / scans, (top * (k + 1)) / scans];
-    if (miss(low) > 0 === miss(high) > 0) continue;
-    const rising = miss(low) < 0;
+    const rising = before < 0;
+    before = miss(high);
+    if (rising === before < 0) continue;
     for (let i = 0; i < 60; i++) {
       const middle = (low + high) / 2;
       if (miss(middle) < 0 === rising) low = middle;

@@ -1,106 +1,89 @@
-import { frictionFactor, frictionGrowth } from '../flow/friction.ts';
-import { type CompiledNetwork, DUCT, FAN } from './compile.ts';
-import { fanPressure, fanSlope } from './fanCurve.ts';
+import type { CompiledNetwork } from './compile.ts';
+import { look } from './look.kernel.ts';
+import { eliminate, substitute } from './matrix.kernel.ts';
 
-/** Pressure lost along every link at the flows `q`, and how fast it grows with flow. Outputs in `drop` and `slope`. */
-export function linkLaws(net: CompiledNetwork, q: Float64Array, drop: Float64Array, slope: Float64Array): void {
-  const { links, kind, a, b, c, d } = net;
-  for (let e = 0; e < links; e++) {
-    const flow = q[e]!;
-    const size = Math.abs(flow);
-    if (kind[e] === DUCT) {
-      const re = Math.max(a[e]! * size, 1e-9);
-      const f = frictionFactor(re, d[e]!);
-      const floor = Math.max(size, 1e-9 / a[e]!);
-      drop[e] = (b[e]! * f * floor + c[e]! * size) * flow;
-      slope[e] = (b[e]! * f * (2 + frictionGrowth(f, re, d[e]!)) + 2 * c[e]!) * floor;
-    } else if (kind[e] === FAN) {
-      const curve = net.fans[e]!;
-      drop[e] = -fanPressure(curve, flow);
-      slope[e] = Math.max(-fanSlope(curve, flow), 1e-6);
-    } else {
-      // Straight near zero flow, so that the slope never vanishes: below 1e-4 Pa.
-      const knee = (1e-4 / a[e]!) ** (1 / b[e]!);
-      const eased = Math.max(size, knee);
-      drop[e] = a[e]! * eased ** (b[e]! - 1) * flow;
-      slope[e] = a[e]! * eased ** (b[e]! - 1) * (size > knee ? b[e]! : 1);
-    }
+/** A solution begins without pressures, and with the friction of an ordinary duct. */
+export function begin(net: CompiledNetwork): void {
+  const { numbers: n } = net.laws;
+  const { numbers: r } = net.passages;
+  const { nodes, size } = net.matrix;
+  for (let o = 0; o < n.length; o += 19) {
+    n[o + 14] = n[o + 17]!;
+    n[o + 15] = 0;
   }
+  for (let x = 0; x < r.length; x += 6) {
+    r[x] = 0;
+    r[x + 5] = 0;
+  }
+  for (let k = 0, i = 0; k < size; k++, i += 6) nodes[i + 4] = 0;
+}
+
+/** Flows of passages out of those of their links, given in the order of the network's links. */
+export function takeFlows(net: CompiledNetwork, start: Float64Array): void {
+  const { place, passage, numbers: n } = net.laws;
+  for (let i = 0; i < place.length; i++) {
+    const e = place[i]!;
+    const share = n[e * 19]!;
+    if (share !== 0) net.passages.numbers[passage[e]! * 6] = (start[i]! - n[e * 19 + 1]!) / share;
+  }
+}
+
+/** One Newton step, pressures and flows. Gives the slope of power along it at its beginning. */
+export function step(net: CompiledNetwork): number {
+  const { nodes } = net.matrix;
+  const { numbers: r, ends, count } = net.passages;
+  eliminate(net.matrix);
+  substitute(net.matrix);
+  let slope = 0;
+  for (let p = 0, x = 0, c = 0; p < count; p++, x += 6, c += 4) {
+    const miss = r[x + 1]! + nodes[ends[c]! + 3]! - nodes[ends[c + 1]! + 3]!;
+    const change = r[x + 2]! * miss;
+    r[x + 5] = change;
+    r[x] = r[x]! + change;
+    slope += change * miss;
+  }
+  return slope;
 }
 
 /**
- * Pressures at the nodes that satisfy the linearised network: conductances 1/slope, flows corrected for what each
- * link's law misses. Fills `p` (all nodes) and `next` (flows). Dense elimination without pivoting: every row is
- * dominated by its diagonal; leaks inside links make it not quite symmetric.
+ * Newton on flows and pressures together, by whole steps. A step that overshoots is cut back to about where the power
+ * lost along it is least: with elements that rise that is one place, and steps to it come down to the one answer.
+ * Stops once the worst miss is within `share` of the largest pressure at work or `least` Pa. Gives the steps taken.
  */
-export function linearStep(net: CompiledNetwork, q: Float64Array, p: Float64Array, next: Float64Array): void {
-  const { links, row, from, to, held, leave, arrive, unknowns: n } = net;
-  const { matrix: m, right: r, drop, slope } = net.scratch;
-  m.fill(0);
-  r.fill(0);
-  for (let v = 0; v < net.nodes; v++) if (row[v]! >= 0) r[row[v]!] = -net.outflow[v]!;
-  for (let e = 0; e < links; e++) {
-    const g = 1 / slope[e]!;
-    const y = q[e]! - g * drop[e]!;
-    const i = row[from[e]!]!;
-    const j = row[to[e]!]!;
-    if (i >= 0) {
-      const share = leave[e]!;
-      m[i * n + i] = m[i * n + i]! + share * g;
-      if (j >= 0) m[i * n + j] = m[i * n + j]! - share * g;
-      r[i] = r[i]! - share * (y - (j < 0 ? g * held[to[e]!]! : 0));
-    }
-    if (j >= 0) {
-      const share = arrive[e]!;
-      m[j * n + j] = m[j * n + j]! + share * g;
-      if (i >= 0) m[j * n + i] = m[j * n + i]! - share * g;
-      r[j] = r[j]! + share * (y + (i < 0 ? g * held[from[e]!]! : 0));
-    }
+export function iterate(net: CompiledNetwork, share: number, least: number, most: number): number {
+  const { report } = net;
+  for (let steps = 1; steps <= most; steps++) {
+    const slope = step(net);
+    look(net, false);
+    // 1/√f of every duct has followed its flow by the third look.
+    if (steps > 2 && report[0]! <= Math.max(least, share * report[1]!)) return steps;
+    // The first step also closes the balance of air, which the start need not have done: never cut.
+    if (steps > 1) cutBack(net, slope);
   }
-  factorAndSolve(m, r, n);
-  for (let v = 0; v < net.nodes; v++) p[v] = row[v]! >= 0 ? r[row[v]!]! : held[v]!;
-  for (let e = 0; e < links; e++) next[e] = q[e]! + (p[from[e]!]! - p[to[e]!]! - drop[e]!) / slope[e]!;
+  return most;
 }
 
-/** Gaussian elimination in place, skipping the zeros of a sparse network; the solution replaces the right-hand side. */
-function factorAndSolve(m: Float64Array, r: Float64Array, n: number): void {
-  for (let k = 0; k < n; k++) {
-    const pivot = m[k * n + k]!;
-    for (let i = k + 1; i < n; i++) {
-      const factor = m[i * n + k]! / pivot;
-      if (factor === 0) continue;
-      for (let j = k + 1; j < n; j++) m[i * n + j] = m[i * n + j]! - factor * m[k * n + j]!;
-      r[i] = r[i]! - factor * r[k]!;
+function cutBack(net: CompiledNetwork, first: number): void {
+  const { report } = net;
+  const r = net.passages.numbers;
+  let at = 1;
+  let low = 0;
+  let high = 1;
+  let above = first;
+  let below = report[2]!;
+  for (let tries = 0; tries < 30; tries++) {
+    const now = report[2]!;
+    if (Math.abs(now) <= 0.5 * first || (now > 0 && at === 1)) return;
+    if (now > 0) {
+      low = at;
+      above = now;
+    } else {
+      high = at;
+      below = now;
     }
+    const cut = low + (high - low) * Math.min(0.9, Math.max(0.1, above / (above - below)));
+    for (let x = 0; x < r.length; x += 6) r[x] = r[x]! + (cut - at) * r[x + 5]!;
+    at = cut;
+    look(net, false);
   }
-  for (let k = n - 1; k >= 0; k--) {
-    let sum = r[k]!;
-    for (let j = k + 1; j < n; j++) sum -= m[k * n + j]! * r[j]!;
-    r[k] = sum / m[k * n + k]!;
-  }
-}
-
-/** Largest miss of any link's law against the pressures at its ends, Pa. */
-export function worstMiss(net: CompiledNetwork, p: Float64Array, drop: Float64Array): number {
-  let worst = 0;
-  for (let e = 0; e < net.links; e++) {
-    const miss = Math.abs(p[net.from[e]!]! - p[net.to[e]!]! - drop[e]!);
-    if (miss > worst) worst = miss;
-  }
-  return worst;
-}
-
-/** Largest imbalance of flow at any free node, m³/s. */
-export function worstImbalance(net: CompiledNetwork, q: Float64Array, at: Float64Array): number {
-  at.fill(0);
-  for (let v = 0; v < net.nodes; v++) if (net.row[v]! >= 0) at[net.row[v]!] = -net.outflow[v]!;
-  for (let e = 0; e < net.links; e++) {
-    const i = net.row[net.from[e]!]!;
-    const j = net.row[net.to[e]!]!;
-    if (i >= 0) at[i] = at[i]! - net.leave[e]! * q[e]!;
-    if (j >= 0) at[j] = at[j]! + net.arrive[e]! * q[e]!;
-  }
-  let worst = 0;
-  for (let k = 0; k < net.unknowns; k++) worst = Math.max(worst, Math.abs(at[k]!));
-  return worst;
 }

@@ -22,12 +22,24 @@ export type NetworkLink =
       readonly factor?: number;
       /** Sum of loss coefficients on the duct's own velocity pressure. */
       readonly loss?: number;
+      /** Re from which flow is turbulent, 2300 or more, 4000 unless told; from 2300 to it friction goes a straight line. */
+      readonly turbulentFrom?: number;
       readonly density: number;
       readonly viscosity: number;
     })
   /** Pressure = coefficient × flow^exponent, exponent 1 to 2. */
   | (Ends & { readonly kind: 'power'; readonly coefficient: number; readonly exponent: number })
-  /** Lifts pressure from `from` to `to` by a falling curve through these points, in order of rising flow. */
+  /**
+   * A flap that opens from `from` to `to`: as `power` once 0.1 Pa holds it open, easing in below, and a leak of
+   * `leak` m³/s per Pa both ways, so that its conductance never jumps and never vanishes.
+   */
+  | (Ends & {
+      readonly kind: 'one-way';
+      readonly coefficient: number;
+      readonly exponent: number;
+      readonly leak: number;
+    })
+  /** Lifts pressure from `from` to `to` by a curve through these points, in order of rising flow. */
   | (Ends & { readonly kind: 'fan'; readonly points: readonly { readonly flow: number; readonly pressure: number }[] });
 
 export type NetworkSpec = { readonly nodes: readonly NetworkNode[]; readonly links: readonly NetworkLink[] };
