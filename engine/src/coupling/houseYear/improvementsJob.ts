@@ -6,7 +6,7 @@ import type { DuctsInputs } from '../ducted/ductworks.ts';
 export type ImprovementsInputs = HouseCase & { readonly ducts?: DuctsInputs };
 
 export const improvementsKind = 'coupling/improvements';
-export const improvementsVersion = 3;
+export const improvementsVersion = 4;
 
 export const improvementsJob = (inputs: ImprovementsInputs, kept?: PlainParts): Job =>
   makeJob(improvementsKind, improvementsVersion, inputs, 'long', kept);

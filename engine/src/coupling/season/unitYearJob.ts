@@ -7,7 +7,7 @@ import type { UnitInputs } from './unitInputs.ts';
 export type UnitYearInputs = YearInputs & { readonly unit: UnitInputs; readonly ducts: DuctsInputs };
 
 export const unitYearKind = 'coupling/unit-year';
-export const unitYearVersion = 1;
+export const unitYearVersion = 2;
 
 export const unitYearJob = (inputs: UnitYearInputs, kept?: PlainParts): Job =>
   makeJob(unitYearKind, unitYearVersion, inputs, 'short', kept);

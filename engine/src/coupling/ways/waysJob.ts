@@ -6,7 +6,7 @@ import type { UnitYearInputs } from '../season/unitYearJob.ts';
 export type WaysInputs = UnitYearInputs & { readonly best?: AirModel };
 
 export const waysKind = 'coupling/ways';
-export const waysVersion = 1;
+export const waysVersion = 2;
 
 export const waysJob = (inputs: WaysInputs, kept?: PlainParts): Job =>
   makeJob(waysKind, waysVersion, inputs, 'short', kept);
