@@ -5,7 +5,7 @@ import { scenario, spread } from '../plan/scenario.ts';
 import type { TradeInput } from '../plan/trade.ts';
 import { recordWorking, type Working } from '../plan/working.ts';
 import { boughtSections } from './bought.ts';
-import { inTable, nominalAir, solveFlows } from './flows.ts';
+import { flowSolver, inTable, nominalAir, type SolvedFlows } from './flows.ts';
 import { ladderOf } from './ladder.ts';
 import { airModel, sideOf } from './model.ts';
 import type { AirFlows, AirModel, AirResult, RoomAir } from './result.ts';
@@ -26,12 +26,13 @@ export function design({ project, upstream }: Input): AirResult {
   });
   const build = (s: Scenario): AirModel => airModel(ducts, required(unit).blower, required(climate.pressure), s);
   const model = attempt(() => build(scenario()));
-  const solved = attempt(() => solveFlows(required(model), nominalAir));
+  const solve = flowSolver();
+  const solved = attempt(() => solve(required(model), nominalAir));
   const flows = attempt(() => inTable(withoutStart(required(solved)), required(model)));
   const rooms = Object.keys(loads.rooms);
   const spreads = attempt(() => {
     required(flows);
-    return spread((s) => outputs(build(s), rooms, required(solved).start));
+    return spread((s) => outputs(build(s), rooms, (own) => solve(own, nominalAir, required(solved).start)));
   });
   const pick = (key: string): Outcome<Spread> =>
     attempt(() => required(spreads)[key] ?? unresolved('missing', 'routes.ducts'));
@@ -65,10 +66,14 @@ export function design({ project, upstream }: Input): AirResult {
   };
 }
 
-const withoutStart = ({ start: _start, ...flows }: ReturnType<typeof solveFlows>): AirFlows => flows;
+const withoutStart = ({ start: _start, ends: _ends, ...flows }: SolvedFlows): AirFlows => flows;
 
-function outputs(model: AirModel, rooms: readonly string[], start: Float64Array): Record<string, number> {
-  const flows = solveFlows(model, nominalAir, start);
+function outputs(
+  model: AirModel,
+  rooms: readonly string[],
+  solve: (model: AirModel) => SolvedFlows,
+): Record<string, number> {
+  const flows = solve(model);
   const reach = (room: string) =>
     model.terminals.reduce(
       (a, t) => a + (t.room === room && sideOf(model, t.section) === 'supply' ? (flows.terminals[t.id] ?? 0) : 0),

@@ -6,6 +6,7 @@ export type { FanPoint } from './fanPoints.ts';
 export { fanPoints } from './fanPoints.ts';
 export type { NetworkProblem } from './problems.ts';
 export { networkProblems } from './problems.ts';
+export { relay } from './relay.ts';
 export type { NetworkSolution } from './solve.ts';
 export { solveNetwork } from './solve.ts';
 export type { NetworkLink, NetworkNode, NetworkSpec } from './spec.ts';
