@@ -1,3 +1,7 @@
+export type { HouseAir, ShutDoors } from './air/doors/houseAir.ts';
+export { shutSolver, withEnough } from './air/doors/shutDoors.ts';
+export { nominalAir, solveFlows } from './air/flows.ts';
+export type { AirModel } from './air/result.ts';
 export {
   changeWords,
   nextSizeWords,

@@ -5,6 +5,7 @@ import { scenario, spread } from '../plan/scenario.ts';
 import type { TradeInput } from '../plan/trade.ts';
 import { recordWorking, type Working } from '../plan/working.ts';
 import { boughtSections } from './bought.ts';
+import { shutDesign } from './doors/shutDesign.ts';
 import { flowSolver, inTable, nominalAir, type SolvedFlows } from './flows.ts';
 import { ladderOf } from './ladder.ts';
 import { airModel, sideOf } from './model.ts';
@@ -30,9 +31,23 @@ export function design({ project, upstream }: Input): AirResult {
   const solved = attempt(() => solve(required(model), nominalAir));
   const flows = attempt(() => inTable(withoutStart(required(solved)), required(model)));
   const rooms = Object.keys(loads.rooms);
+  const shut = shutDesign(
+    project.house,
+    loads.leaks,
+    attempt(() => {
+      required(flows);
+      return { model: required(model), open: required(solved) };
+    }),
+  );
   const spreads = attempt(() => {
     required(flows);
-    return spread((s) => outputs(build(s), rooms, (own) => solve(own, nominalAir, required(solved).start)));
+    return spread((s) => {
+      const { own, open } = s.part('flows', (only) => {
+        const built = build(only);
+        return { own: built, open: solve(built, nominalAir, required(solved).start) };
+      });
+      return { ...outputs(own, rooms, open), ...shut.pressures(own, open, s) };
+    });
   });
   const pick = (key: string): Outcome<Spread> =>
     attempt(() => required(spreads)[key] ?? unresolved('missing', 'routes.ducts'));
@@ -60,6 +75,7 @@ export function design({ project, upstream }: Input): AirResult {
     flow: pick('flow'),
     staticPressure: pick('static'),
     filterVelocity: pick('filterVelocity'),
+    ...shut.result(pick),
     ladder: attempt(() => ladderOf(required(model), required(flows))),
     workings,
     wanted: sizing.ok ? [sizing.value] : [],
@@ -68,12 +84,7 @@ export function design({ project, upstream }: Input): AirResult {
 
 const withoutStart = ({ start: _start, ends: _ends, ...flows }: SolvedFlows): AirFlows => flows;
 
-function outputs(
-  model: AirModel,
-  rooms: readonly string[],
-  solve: (model: AirModel) => SolvedFlows,
-): Record<string, number> {
-  const flows = solve(model);
+function outputs(model: AirModel, rooms: readonly string[], flows: AirFlows): Record<string, number> {
   const reach = (room: string) =>
     model.terminals.reduce(
       (a, t) => a + (t.room === room && sideOf(model, t.section) === 'supply' ? (flows.terminals[t.id] ?? 0) : 0),

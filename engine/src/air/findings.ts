@@ -58,7 +58,7 @@ const known = (result: AirResult, model: AirModel, flows: AirFlows, view: PlanVi
   ...roomSoundFindings(model, flows, view),
   ...returnBends(model, view),
   ...closedDoorFindings(result, model, flows, view),
-  ...housePressureFinding(model, flows, view),
+  ...housePressureFinding(result, view),
   ...agreedFindings(view),
   ...seasonFindings(view),
 ];

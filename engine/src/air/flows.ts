@@ -169,14 +169,16 @@ const designFlow = (blower: AirModel['blower']): number => blower.points.at(-1)?
 
 type Solved = Pick<NetworkSolution, 'converged' | 'imbalance' | 'pressures' | 'flows'>;
 
-/** Reads a solution by place: links and nodes stand in the order in which `linksOf` and `unitAndEnds` give them. */
-export function describe(
-  model: AirModel,
-  { converged, imbalance, pressures, flows }: Solved,
-): Omit<SolvedFlows, 'start'> {
+/** What the unit sees: links and nodes stand in the order in which `linksOf` and `unitAndEnds` give them. */
+export function unitState(model: AirModel, { converged, imbalance, pressures, flows }: Solved) {
+  const flow = flows[model.sections.length + model.terminals.length + 1] ?? 0;
+  const [supply = 0, back = 0] = pressures;
+  return { converged, residual: imbalance, flow, staticPressure: supply - back + addedPressure(model, flow) };
+}
+
+function describe(model: AirModel, solution: Solved): Omit<SolvedFlows, 'start'> {
   const { sections, terminals } = model;
-  const all = sections.length + terminals.length;
-  const flow = flows[all + 1] ?? 0;
+  const { pressures, flows } = solution;
   const [supply = 0, back = 0, beforeFilter = 0] = pressures;
   const ends = pressures.slice(3, 3 + sections.length);
   const number = new Map(sections.map((x, i) => [x.id, i]));
@@ -187,10 +189,7 @@ export function describe(
   const total = (side: DuctSection['side']) =>
     sections.reduce((a, x, i) => a + (x.side === side ? (flows[i] ?? 0) * x.leakage : 0), 0);
   return {
-    converged,
-    residual: imbalance,
-    flow,
-    staticPressure: supply - back + addedPressure(model, flow),
+    ...unitState(model, solution),
     filterPressure: beforeFilter - back,
     sections: byId(sections, (_, i) => flows[i] ?? 0),
     terminals: byId(terminals, (_, i) => flows[sections.length + i] ?? 0),
@@ -202,7 +201,7 @@ export function describe(
 }
 
 /** A blower table is read between its ends; a flow beyond them is no answer. */
-export function inTable(flows: AirFlows, model: AirModel): AirFlows {
+export function inTable<F extends Pick<AirFlows, 'converged' | 'flow'>>(flows: F, model: AirModel): F {
   const [first, last] = [model.blower.points[0]?.flow ?? 0, model.blower.points.at(-1)?.flow ?? 0];
   if (!flows.converged) return unresolved('not-converged', 'routes.ducts');
   const slack = 1e-9;

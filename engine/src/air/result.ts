@@ -2,6 +2,7 @@ import type { BlowerTable } from '../equipment/result.ts';
 import type { Outcome } from '../plan/outcome.ts';
 import type { Spread } from '../plan/scenario.ts';
 import type { ResultBase } from '../plan/trade.ts';
+import type { ShutCases } from './doors/shutCases.ts';
 import type { DuctSizing } from './sizing/sizeDucts.ts';
 
 /** One stretch of duct in plain numbers; lengths m, leakage as a share of what it carries, insulation m²K/W. */
@@ -94,6 +95,12 @@ export type AirResult = ResultBase & {
   readonly flow: Outcome<Spread>;
   readonly staticPressure: Outcome<Spread>;
   readonly filterVelocity: Outcome<Spread>;
+  /** Everything with the doors shut that get shut. */
+  readonly shut: Outcome<ShutCases>;
+  /** Pa of each shut room against the hall, the blower alone on. */
+  readonly doorPressures: Readonly<Record<string, Outcome<Spread>>>;
+  /** Pa of the hall against outdoors, every exhaust on; asked for where a flue is open to the rooms. */
+  readonly housePressure: Outcome<Spread>;
   /** Pressure used along the worst path, piece by piece, for the pressure ladder. */
   readonly ladder: Outcome<
     readonly { readonly piece: string; readonly side: 'supply' | 'return' | 'unit'; readonly drop: number }[]
