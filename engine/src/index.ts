@@ -30,6 +30,7 @@ export type { YearTable } from './coupling/houseYear/table.ts';
 export { houseLayout } from './coupling/houseYear/table.ts';
 export type { RunHours, UnitYear } from './coupling/season/unitAnswers.ts';
 export type { Way, Ways } from './coupling/ways/compareWays.ts';
+export { heldAirflow } from './equipment/blowerCurve.ts';
 export {
   apparatusDewPoint,
   bypassAt,

@@ -4,6 +4,7 @@ import type { Scenario, Spread } from '../plan/scenario.ts';
 import { scenario, spread } from '../plan/scenario.ts';
 import type { TradeInput } from '../plan/trade.ts';
 import { recordWorking, type Working } from '../plan/working.ts';
+import { operatingPoints, tableRises } from './blower/operatingPoints.ts';
 import { boughtSections } from './bought.ts';
 import { shutDesign } from './doors/shutDesign.ts';
 import { flowSolver, inTable, nominalAir, type SolvedFlows } from './flows.ts';
@@ -75,6 +76,9 @@ export function design({ project, upstream }: Input): AirResult {
     flow: pick('flow'),
     staticPressure: pick('static'),
     filterVelocity: pick('filterVelocity'),
+    ...(model.ok && tableRises(model.value)
+      ? { operatingPoints: attempt(() => operatingPoints(required(model), nominalAir)) }
+      : {}),
     ...shut.result(pick),
     ladder: attempt(() => ladderOf(required(model), required(flows))),
     workings,

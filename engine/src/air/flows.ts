@@ -35,7 +35,7 @@ export function flowSolver(): FlowSolver {
   const links = sectionLinks(shareLink);
   const solve = networkSolver();
   return (model, at, start) => {
-    const { solution } = solve({ nodes: nodesOf(model), links: linksOf(model, at, links(model, at)) }, start);
+    const { solution } = solve(specOf(model, at, links(model, at)), start);
     return { ...describe(model, solution), start: solution.flows };
   };
 }
@@ -66,9 +66,14 @@ export const unitAndEnds = (model: AirModel): NetworkNode[] => [
   ...model.sections.map((x) => ({ id: end(x.id) })),
 ];
 
-function nodesOf(model: AirModel): NetworkNode[] {
-  return [...unitAndEnds(model), { id: 'room', pressure: 0 }];
-}
+const specOf = (model: AirModel, at: AirAt, ducts: readonly NetworkLink[]): NetworkSpec => ({
+  nodes: [...unitAndEnds(model), { id: 'room', pressure: 0 }],
+  links: linksOf(model, at, ducts),
+});
+
+/** What `solveFlows` solves: links are named `section X`, `terminal X`, `filter` and `blower`. */
+export const networkOf = (model: AirModel, at: AirAt): NetworkSpec =>
+  specOf(model, at, sectionLinks(shareLink)(model, at));
 
 /** Sections, terminals, filter, blower, in this order; terminals lead into the node that `roomOf` names. */
 export function linksOf(

@@ -1,6 +1,7 @@
 import type { Judged, Words } from '../plan/judge.ts';
 import type { Printer } from '../plan/printer.ts';
 import { unknownWords } from '../plan/unknownWords.ts';
+import { heldFlowWhy, sayBlowers } from './blower/messages.ts';
 import { sayDoors } from './doors/messages.ts';
 import { sayFilters } from './filters/messages.ts';
 import { sayRegisters } from './registers/messages.ts';
@@ -14,12 +15,15 @@ function provenChange(j: Judged, print: Printer): string {
 }
 
 const say: Readonly<Record<string, Say>> = {
+  ...sayBlowers,
   ...sayDoors,
   ...sayFilters,
   ...sayRegisters,
   'static-pressure': (j, print) => ({
     what: `The ducts, filter and registers ask the blower for ${print.value(j)} of static pressure; the unit allows ${print.limit(j)}.`,
-    why: 'Above it the air falls off, the coil ices or overheats, and the blower gets loud and short-lived.',
+    why:
+      heldFlowWhy(j, print) ??
+      'Above it the air falls off, the coil ices or overheats, and the blower gets loud and short-lived.',
     mend:
       j.status === 'ok'
         ? done

@@ -1,4 +1,5 @@
 import type { BlowerTable } from '../equipment/result.ts';
+import type { FanPoint } from '../physics/network/index.ts';
 import type { Outcome } from '../plan/outcome.ts';
 import type { Spread } from '../plan/scenario.ts';
 import type { ResultBase } from '../plan/trade.ts';
@@ -95,6 +96,8 @@ export type AirResult = ResultBase & {
   readonly flow: Outcome<Spread>;
   readonly staticPressure: Outcome<Spread>;
   readonly filterVelocity: Outcome<Spread>;
+  /** Every flow at which a blower can run whose table rises somewhere; absent where it falls all the way. */
+  readonly operatingPoints?: Outcome<readonly FanPoint[]>;
   /** Everything with the doors shut that get shut. */
   readonly shut: Outcome<ShutCases>;
   /** Pa of each shut room against the hall, the blower alone on. */

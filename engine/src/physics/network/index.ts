@@ -4,6 +4,7 @@ export type { FanCurve } from './fanCurve.ts';
 export { compileFan, fanPressure, fanSlope, operatingPoints } from './fanCurve.ts';
 export type { FanPoint } from './fanPoints.ts';
 export { fanPoints } from './fanPoints.ts';
+export { fanPower } from './fanPower.ts';
 export type { NetworkProblem } from './problems.ts';
 export { networkProblems } from './problems.ts';
 export { relay } from './relay.ts';
