@@ -8,6 +8,7 @@ import { operatingPointsFinding } from './blower/operatingPointsFinding.ts';
 import { type Bought, boughtSections } from './bought.ts';
 import { closedDoorFindings } from './doors/closedDoorFindings.ts';
 import { housePressureFinding } from './doors/housePressureFinding.ts';
+import { faultFindings } from './faults/faultFindings.ts';
 import { loadedFilter } from './filters/loadedFilter.ts';
 import { hangingFindings } from './hangingFindings.ts';
 import { jacketFinding } from './jacketFinding.ts';
@@ -33,6 +34,7 @@ export function findings(result: AirResult, view: PlanView): Drafts {
   const model = result.model;
   const found = [
     staticPressure(result, view, bought),
+    ...faultFindings(result, view),
     ...operatingPointsFinding(result),
     ...(model.ok && result.flows.ok ? known(result, model.value, result.flows.value, view, bought) : []),
   ];

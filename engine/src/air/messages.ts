@@ -3,6 +3,7 @@ import type { Printer } from '../plan/printer.ts';
 import { unknownWords } from '../plan/unknownWords.ts';
 import { heldFlowWhy, sayBlowers } from './blower/messages.ts';
 import { sayDoors } from './doors/messages.ts';
+import { sayFaults } from './faults/messages.ts';
 import { sayFilters } from './filters/messages.ts';
 import { sayRegisters } from './registers/messages.ts';
 import { nothingToDo as done, fact, name, type Say } from './say.ts';
@@ -17,6 +18,7 @@ function provenChange(j: Judged, print: Printer): string {
 const say: Readonly<Record<string, Say>> = {
   ...sayBlowers,
   ...sayDoors,
+  ...sayFaults,
   ...sayFilters,
   ...sayRegisters,
   'static-pressure': (j, print) => ({
