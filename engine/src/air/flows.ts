@@ -116,13 +116,19 @@ export function sectionLinks(link: SectionLink): (model: AirModel, at: AirAt) =>
 }
 
 /** Supply air leaks out before the far end, air leaks into a return beyond its far end: a share of what it carries. */
-const shareLink: SectionLink = (x, ...air) => ({
-  ...ductLink(x, ...air),
-  ...(x.side === 'supply' ? { arrive: 1 - x.leakage } : { leave: 1 - x.leakage }),
-});
+const shareLink: SectionLink = (x, temperature, pressure, reference) => {
+  const kept = 1 - x.leakage;
+  return ductLink(x, temperature, pressure, reference, x.side === 'supply' ? { arrive: kept } : { leave: kept });
+};
 
 /** Velocity belongs to the air in the duct, flow to the blower's: the area is scaled by their densities. */
-export const ductLink: SectionLink = (x, temperature, pressure, reference) => {
+export const ductLink = (
+  x: DuctSection,
+  temperature: number,
+  pressure: number,
+  reference: number,
+  shares: { readonly leave?: number; readonly arrive?: number } = {},
+): NetworkLink => {
   const density = airDensity(temperature, pressure);
   const [from, to] = x.side === 'supply' ? [near(x), end(x.id)] : [end(x.id), near(x)];
   return {
@@ -130,6 +136,7 @@ export const ductLink: SectionLink = (x, temperature, pressure, reference) => {
     kind: 'duct',
     from,
     to,
+    ...shares,
     length: x.length,
     diameter: x.diameter,
     area: (x.area * density) / reference,

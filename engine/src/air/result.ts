@@ -102,7 +102,7 @@ export type AirResult = ResultBase & {
   readonly shut: Outcome<ShutCases>;
   /** Pa of each shut room against the hall, the blower alone on. */
   readonly doorPressures: Readonly<Record<string, Outcome<Spread>>>;
-  /** Pa of the hall against outdoors, every exhaust on; asked for where a flue is open to the rooms. */
+  /** Pa of the hall against outdoors, every exhaust on, the blower on or off, whichever is worse; where a flue is open. */
   readonly housePressure: Outcome<Spread>;
   /** Pressure used along the worst path, piece by piece, for the pressure ladder. */
   readonly ladder: Outcome<

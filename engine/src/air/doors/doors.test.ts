@@ -49,6 +49,20 @@ describe('shut doors', () => {
     expect(finding?.caution).toMatch(/^Wind comes/);
   });
 
+  it('a return that takes in more than the supply loses does not hide what exhaust fans do with the blower off', () => {
+    const sections = Object.keys(project.routes?.ducts?.sections ?? {}).filter((id) => id.startsWith('return'));
+    const leaky = sections.reduce(
+      (p, id) => edited(p, ['routes', 'ducts', 'sections', id, 'leakage'], measured(0.3)),
+      edited(project, ['house', 'exhaust', 'hood'], { name: 'Hood', flow: measured(0.05) }),
+    );
+    const { air } = evaluate(leaky, {}).plan.trades;
+    const cases = air?.shut.ok ? air.shut.value.exhausting : undefined;
+    expect(cases?.off.house).toBeLessThan(cases?.on.house ?? Number.NaN);
+    const finding = findingsOf(leaky).get('air/house-pressure');
+    expect(finding?.what).toMatch(/blower off, which is worse here/);
+    expect(likely(leaky, 'air/house-pressure')).toBe(cases?.off.house);
+  });
+
   it('a house without an open flue is not told of one; with one the caution always stands', () => {
     expect(findingsOf(edited(project, ['house', 'flue'], false)).has('air/house-pressure')).toBe(false);
     const finding = findingsOf(edited(project, ['house', 'flueOf'], 'furnace')).get('air/house-pressure');

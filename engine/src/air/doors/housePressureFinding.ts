@@ -6,11 +6,12 @@ import { recordWorking } from '../../plan/working.ts';
 import type { Found } from '../findings.ts';
 import type { AirResult } from '../result.ts';
 import { doorShuts } from './shut.ts';
+import { worstCase } from './shutCases.ts';
 
 /** Pa below which flue gas may come back into the rooms, by what burns. Source: `air.house-pressure`. */
 const least = { heater: -2, furnace: -5, stove: -2 } as const;
 
-/** Where a flue is open to the rooms: how far blower and exhaust draw the house below outdoors with the doors shut. */
+/** Where a flue is open to the rooms: how far blower and exhausts, or these alone, draw the house below outdoors with the doors shut. */
 export function housePressureFinding(result: AirResult, view: PlanView): Found[] {
   const { house } = view.project;
   if (!house.flue) return [];
@@ -20,7 +21,7 @@ export function housePressureFinding(result: AirResult, view: PlanView): Found[]
   const exhaust = inOrder(house.exhaust).reduce((a, [, x]) => a + s.of(x.flow), 0);
   const value = attempt((): Range => {
     const { low, high } = required(result.housePressure);
-    const { house: likely, residual } = required(result.shut).worst;
+    const { house: likely, residual } = worstCase(required(result.shut)).house;
     if (exhaust > 0) recorder.step('Q_exhaust', 'table', {}, exhaust, 'm³/s', 'air.house-pressure');
     recorder.step('dp_house', 'solved', { residual }, likely, 'Pa', 'air.house-pressure');
     return { low, likely, high };
@@ -38,7 +39,12 @@ export function housePressureFinding(result: AirResult, view: PlanView): Found[]
         limit: { min: least[burns] },
         source: 'air.house-pressure',
         working: 'air/house-pressure',
-        facts: { doors: shut.length, burns, exhaust },
+        facts: {
+          doors: shut.length,
+          burns,
+          exhaust,
+          blows: result.shut.ok && !worstCase(result.shut.value).blows ? 0 : 1,
+        },
       },
       working: steps,
     },

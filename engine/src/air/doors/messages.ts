@@ -22,7 +22,7 @@ export const sayDoors: Readonly<Record<string, Say>> = {
     mend: j.status === 'ok' ? nothingToDo : wayOut(Number(j.facts?.gap), fact(j, 'extra'), print),
   }),
   'house-pressure': (j, print) => ({
-    what: `With the blower on and ${print.quantity(fact(j, 'doors'), 'count')} doors shut, the rooms with the flue stand at ${pascals(j, print)} against outdoors ${fact(j, 'exhaust') > 0 ? `from the blower and ${print.quantity(fact(j, 'exhaust'), 'flow')} of exhaust` : 'from the blower alone'}; for ${burns[String(j.facts?.burns)] ?? burns.heater} ${print.inUnit(j.limit.min ?? 0, 'pressure', 'Pa')} is the usual limit.`,
+    what: `With the blower ${fact(j, 'blows') === 1 ? 'on' : 'off, which is worse here,'} and ${print.quantity(fact(j, 'doors'), 'count')} doors shut, the rooms with the flue stand at ${pascals(j, print)} against outdoors ${drawnBy(j, print)}; for ${burns[String(j.facts?.burns)] ?? burns.heater} ${print.inUnit(j.limit.min ?? 0, 'pressure', 'Pa')} is the usual limit.`,
     why: 'Drawn too far below outdoors, a flue turns round and fills the house with its gases. Carbon monoxide has no smell.',
     mend:
       j.status === 'ok'
@@ -30,6 +30,11 @@ export const sayDoors: Readonly<Record<string, Say>> = {
         : 'Open ways out of the rooms that are shut, seal the return ducts and the cabinet, and do not start the blower with that flue in use before it has been tested.',
     caution: `${fact(j, 'exhaust') > 0 ? 'Wind comes' : 'Exhaust fans, a dryer and wind come'} on top of this. Before the first start have the flue tested under the worst case by a licensed technician, follow the appliance’s instructions and the local code, and keep a carbon monoxide alarm on every floor.`,
   }),
+};
+
+const drawnBy: (...args: Parameters<Say>) => string = (j, print) => {
+  if (!(fact(j, 'exhaust') > 0)) return 'from the blower alone';
+  return `from ${fact(j, 'blows') === 1 ? 'the blower and ' : ''}${print.quantity(fact(j, 'exhaust'), 'flow')} of exhaust`;
 };
 
 /** Gauges are set to pascals for doors, whatever the rest is said in. */

@@ -29,10 +29,10 @@ export function shutDesign(
   const shut = attempt((): ShutCases => {
     const { model, open } = required(solved);
     const given = houseAir(house, leaks, scenario());
-    const { blower, worst } = solve(model, open, given);
-    inTable(blower, model);
-    inTable(worst, model);
-    return { blower: withEnough(blower, model, nominalAir, open, { ...given, exhaust: {} }), worst };
+    const cases = solve(model, open, given);
+    inTable(cases.blower, model);
+    if (cases.exhausting) inTable(cases.exhausting.on, model);
+    return { ...cases, blower: withEnough(cases.blower, model, nominalAir, open, { ...given, exhaust: {} }) };
   });
   const rooms = shut.ok ? Object.keys(shut.value.blower.rooms) : [];
   // Nobody asks for the pressure of a house without a flue.
