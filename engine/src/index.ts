@@ -1,3 +1,7 @@
+export type { HouseAir, ShutDoors } from './air/doors/houseAir.ts';
+export { shutSolver, withEnough } from './air/doors/shutDoors.ts';
+export { nominalAir, solveFlows } from './air/flows.ts';
+export type { AirModel } from './air/result.ts';
 export {
   changeWords,
   nextSizeWords,
@@ -26,6 +30,7 @@ export type { YearTable } from './coupling/houseYear/table.ts';
 export { houseLayout } from './coupling/houseYear/table.ts';
 export type { RunHours, UnitYear } from './coupling/season/unitAnswers.ts';
 export type { Way, Ways } from './coupling/ways/compareWays.ts';
+export { heldAirflow } from './equipment/blowerCurve.ts';
 export {
   apparatusDewPoint,
   bypassAt,

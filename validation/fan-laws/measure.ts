@@ -1,5 +1,7 @@
 // Sources: the affinity laws, and a closed form for a parabola fan on a parabola system (computed). See README.md.
+import { heldAirflow, nominalAir, solveFlows } from '@kneewall/engine';
 import { compileFan, compileNetwork, fanPressure, operatingPoints, solveNetwork } from '@kneewall/engine/physics';
+import { ductSystem } from '../src/ductSystem.ts';
 import { type Row, row, type ValidationSource } from '../src/row.ts';
 
 const id = 'fan-laws';
@@ -55,6 +57,59 @@ function inNetwork(): Row {
   );
 }
 
+const density = 1.204;
+type Points = Parameters<typeof ductSystem>[0]['points'];
+
+/** The whole duct network with these blower points on a system p = k Q², Pa and L/s: L/s and Pa across the unit. */
+function wholeNetwork(k: number, blower: Points) {
+  // Filter and additions of none still take a thousandth of a pascal each at the most the blower moves.
+  const most = blower.at(-1)?.flow ?? 1;
+  const { flow, staticPressure } = solveFlows(
+    ductSystem({ points: blower, density, resistance: (k * 1e6 - 2e-3 / most ** 2) / 2 }),
+    nominalAir,
+  );
+  return { flow: flow * 1000, pressure: staticPressure };
+}
+
+/** Fixed speed and constant torque are their tables; from where the parabola falls. */
+const table = (speed: number): Points => points(speed).filter((_, i) => i >= 80);
+
+const ofTable = (k: number, flow: number, pressure: number, speed = 1): Row[] => {
+  const ours = wholeNetwork(k, table(speed));
+  const name = `system ${k}, speed ${speed}, whole duct network`;
+  return [
+    check(name, 'flow', 'L/s', flow, 2e-6 * flow, ours.flow),
+    check(name, 'pressure', 'Pa', pressure, 4e-6 * pressure, ours.pressure),
+  ];
+};
+
+/** Invented: holds 350 L/s to 150 Pa, then falls through 320 L/s at 163.84 Pa, which is a point of system 0.0016. */
+const held = heldAirflow(
+  [
+    { flow: 0.35, pressure: 50 },
+    { flow: 0.35, pressure: 150 },
+    { flow: 0.32, pressure: 163.84 },
+    { flow: 0.2, pressure: 185 },
+  ],
+  undefined,
+);
+
+/** A blower that holds its airflow: pressure follows the system at the set flow; past its limit the table. */
+const ofHeld = (k: number, flow: number): Row[] => {
+  const ours = wholeNetwork(k, held);
+  const name = `system ${k}, constant airflow`;
+  // Held flow is known to the few parts in ten thousand by which its curve leans.
+  const pressure = k * flow * flow;
+  return [
+    check(name, 'flow', 'L/s', flow, 4e-4 * flow, ours.flow),
+    check(name, 'pressure', 'Pa', pressure, 8e-4 * pressure, ours.pressure),
+  ];
+};
+
+function check(name: string, field: string, unit: string, expected: number, tolerance: number, ours: number): Row {
+  return row({ source: id, case: name, field, unit, expected, tolerance, known: 'computed' }, ours);
+}
+
 export const source: ValidationSource = {
   id,
   title: 'Fans: affinity laws and operating points',
@@ -76,5 +131,12 @@ export const source: ValidationSource = {
       fanPressure(compileFan(points(1)), 0.374515176),
     ),
     inNetwork(),
+    ...ofTable(0.0006, 427.316361, 109.559564),
+    ...ofTable(0.001, 374.515176, 140.261617),
+    ...ofTable(0.0016, 322.321857, 166.226208),
+    ...ofTable(0.001, 299.612141, 89.767435, 0.8),
+    ...ofHeld(0.0006, 350),
+    ...ofHeld(0.001, 350),
+    ...ofHeld(0.0016, 320),
   ],
 };

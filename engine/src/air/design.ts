@@ -4,8 +4,10 @@ import type { Scenario, Spread } from '../plan/scenario.ts';
 import { scenario, spread } from '../plan/scenario.ts';
 import type { TradeInput } from '../plan/trade.ts';
 import { recordWorking, type Working } from '../plan/working.ts';
+import { operatingPoints, tableRises } from './blower/operatingPoints.ts';
 import { boughtSections } from './bought.ts';
-import { inTable, nominalAir, solveFlows } from './flows.ts';
+import { shutDesign } from './doors/shutDesign.ts';
+import { flowSolver, inTable, nominalAir, type SolvedFlows } from './flows.ts';
 import { ladderOf } from './ladder.ts';
 import { airModel, sideOf } from './model.ts';
 import type { AirFlows, AirModel, AirResult, RoomAir } from './result.ts';
@@ -26,12 +28,27 @@ export function design({ project, upstream }: Input): AirResult {
   });
   const build = (s: Scenario): AirModel => airModel(ducts, required(unit).blower, required(climate.pressure), s);
   const model = attempt(() => build(scenario()));
-  const solved = attempt(() => solveFlows(required(model), nominalAir));
+  const solve = flowSolver();
+  const solved = attempt(() => solve(required(model), nominalAir));
   const flows = attempt(() => inTable(withoutStart(required(solved)), required(model)));
   const rooms = Object.keys(loads.rooms);
+  const shut = shutDesign(
+    project.house,
+    loads.leaks,
+    attempt(() => {
+      required(flows);
+      return { model: required(model), open: required(solved) };
+    }),
+  );
   const spreads = attempt(() => {
     required(flows);
-    return spread((s) => outputs(build(s), rooms, required(solved).start));
+    return spread((s) => {
+      const { own, open } = s.part('flows', (only) => {
+        const built = build(only);
+        return { own: built, open: solve(built, nominalAir, required(solved).start) };
+      });
+      return { ...outputs(own, rooms, open), ...shut.pressures(own, open, s) };
+    });
   });
   const pick = (key: string): Outcome<Spread> =>
     attempt(() => required(spreads)[key] ?? unresolved('missing', 'routes.ducts'));
@@ -59,16 +76,19 @@ export function design({ project, upstream }: Input): AirResult {
     flow: pick('flow'),
     staticPressure: pick('static'),
     filterVelocity: pick('filterVelocity'),
+    ...(model.ok && tableRises(model.value)
+      ? { operatingPoints: attempt(() => operatingPoints(required(model), nominalAir)) }
+      : {}),
+    ...shut.result(pick),
     ladder: attempt(() => ladderOf(required(model), required(flows))),
     workings,
     wanted: sizing.ok ? [sizing.value] : [],
   };
 }
 
-const withoutStart = ({ start: _start, ...flows }: ReturnType<typeof solveFlows>): AirFlows => flows;
+const withoutStart = ({ start: _start, ends: _ends, ...flows }: SolvedFlows): AirFlows => flows;
 
-function outputs(model: AirModel, rooms: readonly string[], start: Float64Array): Record<string, number> {
-  const flows = solveFlows(model, nominalAir, start);
+function outputs(model: AirModel, rooms: readonly string[], flows: AirFlows): Record<string, number> {
   const reach = (room: string) =>
     model.terminals.reduce(
       (a, t) => a + (t.room === room && sideOf(model, t.section) === 'supply' ? (flows.terminals[t.id] ?? 0) : 0),

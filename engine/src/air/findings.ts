@@ -3,9 +3,12 @@ import { attempt, type Outcome, required } from '../plan/outcome.ts';
 import type { Drafts, PlanView } from '../plan/trade.ts';
 import { recordWorking, type Working } from '../plan/working.ts';
 import { agreedFindings } from './agreedFindings.ts';
+import { heldFlow } from './blower/heldFlow.ts';
+import { operatingPointsFinding } from './blower/operatingPointsFinding.ts';
 import { type Bought, boughtSections } from './bought.ts';
 import { closedDoorFindings } from './doors/closedDoorFindings.ts';
 import { housePressureFinding } from './doors/housePressureFinding.ts';
+import { faultFindings } from './faults/faultFindings.ts';
 import { loadedFilter } from './filters/loadedFilter.ts';
 import { hangingFindings } from './hangingFindings.ts';
 import { jacketFinding } from './jacketFinding.ts';
@@ -31,6 +34,8 @@ export function findings(result: AirResult, view: PlanView): Drafts {
   const model = result.model;
   const found = [
     staticPressure(result, view, bought),
+    ...faultFindings(result, view),
+    ...operatingPointsFinding(result),
     ...(model.ok && result.flows.ok ? known(result, model.value, result.flows.value, view, bought) : []),
   ];
   return {
@@ -58,7 +63,7 @@ const known = (result: AirResult, model: AirModel, flows: AirFlows, view: PlanVi
   ...roomSoundFindings(model, flows, view),
   ...returnBends(model, view),
   ...closedDoorFindings(result, model, flows, view),
-  ...housePressureFinding(model, flows, view),
+  ...housePressureFinding(result, view),
   ...agreedFindings(view),
   ...seasonFindings(view),
 ];
@@ -103,7 +108,11 @@ function staticPressure(result: AirResult, view: PlanView, bought: Bought): Foun
       limit: most === undefined ? {} : { max: most },
       source: 'air.static',
       working: 'air/static-pressure',
-      facts: { ...changeFacts(change), ...(flows.ok ? { flow: flows.value.flow } : {}) },
+      facts: {
+        ...changeFacts(change),
+        ...(flows.ok ? { flow: flows.value.flow } : {}),
+        ...(model.ok && flows.ok ? heldFlow(chosenUnit(view)?.blower, model.value, flows.value) : {}),
+      },
     },
     working: steps,
   };

@@ -1,67 +1,134 @@
 import { airDensity, airViscosity } from '../physics/air/index.ts';
-import { compileNetwork, type NetworkLink, type NetworkNode, solveNetwork } from '../physics/network/index.ts';
+import {
+  type CompiledNetwork,
+  compileNetwork,
+  type NetworkLink,
+  type NetworkNode,
+  type NetworkSolution,
+  type NetworkSpec,
+  relay,
+  solveNetwork,
+} from '../physics/network/index.ts';
 import { unresolved } from '../plan/outcome.ts';
-import type { AirFlows, AirModel, DuctSection } from './result.ts';
+import type { AirFlows, AirModel, DuctSection, Terminal } from './result.ts';
 
 /** °C of all air where nothing is known of its temperature yet; the agreed state refines it. */
 export const nominalAir = { supplyTemperature: 20, returnTemperature: 20 } as const;
 
 export type AirAt = { readonly supplyTemperature: number; readonly returnTemperature: number };
 
+/** Flows as solved; `start` are flows to begin a like system from, `ends` Pa at the far end of each section against the rooms. */
+export type SolvedFlows = AirFlows & { readonly start: Float64Array; readonly ends: Float64Array };
+
+export type FlowSolver = (model: AirModel, at: AirAt, start?: Float64Array) => SolvedFlows;
+
 /**
- * What really flows: blower, filter, both trees and their registers solved together. Flows are m³/s of return air at
- * the blower; supply air, warmer or colder, moves faster for it. Leaks take their share of what each section carries.
- * `start` are flows of a like system to begin from; the answer does not depend on them beyond the solver's tolerance.
+ * What really flows: blower, filter, both trees and their registers solved together, every door open, so that all rooms
+ * are at one pressure. Flows are m³/s of return air at the blower; supply air, warmer or colder, moves faster for it.
+ * Leaks take their share of what each section carries. `start` are flows of a like system to begin from; the answer
+ * does not depend on them beyond the solver's tolerance.
  */
-export function solveFlows(
-  model: AirModel,
-  at: AirAt,
-  start?: Float64Array,
-): AirFlows & { readonly start: Float64Array } {
-  const net = compileNetwork({ nodes: nodesOf(model), links: linksOf(model, at) });
-  const solution = solveNetwork(net, start);
-  const solved: Solved = {
-    flows: new Map(net.linkIds.map((id, i) => [id, solution.flows[i] ?? 0])),
-    pressures: new Map(net.nodeIds.map((id, i) => [id, solution.pressures[i] ?? 0])),
-    converged: solution.converged,
-    residual: solution.imbalance,
+export const solveFlows: FlowSolver = (model, at, start) => flowSolver()(model, at, start);
+
+/** Solves like systems one after the other: what stays the same is laid out once. The answers are those of `solveFlows`. */
+export function flowSolver(): FlowSolver {
+  const links = sectionLinks(shareLink);
+  const solve = networkSolver();
+  return (model, at, start) => {
+    const { solution } = solve(specOf(model, at, links(model, at)), start);
+    return { ...describe(model, solution), start: solution.flows };
   };
-  return { ...describe(model, solved), start: solution.flows };
 }
 
-const end = (id: string): string => `end ${id}`;
+/** Lays a network out once for all specs that differ in the sizes of their links alone. */
+export function networkSolver(): (spec: NetworkSpec, start?: Float64Array) => Laid {
+  let last: { readonly spec: NetworkSpec; readonly net: CompiledNetwork } | undefined;
+  return (spec, start) => {
+    const net = last ? relay(last.net, last.spec, spec) : compileNetwork(spec);
+    last = { spec, net };
+    return { net, solution: solveNetwork(net, start) };
+  };
+}
+
+type Laid = { readonly net: CompiledNetwork; readonly solution: NetworkSolution };
+
+export const end = (id: string): string => `end ${id}`;
 
 /** The node at which a section joins the air handler or the section nearer to it. */
 const near = (x: DuctSection): string =>
   x.from === undefined ? (x.side === 'supply' ? 'supply' : 'before filter') : end(x.from);
 
-function nodesOf(model: AirModel): NetworkNode[] {
-  const fixed: NetworkNode[] = [
-    { id: 'room', pressure: 0 },
-    { id: 'supply' },
-    { id: 'return' },
-    { id: 'before filter' },
-  ];
-  return [...fixed, ...model.sections.map((x) => ({ id: end(x.id) }))];
-}
+/** Nodes of the unit and at the far ends of all sections, in this order. */
+export const unitAndEnds = (model: AirModel): NetworkNode[] => [
+  { id: 'supply' },
+  { id: 'return' },
+  { id: 'before filter' },
+  ...model.sections.map((x) => ({ id: end(x.id) })),
+];
 
-function linksOf(model: AirModel, at: AirAt): NetworkLink[] {
+const specOf = (model: AirModel, at: AirAt, ducts: readonly NetworkLink[]): NetworkSpec => ({
+  nodes: [...unitAndEnds(model), { id: 'room', pressure: 0 }],
+  links: linksOf(model, at, ducts),
+});
+
+/** What `solveFlows` solves: links are named `section X`, `terminal X`, `filter` and `blower`. */
+export const networkOf = (model: AirModel, at: AirAt): NetworkSpec =>
+  specOf(model, at, sectionLinks(shareLink)(model, at));
+
+/** Sections, terminals, filter, blower, in this order; terminals lead into the node that `roomOf` names. */
+export function linksOf(
+  model: AirModel,
+  at: AirAt,
+  ducts: readonly NetworkLink[],
+  roomOf: (t: Terminal) => string = () => 'room',
+): NetworkLink[] {
   const reference = airDensity(at.returnTemperature, model.pressure);
-  const temperature = (side: DuctSection['side']) => (side === 'supply' ? at.supplyTemperature : at.returnTemperature);
+  const supply = airDensity(at.supplyTemperature, model.pressure);
   const sideOf = new Map(model.sections.map((x) => [x.id, x.side]));
-  const ducts = model.sections.map((x) => ductLink(x, temperature(x.side), model.pressure, reference));
   const terminals = model.terminals.map((t): NetworkLink => {
-    const side = sideOf.get(t.section) ?? 'supply';
-    const density = airDensity(temperature(side), model.pressure);
+    const blows = (sideOf.get(t.section) ?? 'supply') === 'supply';
+    const density = blows ? supply : reference;
     const coefficient = ((t.resistance * density) / standardDensity) * (reference / density) ** 2;
-    const [from, to] = side === 'supply' ? [end(t.section), 'room'] : ['room', end(t.section)];
+    const [from, to] = blows ? [end(t.section), roomOf(t)] : [roomOf(t), end(t.section)];
     return { id: `terminal ${t.id}`, kind: 'power', from, to, coefficient, exponent: 2 };
   });
   return [...ducts, ...terminals, ...unitLinks(model, reference / standardDensity)];
 }
 
+type SectionLink = (x: DuctSection, temperature: number, pressure: number, reference: number) => NetworkLink;
+
+/** Links of all sections; one whose section and air are those of the last call is the same object. */
+export function sectionLinks(link: SectionLink): (model: AirModel, at: AirAt) => readonly NetworkLink[] {
+  let made: readonly NetworkLink[] = [];
+  let [of, air]: [readonly DuctSection[], string] = [[], ''];
+  return (model, at) => {
+    const key = `${at.supplyTemperature} ${at.returnTemperature} ${model.pressure}`;
+    const kept = key === air ? made : [];
+    const reference = airDensity(at.returnTemperature, model.pressure);
+    made = model.sections.map((x, i) => {
+      const same = of[i] === x ? kept[i] : undefined;
+      const temperature = x.side === 'supply' ? at.supplyTemperature : at.returnTemperature;
+      return same ?? link(x, temperature, model.pressure, reference);
+    });
+    [of, air] = [model.sections, key];
+    return made;
+  };
+}
+
+/** Supply air leaks out before the far end, air leaks into a return beyond its far end: a share of what it carries. */
+const shareLink: SectionLink = (x, temperature, pressure, reference) => {
+  const kept = 1 - x.leakage;
+  return ductLink(x, temperature, pressure, reference, x.side === 'supply' ? { arrive: kept } : { leave: kept });
+};
+
 /** Velocity belongs to the air in the duct, flow to the blower's: the area is scaled by their densities. */
-function ductLink(x: DuctSection, temperature: number, pressure: number, reference: number): NetworkLink {
+export const ductLink = (
+  x: DuctSection,
+  temperature: number,
+  pressure: number,
+  reference: number,
+  shares: { readonly leave?: number; readonly arrive?: number } = {},
+): NetworkLink => {
   const density = airDensity(temperature, pressure);
   const [from, to] = x.side === 'supply' ? [near(x), end(x.id)] : [end(x.id), near(x)];
   return {
@@ -69,8 +136,7 @@ function ductLink(x: DuctSection, temperature: number, pressure: number, referen
     kind: 'duct',
     from,
     to,
-    // Supply air leaks out before the far end, air leaks into a return beyond its far end.
-    ...(x.side === 'supply' ? { arrive: 1 - x.leakage } : { leave: 1 - x.leakage }),
+    ...shares,
     length: x.length,
     diameter: x.diameter,
     area: (x.area * density) / reference,
@@ -80,7 +146,7 @@ function ductLink(x: DuctSection, temperature: number, pressure: number, referen
     density,
     viscosity: airViscosity(temperature),
   };
-}
+};
 
 /** kg/m³ of the air that blower tables and sheets are stated for. */
 export const standardDensity = 1.204;
@@ -113,34 +179,41 @@ export const addedPressure = ({ added, blower }: AirModel, flow: number): number
 
 const designFlow = (blower: AirModel['blower']): number => blower.points.at(-1)?.flow ?? 0.3;
 
-type Solved = {
-  readonly flows: ReadonlyMap<string, number>;
-  readonly pressures: ReadonlyMap<string, number>;
-  readonly converged: boolean;
-  readonly residual: number;
-};
+type Solved = Pick<NetworkSolution, 'converged' | 'imbalance' | 'pressures' | 'flows'>;
 
-function describe(model: AirModel, solved: Solved): AirFlows {
-  const flow = (id: string): number => solved.flows.get(id) ?? 0;
-  const pressure = (id: string): number => solved.pressures.get(id) ?? 0;
+/** What the unit sees: links and nodes stand in the order in which `linksOf` and `unitAndEnds` give them. */
+export function unitState(model: AirModel, { converged, imbalance, pressures, flows }: Solved) {
+  const flow = flows[model.sections.length + model.terminals.length + 1] ?? 0;
+  const [supply = 0, back = 0] = pressures;
+  return { converged, residual: imbalance, flow, staticPressure: supply - back + addedPressure(model, flow) };
+}
+
+function describe(model: AirModel, solution: Solved): Omit<SolvedFlows, 'start'> {
+  const { sections, terminals } = model;
+  const { pressures, flows } = solution;
+  const [supply = 0, back = 0, beforeFilter = 0] = pressures;
+  const ends = pressures.slice(3, 3 + sections.length);
+  const number = new Map(sections.map((x, i) => [x.id, i]));
+  const nearOf = (x: DuctSection): number =>
+    x.from === undefined ? (x.side === 'supply' ? supply : beforeFilter) : (ends[number.get(x.from) ?? -1] ?? 0);
+  const byId = <T extends { readonly id: string }>(items: readonly T[], value: (x: T, i: number) => number) =>
+    Object.fromEntries(items.map((x, i) => [x.id, value(x, i)]));
   const total = (side: DuctSection['side']) =>
-    model.sections.reduce((a, x) => a + (x.side === side ? flow(`section ${x.id}`) * x.leakage : 0), 0);
+    sections.reduce((a, x, i) => a + (x.side === side ? (flows[i] ?? 0) * x.leakage : 0), 0);
   return {
-    converged: solved.converged,
-    residual: solved.residual,
-    flow: flow('blower'),
-    staticPressure: pressure('supply') - pressure('return') + addedPressure(model, flow('blower')),
-    filterPressure: pressure('before filter') - pressure('return'),
-    sections: Object.fromEntries(model.sections.map((x) => [x.id, flow(`section ${x.id}`)])),
-    terminals: Object.fromEntries(model.terminals.map((t) => [t.id, flow(`terminal ${t.id}`)])),
-    drops: Object.fromEntries(model.sections.map((x) => [x.id, Math.abs(pressure(near(x)) - pressure(end(x.id)))])),
+    ...unitState(model, solution),
+    filterPressure: beforeFilter - back,
+    sections: byId(sections, (_, i) => flows[i] ?? 0),
+    terminals: byId(terminals, (_, i) => flows[sections.length + i] ?? 0),
+    drops: byId(sections, (x, i) => Math.abs(nearOf(x) - (ends[i] ?? 0))),
     supplyLeak: total('supply'),
     returnLeak: total('return'),
+    ends,
   };
 }
 
 /** A blower table is read between its ends; a flow beyond them is no answer. */
-export function inTable(flows: AirFlows, model: AirModel): AirFlows {
+export function inTable<F extends Pick<AirFlows, 'converged' | 'flow'>>(flows: F, model: AirModel): F {
   const [first, last] = [model.blower.points[0]?.flow ?? 0, model.blower.points.at(-1)?.flow ?? 0];
   if (!flows.converged) return unresolved('not-converged', 'routes.ducts');
   const slack = 1e-9;

@@ -1,5 +1,5 @@
 import { compressionFactor } from '../physics/flow/index.ts';
-import { nominalAir, solveFlows } from './flows.ts';
+import { flowSolver, nominalAir } from './flows.ts';
 import type { AirFlows, AirModel, DuctSection } from './result.ts';
 import { stockedRounds } from './sizes.ts';
 
@@ -37,12 +37,13 @@ export function smallestChange(
   good: (flows: AirFlows, changed: AirModel) => boolean,
 ): Change | undefined {
   const round = model.sections.filter((x) => free.includes(x.id) && (x.kind === 'flexible' || x.kind === 'round'));
+  const solve = flowSolver();
   for (let step = 1; step <= 3; step++) {
     const tries = round.flatMap((section) => {
       const bigger = stockedRounds.filter((d) => d > section.diameter + 1e-6)[step - 1];
       if (bigger === undefined) return [];
       const changed = resized(model, section.id, bigger);
-      const flows = solveFlows(changed, nominalAir);
+      const flows = solve(changed, nominalAir);
       return flows.converged && good(flows, changed) ? [{ section, diameter: bigger, flows }] : [];
     });
     const best = tries.sort(

@@ -1,7 +1,9 @@
 import type { Judged, Words } from '../plan/judge.ts';
 import type { Printer } from '../plan/printer.ts';
 import { unknownWords } from '../plan/unknownWords.ts';
+import { heldFlowWhy, sayBlowers } from './blower/messages.ts';
 import { sayDoors } from './doors/messages.ts';
+import { sayFaults } from './faults/messages.ts';
 import { sayFilters } from './filters/messages.ts';
 import { sayRegisters } from './registers/messages.ts';
 import { nothingToDo as done, fact, name, type Say } from './say.ts';
@@ -14,12 +16,16 @@ function provenChange(j: Judged, print: Printer): string {
 }
 
 const say: Readonly<Record<string, Say>> = {
+  ...sayBlowers,
   ...sayDoors,
+  ...sayFaults,
   ...sayFilters,
   ...sayRegisters,
   'static-pressure': (j, print) => ({
     what: `The ducts, filter and registers ask the blower for ${print.value(j)} of static pressure; the unit allows ${print.limit(j)}.`,
-    why: 'Above it the air falls off, the coil ices or overheats, and the blower gets loud and short-lived.',
+    why:
+      heldFlowWhy(j, print) ??
+      'Above it the air falls off, the coil ices or overheats, and the blower gets loud and short-lived.',
     mend:
       j.status === 'ok'
         ? done

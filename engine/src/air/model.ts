@@ -102,7 +102,7 @@ function terminalsOf(ducts: Ducts, byId: ReadonlyMap<string, DuctSection>, s: Sc
   return inOrder(ducts.terminals).map(([id, t]) => {
     if (t.section === undefined || !byId.has(t.section))
       return unresolved('missing', `routes.ducts.terminals.${id}.section`);
-    return terminalOf(id, t, s);
+    return s.part(`terminal ${id}`, (own) => terminalOf(id, t, own));
   });
 }
 

@@ -1,6 +1,7 @@
 import type { Conditions, ExpectedReading } from '../plan/lines.ts';
 import type { PlanView } from '../plan/trade.ts';
-import { closedDoorFindings, doorPressureMost } from './doors/closedDoorFindings.ts';
+import { closedDoorFindings } from './doors/closedDoorFindings.ts';
+import { doorPressureMost } from './doors/shutDoors.ts';
 import { sideOf } from './model.ts';
 import type { AirResult } from './result.ts';
 
@@ -47,8 +48,8 @@ function doorReadings(result: AirResult, view: PlanView): ExpectedReading[] {
       {
         id: `air/door:${draft.subject}`,
         trade: 'air',
-        what: `Pressure of “${String(draft.facts?.name ?? draft.subject)}” against the hall, its door shut`,
-        how: 'A gauge set to pascals, its hose under the door, unit at full speed, the other doors open. Wait until it stands still; wind makes it swing.',
+        what: `Pressure of “${String(draft.facts?.name ?? draft.subject)}” against the hall, doors shut`,
+        how: 'A gauge set to pascals, its hose under the door, unit at full speed, every door shut that gets shut. Wait until it stands still; wind makes it swing.',
         kind: 'pressure',
         expected: typeof value === 'number' ? value : value.likely,
         good: { min: 0, max: doorPressureMost },

@@ -1,7 +1,9 @@
 import type { BlowerTable } from '../equipment/result.ts';
+import type { FanPoint } from '../physics/network/index.ts';
 import type { Outcome } from '../plan/outcome.ts';
 import type { Spread } from '../plan/scenario.ts';
 import type { ResultBase } from '../plan/trade.ts';
+import type { ShutCases } from './doors/shutCases.ts';
 import type { DuctSizing } from './sizing/sizeDucts.ts';
 
 /** One stretch of duct in plain numbers; lengths m, leakage as a share of what it carries, insulation m²K/W. */
@@ -94,6 +96,14 @@ export type AirResult = ResultBase & {
   readonly flow: Outcome<Spread>;
   readonly staticPressure: Outcome<Spread>;
   readonly filterVelocity: Outcome<Spread>;
+  /** Every flow at which a blower can run whose table rises somewhere; absent where it falls all the way. */
+  readonly operatingPoints?: Outcome<readonly FanPoint[]>;
+  /** Everything with the doors shut that get shut. */
+  readonly shut: Outcome<ShutCases>;
+  /** Pa of each shut room against the hall, the blower alone on. */
+  readonly doorPressures: Readonly<Record<string, Outcome<Spread>>>;
+  /** Pa of the hall against outdoors, every exhaust on, the blower on or off, whichever is worse; where a flue is open. */
+  readonly housePressure: Outcome<Spread>;
   /** Pressure used along the worst path, piece by piece, for the pressure ladder. */
   readonly ladder: Outcome<
     readonly { readonly piece: string; readonly side: 'supply' | 'return' | 'unit'; readonly drop: number }[]

@@ -10,6 +10,14 @@ export const sources: Sources = {
     title: 'Blower, filter, ducts and registers solved together; flows balance to 1e-9',
     standing: 'definition',
   },
+  'air.network': {
+    title: 'Air goes round: from the unit through runs and registers to the rooms, and through grilles and runs back',
+    standing: 'definition',
+  },
+  'air.operating-points': {
+    title: 'The blower’s curve against the ducts, scanned over its whole table',
+    standing: 'definition',
+  },
   'air.sheet-flow': { title: 'The unit’s data sheet: airflow its capacities are stated for', standing: 'maker' },
   'air.room-share': {
     title: 'Common practice, no source: a room is held within a fifth of its share',

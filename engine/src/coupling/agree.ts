@@ -1,5 +1,5 @@
 import { ductHeat } from '../air/ductHeat.ts';
-import { solveFlows } from '../air/flows.ts';
+import { type FlowSolver, flowSolver } from '../air/flows.ts';
 import type { AirModel } from '../air/result.ts';
 import { standardAir } from '../equipment/coil/fit.ts';
 import { extraFanHeat } from '../equipment/fanHeat.ts';
@@ -29,6 +29,7 @@ type Point = {
   readonly indoor: number;
   readonly indoorHumidity: number;
   readonly pressure: number;
+  readonly solve: FlowSolver;
 };
 
 /** The exchanged state. Flow m³/s; temperatures °C. */
@@ -97,6 +98,7 @@ function pointFrom(
         ? required(climate.night).humidityRatio
         : humidityRatio({ t: indoor, rh: setpoints.humidity }, pressure),
     pressure,
+    solve: flowSolver(),
   };
 }
 
@@ -147,7 +149,7 @@ function sweep(point: Point, state: State): State {
 }
 
 function flowsOf(point: Point, at: { supplyTemperature: number; returnTemperature: number }) {
-  const flows = solveFlows(point.air, at);
+  const flows = point.solve(point.air, at);
   return flows.converged
     ? flows
     : required<typeof flows>({ ok: false, because: 'not-converged', paths: ['routes.ducts'] });

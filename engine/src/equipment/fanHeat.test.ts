@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { blowerPower, extraFanHeat, ratedBlowerPower } from './fanHeat.ts';
+import { fanPower } from '../physics/network/index.ts';
+import { extraFanHeat, ratedBlowerPower } from './fanHeat.ts';
 import type { BlowerModel, BlowerTable } from './result.ts';
 
 /** Invented tables. */
@@ -21,10 +22,10 @@ const blower: BlowerModel = { kind: 'torque', tables: [low, high], filterInclude
 
 describe('blower heat', () => {
   it('is read between the points of a table and not beyond them', () => {
-    expect(blowerPower(low, 0.25)).toBeCloseTo(80, 12);
-    expect(blowerPower(low, 0.2)).toBe(70);
-    for (const flow of [0.19, 0.31]) expect(blowerPower(low, flow)).toBeUndefined();
-    expect(blowerPower({ setting: 's', points: [{ flow: 0.2, pressure: 10 }] }, 0.2)).toBeUndefined();
+    expect(fanPower(low.points, 0.25)).toBeCloseTo(80, 12);
+    expect(fanPower(low.points, 0.2)).toBe(70);
+    for (const flow of [0.19, 0.31]) expect(fanPower(low.points, flow)).toBeUndefined();
+    expect(fanPower([{ flow: 0.2 }], 0.2)).toBeUndefined();
   });
 
   it('is rated at the slowest setting that reaches the flow', () => {

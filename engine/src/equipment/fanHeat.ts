@@ -1,17 +1,9 @@
+import { fanPower } from '../physics/network/index.ts';
 import type { BlowerModel, BlowerTable } from './result.ts';
-
-/** W a blower draws at a flow, m³/s, by a table with powers; undefined beyond its ends or without them. */
-export function blowerPower(table: BlowerTable, flow: number): number | undefined {
-  const points = table.points.flatMap((p) => (p.power === undefined ? [] : [{ flow: p.flow, power: p.power }]));
-  const above = points.findIndex((p) => p.flow >= flow);
-  const [a, b] = [points[Math.max(0, above - 1)], points[above]];
-  if (!a || !b || flow < a.flow) return undefined;
-  return b.flow > a.flow ? a.power + ((flow - a.flow) / (b.flow - a.flow)) * (b.power - a.power) : b.power;
-}
 
 /** W it drew at a sheet's flow: by the slowest setting that reaches it. Undefined where no table tells. */
 export function ratedBlowerPower(blower: BlowerModel, flow: number): number | undefined {
-  const powers = blower.tables.flatMap((t) => blowerPower(t, flow) ?? []);
+  const powers = blower.tables.flatMap((t) => fanPower(t.points, flow) ?? []);
   return powers.length > 0 ? Math.min(...powers) : undefined;
 }
 
@@ -25,7 +17,7 @@ export function extraFanHeat(
   at: { readonly table: BlowerTable; readonly flow: number; readonly thinness: number },
   ratedFlow: number | undefined,
 ): number {
-  const now = blowerPower(at.table, at.flow);
+  const now = fanPower(at.table.points, at.flow);
   const rated = ratedFlow === undefined ? undefined : ratedBlowerPower(blower, ratedFlow);
   return now === undefined || rated === undefined ? 0 : now * at.thinness - rated;
 }

@@ -35,6 +35,11 @@ export const sources: Sources = {
     title: 'What a blower draws ends as heat in its air; power falls with the density (fan laws)',
     standing: 'from memory',
   },
+  'equipment.constant-airflow': {
+    title:
+      'Common practice, no source: a blower that holds its airflow does so within a twentieth, to its static limit',
+    standing: 'common practice',
+  },
   'equipment.cycling': {
     title: 'Common practice, no source: stop and start in no more than a third of the heating hours',
     standing: 'common practice',

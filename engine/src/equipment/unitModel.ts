@@ -1,5 +1,6 @@
 import { inOrder, type Project, type Resolved } from '@kneewall/project';
 import type { Scenario } from '../plan/scenario.ts';
+import { heldAirflow } from './blowerCurve.ts';
 import type { BlowerModel, UnitModel, UnitRow } from './result.ts';
 
 export type CandidateInput = Resolved<NonNullable<Project['candidates']>>[string];
@@ -26,20 +27,22 @@ export function unitModel(id: string, input: CandidateInput, s: Scenario): UnitM
   return { id, name: input.name ?? id, rows };
 }
 
-/** The blower tables in plain numbers, each in order of rising flow. */
+/** The blower tables in plain numbers, each in order of rising flow; of one that holds its airflow, the curve it follows. */
 export function blowerModel(input: CandidateInput, s: Scenario): BlowerModel {
   const staticMost = s.maybe(input.blower.staticMost);
-  const tables = inOrder(input.blower.speeds).map(([setting, speed]) => ({
-    setting,
-    points: inOrder(speed.points)
-      .map(([, p]) => {
-        const power = s.maybe(p.power);
-        return { flow: s.of(p.flow), pressure: s.of(p.pressure), ...(power === undefined ? {} : { power }) };
-      })
-      .sort((a, b) => a.flow - b.flow),
-  }));
+  const kind = s.choice(input.blower.kind);
+  const tables = inOrder(input.blower.speeds).map(([setting, speed]) => {
+    const points = inOrder(speed.points).map(([, p]) => {
+      const power = s.maybe(p.power);
+      return { flow: s.of(p.flow), pressure: s.of(p.pressure), ...(power === undefined ? {} : { power }) };
+    });
+    return {
+      setting,
+      points: kind === 'airflow' ? heldAirflow(points, staticMost) : points.sort((a, b) => a.flow - b.flow),
+    };
+  });
   return {
-    kind: s.choice(input.blower.kind),
+    kind,
     tables,
     filterIncluded: s.choice(input.blower.filterIncluded) === 'yes',
     ...(staticMost === undefined ? {} : { staticMost }),

@@ -1,4 +1,5 @@
 import { assemblies } from './assemblies.ts';
+import { exhaust } from './exhaust.ts';
 import { choice, flag, group, map, points, quantity, reference, text } from './field.ts';
 import { openings } from './openings.ts';
 
@@ -376,6 +377,7 @@ export const house = group(
         default: 'heater',
       },
     ),
+    exhaust,
     rooms,
     surfaces,
     openings,

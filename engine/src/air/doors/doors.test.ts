@@ -2,7 +2,6 @@ import { applyEdit, type Project, valueAt } from '@kneewall/project';
 import { describe, expect, it } from 'vitest';
 import { demo } from '../../../test/demos.ts';
 import { evaluate } from '../../index.ts';
-import { openingFor } from '../../physics/flow/index.ts';
 
 const edited = (project: Project, path: readonly string[], after: unknown): Project =>
   applyEdit(project, { device: 'test', seq: 1, path, before: valueAt(project, path), after }).value;
@@ -17,11 +16,10 @@ const likely = (p: Project, id: string): number => {
 
 describe('shut doors', () => {
   it('the gap that is asked for brings the room to the limit', () => {
-    const { plan } = evaluate(project, {});
-    const steps = plan.workings['air/closed-door:bed-south'] ?? [];
-    const { Q = 0, rho = 0, c = 0, n = 0 } = steps.at(-1)?.inputs ?? {};
-    const gap = openingFor(3, Q, { coefficient: c, exponent: n }, rho) / 0.762;
-    expect(likely(edited(project, [...room, 'gap'], measured(gap)), 'air/closed-door:bed-south')).toBeCloseTo(3, 6);
+    const { air } = evaluate(project, {}).plan.trades;
+    const { enough = 0 } = (air?.shut.ok ? air.shut.value.blower.rooms['bed-south'] : undefined) ?? {};
+    const wide = edited(project, [...room, 'gap'], measured(enough / 0.762));
+    expect(likely(wide, 'air/closed-door:bed-south')).toBeCloseTo(3, 3);
   });
 
   it('two grilles with a duct between let through less than one, and either more than none', () => {
@@ -39,6 +37,30 @@ describe('shut doors', () => {
     const open = edited(project, [...room, 'shut'], 'open');
     expect(findingsOf(open).has('air/closed-door:bed-south')).toBe(false);
     expect(likely(open, 'air/house-pressure')).toBeGreaterThan(likely(project, 'air/house-pressure'));
+  });
+
+  it('exhaust fans draw the house further down, and are named; doors are judged without them', () => {
+    const hood = { name: 'Hood', room: 'sitting', flow: measured(0.1) };
+    const drawn = edited(project, ['house', 'exhaust', 'hood'], hood);
+    expect(likely(drawn, 'air/house-pressure')).toBeLessThan(likely(project, 'air/house-pressure') - 1);
+    expect(likely(drawn, 'air/closed-door:work')).toBe(likely(project, 'air/closed-door:work'));
+    const finding = findingsOf(drawn).get('air/house-pressure');
+    expect(finding?.what).toMatch(/of exhaust/);
+    expect(finding?.caution).toMatch(/^Wind comes/);
+  });
+
+  it('a return that takes in more than the supply loses does not hide what exhaust fans do with the blower off', () => {
+    const sections = Object.keys(project.routes?.ducts?.sections ?? {}).filter((id) => id.startsWith('return'));
+    const leaky = sections.reduce(
+      (p, id) => edited(p, ['routes', 'ducts', 'sections', id, 'leakage'], measured(0.3)),
+      edited(project, ['house', 'exhaust', 'hood'], { name: 'Hood', flow: measured(0.05) }),
+    );
+    const { air } = evaluate(leaky, {}).plan.trades;
+    const cases = air?.shut.ok ? air.shut.value.exhausting : undefined;
+    expect(cases?.off.house).toBeLessThan(cases?.on.house ?? Number.NaN);
+    const finding = findingsOf(leaky).get('air/house-pressure');
+    expect(finding?.what).toMatch(/blower off, which is worse here/);
+    expect(likely(leaky, 'air/house-pressure')).toBe(cases?.off.house);
   });
 
   it('a house without an open flue is not told of one; with one the caution always stands', () => {

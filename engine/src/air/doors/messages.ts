@@ -14,7 +14,7 @@ const burns: Readonly<Record<string, string>> = {
 /** Words for what shut doors do. */
 export const sayDoors: Readonly<Record<string, Say>> = {
   'closed-door': (j, print) => ({
-    what: `With its door shut “${name(j)}” ${j.facts?.way === 'in' ? 'is drawn below' : 'is blown above'} the hall by ${pascals(j, print)}; ${print.inUnit(j.limit.max ?? 0, 'pressure', 'Pa')} is the usual limit.`,
+    what: `With its door shut “${name(j)}” ${j.facts?.way === 'in' ? 'is drawn below' : 'is blown above'} the hall by ${pascals(j, print)}; ${print.inUnit(j.limit.max ?? 0, 'pressure', 'Pa')} is the usual limit.${lostAir(Number(j.facts?.lost), print)}`,
     why:
       j.facts?.way === 'in'
         ? 'A room that is sucked empty pulls in cold air through every crack, and its door is hard to open.'
@@ -22,20 +22,28 @@ export const sayDoors: Readonly<Record<string, Say>> = {
     mend: j.status === 'ok' ? nothingToDo : wayOut(Number(j.facts?.gap), fact(j, 'extra'), print),
   }),
   'house-pressure': (j, print) => ({
-    what: `With the blower on and ${print.quantity(fact(j, 'doors'), 'count')} doors shut, the rooms with the flue stand at ${pascals(j, print)} against outdoors from the blower alone; for ${burns[String(j.facts?.burns)] ?? burns.heater} ${print.inUnit(j.limit.min ?? 0, 'pressure', 'Pa')} is the usual limit.`,
+    what: `With the blower ${fact(j, 'blows') === 1 ? 'on' : 'off, which is worse here,'} and ${print.quantity(fact(j, 'doors'), 'count')} doors shut, the rooms with the flue stand at ${pascals(j, print)} against outdoors ${drawnBy(j, print)}; for ${burns[String(j.facts?.burns)] ?? burns.heater} ${print.inUnit(j.limit.min ?? 0, 'pressure', 'Pa')} is the usual limit.`,
     why: 'Drawn too far below outdoors, a flue turns round and fills the house with its gases. Carbon monoxide has no smell.',
     mend:
       j.status === 'ok'
         ? 'Seal the ducts and keep the ways under the doors open; the test below is still to be done.'
         : 'Open ways out of the rooms that are shut, seal the return ducts and the cabinet, and do not start the blower with that flue in use before it has been tested.',
-    caution:
-      'Exhaust fans, a dryer and wind come on top of this. Before the first start have the flue tested under the worst case by a licensed technician, follow the appliance’s instructions and the local code, and keep a carbon monoxide alarm on every floor.',
+    caution: `${fact(j, 'exhaust') > 0 ? 'Wind comes' : 'Exhaust fans, a dryer and wind come'} on top of this. Before the first start have the flue tested under the worst case by a licensed technician, follow the appliance’s instructions and the local code, and keep a carbon monoxide alarm on every floor.`,
   }),
+};
+
+const drawnBy: (...args: Parameters<Say>) => string = (j, print) => {
+  if (!(fact(j, 'exhaust') > 0)) return 'from the blower alone';
+  return `from ${fact(j, 'blows') === 1 ? 'the blower and ' : ''}${print.quantity(fact(j, 'exhaust'), 'flow')} of exhaust`;
 };
 
 /** Gauges are set to pascals for doors, whatever the rest is said in. */
 const pascals: (...args: Parameters<Say>) => string = (j, print) =>
   j.value.ok ? print.inUnit(j.value.value, 'pressure', 'Pa') : '';
+
+/** A share of its air that a room loses is told from a fiftieth on. */
+const lostAir = (lost: number, print: Parameters<Say>[1]): string =>
+  lost >= 0.02 ? ` It gets ${print.quantity(lost, 'fraction')} less air than with the door open.` : '';
 
 function wayOut(gap: number, extra: number, print: Parameters<Say>[1]): string {
   if (!(extra > 0))

@@ -1,13 +1,15 @@
-import type { ResolvedProject } from '@kneewall/project';
+import { inOrder, type ResolvedProject } from '@kneewall/project';
 import type { HouseLeaks } from '../../loads/result.ts';
 import { orificesInSeries } from '../../physics/flow/index.ts';
-import { usualExponent } from '../../physics/infiltration/index.ts';
 import type { Outcome } from '../../plan/outcome.ts';
 import type { Scenario } from '../../plan/scenario.ts';
+import { asGiven } from '../asGiven.ts';
 import { sideOf } from '../model.ts';
 import type { AirFlows, AirModel } from '../result.ts';
+import type { HouseAir } from './houseAir.ts';
 
-export type Room = ResolvedProject['house']['rooms'][string];
+type House = ResolvedProject['house'];
+export type Room = House['rooms'][string];
 
 /** Rooms whose door is shut at night or when in use, where nobody said. Source: `air.closed-door` (common practice). */
 const usuallyShut: readonly string[] = ['bedroom', 'bath', 'work'];
@@ -18,7 +20,7 @@ export function doorShuts(room: Room, s: Scenario): boolean {
   return shut === 'usual' ? usuallyShut.includes(s.choice(room.use)) : shut === 'shut';
 }
 
-export type Opening = { readonly gap: number; readonly width: number; readonly transfer: number; readonly all: number };
+type Opening = { readonly gap: number; readonly width: number; readonly transfer: number; readonly all: number };
 
 /** What stays open to the hall with the door shut, m and m². Two faces with a duct between pass what both together let through. */
 export function openingOf({ door }: Room, s: Scenario): Opening {
@@ -28,14 +30,37 @@ export function openingOf({ door }: Room, s: Scenario): Opening {
 }
 
 /** m³/s blown into a room by its registers, less what its own return grilles take. */
-export const netSupply = (room: string, model: AirModel, flows: AirFlows): number =>
+export const netSupply = (room: string, model: AirModel, flows: Pick<AirFlows, 'terminals'>): number =>
   model.terminals.reduce((sum, t) => {
     const q = t.room === room ? (flows.terminals[t.id] ?? 0) : 0;
     return sideOf(model, t.section) === 'supply' ? sum + q : sum - q;
   }, 0);
 
-/** A room's own leaks to the outside; none are counted where its walls are not entered. */
-export function leakOf(room: string, leaks: Outcome<HouseLeaks> | undefined, coefficient: number) {
-  if (!leaks?.ok) return { coefficient: 0, exponent: usualExponent };
-  return { coefficient: coefficient * (leaks.value.shares[room] ?? 0), exponent: leaks.value.exponent };
+/**
+ * The house with every door shut that gets shut, in plain numbers. Where nobody knows how it leaks, its open part is
+ * taken to stand at the pressure of outdoors and rooms to have no leaks of their own.
+ */
+export function houseAir(house: House, leaks: Outcome<HouseLeaks>, s: Scenario): HouseAir {
+  const whole = leaks.ok ? s.of(asGiven('house.airtightness', 'number', leaks.value.coefficient)) : 0;
+  const rooms = inOrder(house.rooms).flatMap(([id, room]) =>
+    doorShuts(room, s)
+      ? [{ id, opening: openingOf(room, s).all, leak: leaks.ok ? whole * (leaks.value.shares[id] ?? 0) : 0 }]
+      : [],
+  );
+  const own = Math.max(0, whole - rooms.reduce((a, r) => a + r.leak, 0));
+  return {
+    rooms,
+    ...(leaks.ok ? { leaks: { open: own, exponent: leaks.value.exponent } } : {}),
+    exhaust: exhaustOf(house, s),
+  };
+}
+
+/** m³/s by room; what is in no room that is there belongs to the open part. */
+function exhaustOf(house: House, s: Scenario): Readonly<Record<string, number>> {
+  const all: Record<string, number> = {};
+  for (const [, x] of inOrder(house.exhaust)) {
+    const place = x.room ?? '';
+    all[place] = (all[place] ?? 0) + s.of(x.flow);
+  }
+  return all;
 }

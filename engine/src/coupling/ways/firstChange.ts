@@ -1,4 +1,4 @@
-import { nominalAir, solveFlows } from '../../air/flows.ts';
+import { flowSolver, nominalAir } from '../../air/flows.ts';
 import { resized } from '../../air/mend.ts';
 import type { AirModel, DuctSection } from '../../air/result.ts';
 import { stockedRounds } from '../../air/sizes.ts';
@@ -21,11 +21,12 @@ const roundOf = ({ area }: DuctSection): number => Math.sqrt((4 * area) / Math.P
  * Most air gained first. Sections already at the largest stocked size are left out.
  */
 export function sectionChanges(model: AirModel): SectionChange[] {
+  const solve = flowSolver();
   const changes = model.sections.flatMap((x): SectionChange[] => {
     const from = roundOf(x);
     const to = stockedRounds.find((d) => d > from + 1e-6);
     if (to === undefined) return [];
-    const { converged, flow, staticPressure } = solveFlows(resized(model, x.id, to), nominalAir);
+    const { converged, flow, staticPressure } = solve(resized(model, x.id, to), nominalAir);
     return converged ? [{ section: x.id, name: x.name, from, to, flow, staticPressure }] : [];
   });
   return changes.sort((a, b) => b.flow - a.flow || (a.section < b.section ? -1 : 1));

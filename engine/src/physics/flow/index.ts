@@ -1,5 +1,3 @@
-export type { ClosedDoor, WaysOut } from './closedDoor.ts';
-export { closedDoorPressure, openingFor } from './closedDoor.ts';
 export { heatOfAir, keptShare, outletTemperature } from './ductHeat.ts';
 export * from './fittings/index.ts';
 export { compressionFactor, flexibleRoughness } from './flexible.ts';

@@ -1,5 +1,6 @@
 import { compileNetwork } from './compile.ts';
 import { compileFan, fanPressure, fanSlope, operatingPoints } from './fanCurve.ts';
+import { networkProblems, stops } from './problems.ts';
 import { solveNetwork } from './solve.ts';
 import type { NetworkSpec } from './spec.ts';
 
@@ -9,11 +10,11 @@ export type FanPoint = { readonly flow: number; readonly pressure: number; reado
 /**
  * Every operating point of one fan in a network of otherwise monotone elements, by rising flow from 0 to the end of
  * its table: the fan is taken out, its flow forced through the rest, and the pressure that takes held against the
- * curve at `scans` flows. None where the rest of the network has no solution or no fan has that name.
+ * curve at `scans` flows. None where the network has no solution, its table is out of order or no fan has that name.
  */
 export function fanPoints(spec: NetworkSpec, fan: string, scans = 400): FanPoint[] {
   const link = spec.links.find((l) => l.id === fan);
-  if (link?.kind !== 'fan' || link.points.length < 2) return [];
+  if (link?.kind !== 'fan' || networkProblems(spec).some(stops)) return [];
   const { leave = 1, arrive = 1, from, to } = link;
   const links = spec.links.filter((l) => l !== link);
   let solved = true;

@@ -12,7 +12,7 @@ export type CompiledLaws = {
   readonly kind: Uint8Array;
   /** A record for each law, side by side since a law reads all of its own: see `at`. */
   readonly numbers: Float64Array;
-  readonly fans: readonly (FanCurve | undefined)[];
+  readonly fans: (FanCurve | undefined)[];
 };
 
 export const DUCT = 0;
@@ -88,11 +88,21 @@ export function compileLaws(
     laws.numbers[o + at.share] = place.share;
     laws.numbers[o + at.fixed] = place.fixed;
     laws.numbers[o + at.sign] = place.sign;
-    layOut(laws.numbers, o, link);
-    if (link.kind === 'fan') laws.fans[i] = compileFan(link.points);
-    if (place.passage < 0) settle(laws, i, place.fixed);
+    write(laws, i, link, place.passage < 0);
   });
   return laws;
+}
+
+/** Writes another law of the same kind in the place of a link, `e` its number in the network as told. */
+export function changeLaw(laws: CompiledLaws, e: number, link: NetworkLink): void {
+  const i = laws.place[e] ?? 0;
+  write(laws, i, link, laws.numbers[RECORD * i + at.share] === 0);
+}
+
+function write(laws: CompiledLaws, i: number, link: NetworkLink, still: boolean): void {
+  layOut(laws.numbers, RECORD * i, link);
+  if (link.kind === 'fan') laws.fans[i] = compileFan(link.points);
+  if (still) settle(laws, i, laws.numbers[RECORD * i + at.fixed] ?? 0);
 }
 
 /** A link whose flow is fixed has its drop for good. */

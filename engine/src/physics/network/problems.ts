@@ -58,7 +58,8 @@ const notNegative = (x: number): boolean => x >= 0 && x < Number.POSITIVE_INFINI
 const isShare = (x: number): boolean => x > 0 && x <= 1;
 const isExponent = (x: number): boolean => x >= 1 && x <= 2;
 
-function linkProblems(l: NetworkLink, problems: NetworkProblem[]): void {
+/** What is wrong with a link by itself, its ends aside. */
+export function linkProblems(l: NetworkLink, problems: NetworkProblem[]): void {
   const { id } = l;
   let good = true;
   const need = (holds: boolean, field: string, found: number): void => {

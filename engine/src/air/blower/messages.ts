@@ -1,0 +1,39 @@
+import type { Judged } from '../../plan/judge.ts';
+import type { Printer } from '../../plan/printer.ts';
+import { fact, nothingToDo, type Say } from '../say.ts';
+
+/** Words for what blowers do. */
+export const sayBlowers: Readonly<Record<string, Say>> = {
+  'operating-points': (j, print) => ({
+    what:
+      fact(j, 'count') > 1
+        ? `The blower’s table rises in places, and with these ducts it can run at ${fact(j, 'count')} flows: ${pointsSaid(j, print)}.`
+        : `The blower’s table rises in places; with these ducts it still runs at one flow only: ${pointsSaid(j, print)}.`,
+    why: 'Which of several it takes hangs on how it started. It may jump from one to another, surge and hum.',
+    mend:
+      j.status === 'ok'
+        ? nothingToDo
+        : 'Hold the table against the sheet first: one wrong point is the usual reason. If it is right choose another setting, or freer ducts that keep to the falling part.',
+  }),
+};
+
+function pointsSaid(j: Judged, print: Printer): string {
+  const one = (i: number): string => {
+    const steady = fact(j, `steady${i}`) === 1 ? '' : ', where it does not stay';
+    return `${print.quantity(fact(j, `flow${i}`), 'flow')} at ${print.quantity(fact(j, `pressure${i}`), 'pressure')}${steady}`;
+  };
+  return Array.from({ length: fact(j, 'count') }, (_, i) => one(i)).join('; ');
+}
+
+/** Why static pressure matters to a blower that holds its airflow: it is paid in power and noise. Undefined for others. */
+export function heldFlowWhy(j: Judged, print: Printer): string | undefined {
+  if (j.facts?.set === undefined) return undefined;
+  const set = print.quantity(fact(j, 'set'), 'flow');
+  if (fact(j, 'holds') !== 1)
+    return `This blower holds ${set} until it can no more. Here it is past that: it runs at its limit, as loud as it gets, and moves ${print.quantity(fact(j, 'flow'), 'flow')}.`;
+  const watts =
+    j.facts.watts === undefined
+      ? 'Its table does not say what it draws.'
+      : `By its table it draws ${print.quantity(fact(j, 'watts'), 'electric-power')} here, and ${print.quantity(fact(j, 'easy'), 'electric-power')} at ${print.quantity(fact(j, 'at'), 'pressure')}.`;
+  return `This blower holds ${set} whatever the ducts ask: pressure does not show as less air but as watts and noise. ${watts} Past its limit the air falls off.`;
+}
