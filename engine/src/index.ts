@@ -1,3 +1,5 @@
+export { beyondWords, damperWords, shortWords } from './air/balance/messages.ts';
+export type { AirBalance, DamperSetting, RoomBalance, SeasonBalance } from './air/balance/result.ts';
 export {
   changeWords,
   nextSizeWords,

@@ -3,6 +3,7 @@ import { attempt, type Outcome, required } from '../plan/outcome.ts';
 import type { Drafts, PlanView } from '../plan/trade.ts';
 import { recordWorking, type Working } from '../plan/working.ts';
 import { agreedFindings } from './agreedFindings.ts';
+import { balanceFinding } from './balance/balanceFinding.ts';
 import { type Bought, boughtSections } from './bought.ts';
 import { closedDoorFindings } from './doors/closedDoorFindings.ts';
 import { housePressureFinding } from './doors/housePressureFinding.ts';
@@ -52,6 +53,7 @@ const known = (result: AirResult, model: AirModel, flows: AirFlows, view: PlanVi
   ...hangingFindings(model, view),
   ...velocityFindings(model, flows, bought),
   ...roomFindings(result, view),
+  balanceFinding(result, (room) => view.project.house.rooms[room]?.name ?? room, chosenUnit(view)?.blower.staticMost),
   ...throwFindings(model, flows, view),
   ...warmReachFinding(model, view),
   ...coldDropFindings(model, view),

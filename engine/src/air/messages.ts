@@ -1,6 +1,7 @@
 import type { Judged, Words } from '../plan/judge.ts';
 import type { Printer } from '../plan/printer.ts';
 import { unknownWords } from '../plan/unknownWords.ts';
+import { sayBalance } from './balance/messages.ts';
 import { sayDoors } from './doors/messages.ts';
 import { sayFilters } from './filters/messages.ts';
 import { sayRegisters } from './registers/messages.ts';
@@ -14,6 +15,7 @@ function provenChange(j: Judged, print: Printer): string {
 }
 
 const say: Readonly<Record<string, Say>> = {
+  ...sayBalance,
   ...sayDoors,
   ...sayFilters,
   ...sayRegisters,

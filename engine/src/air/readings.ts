@@ -1,5 +1,6 @@
 import type { Conditions, ExpectedReading } from '../plan/lines.ts';
 import type { PlanView } from '../plan/trade.ts';
+import { balancedReadings } from './balance/balancedReadings.ts';
 import { closedDoorFindings, doorPressureMost } from './doors/closedDoorFindings.ts';
 import { sideOf } from './model.ts';
 import type { AirResult } from './result.ts';
@@ -32,6 +33,7 @@ export function readings(result: AirResult, conditions: Conditions, view: PlanVi
         good: { min: flow * 0.8, max: flow * 1.2 },
       };
     }),
+    ...balancedReadings(result, point),
     ...doorReadings(result, view),
   ];
 }

@@ -2,6 +2,7 @@ import type { BlowerTable } from '../equipment/result.ts';
 import type { Outcome } from '../plan/outcome.ts';
 import type { Spread } from '../plan/scenario.ts';
 import type { ResultBase } from '../plan/trade.ts';
+import type { AirBalance } from './balance/result.ts';
 import type { DuctSizing } from './sizing/sizeDucts.ts';
 
 /** One stretch of duct in plain numbers; lengths m, leakage as a share of what it carries, insulation m²K/W. */
@@ -91,6 +92,8 @@ export type AirResult = ResultBase & {
   readonly rooms: Readonly<Record<string, RoomAir>>;
   /** The best stocked size of every duct; pending until its job is done. */
   readonly sizing: Outcome<DuctSizing>;
+  /** Damper settings for each season. */
+  readonly balance: Outcome<AirBalance>;
   readonly flow: Outcome<Spread>;
   readonly staticPressure: Outcome<Spread>;
   readonly filterVelocity: Outcome<Spread>;
