@@ -1,4 +1,4 @@
-export { beyondWords, damperWords, shortWords } from './air/balance/messages.ts';
+export { balanceSentence, beyondWords, damperWords, shortWords } from './air/balance/messages.ts';
 export type { AirBalance, DamperSetting, RoomBalance, SeasonBalance } from './air/balance/result.ts';
 export {
   changeWords,

@@ -3,6 +3,9 @@ import type { Printer } from '../../plan/printer.ts';
 import { fact, name, nothingToDo, type Say } from '../say.ts';
 import type { DamperSetting, RoomBalance, SeasonBalance } from './result.ts';
 
+/** Parts of a share that nobody would miss. */
+const asGoodAsAll = 0.995;
+
 type Setting = Pick<DamperSetting, 'set' | 'byHand'> & { readonly at: string };
 
 /** “open”, “turned 35°”, “as far as it goes”: how a damper stands, in few words. */
@@ -12,6 +15,13 @@ function standsWords({ set, at, byHand }: Setting, print: Printer): string {
   if (set === 'beyond') return 'turned as far as it goes, and still too much air';
   if (at === 'register') return 'throttled at the register, by its reading';
   return byHand === undefined ? 'turned, by its reading' : `turned ${print.quantity(byHand, 'angle')} from open`;
+}
+
+/** The one sentence for a season: what all get with the dampers set, and what that costs the blower. */
+export function balanceSentence(season: SeasonBalance, openFlow: number, print: Printer): string {
+  const least = Math.min(1, ...season.rooms.flatMap((r) => r.balanced ?? []));
+  const all = least < asGoodAsAll ? `at least ${print.quantity(least, 'fraction')} of its share` : 'its share';
+  return `With the dampers set for ${season.season} every room gets ${all}: ${print.quantity(season.flow, 'flow')} at the blower against ${print.quantity(season.staticPressure, 'pressure')}, where ${print.quantity(openFlow, 'flow')} moved with all dampers open.`;
 }
 
 /** A damper and its setting, for a table. */
@@ -25,9 +35,6 @@ export const beyondWords = ({ settings }: SeasonBalance): string => {
   const one = names.length === 1;
   return `${names.join(', ')} ${one ? 'is' : 'are'} too large for the share of ${one ? 'its room' : 'their rooms'}: no published damper table goes beyond 60°. Take a smaller size, or put an orifice plate in the collar.`;
 };
-
-/** Parts of a share that nobody would miss. */
-const asGoodAsAll = 0.995;
 
 /** Rooms that stay short whatever the dampers do, and why; nothing where none does. */
 export function shortWords(
