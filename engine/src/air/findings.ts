@@ -14,6 +14,7 @@ import { leakTest } from './leakTest.ts';
 import { type Change, smallestChange } from './mend.ts';
 import { sideOf } from './model.ts';
 import { coldDropFindings } from './registers/coldDropFindings.ts';
+import { draughtFindings } from './registers/draughtFindings.ts';
 import { returnBends } from './registers/returnBends.ts';
 import { roomSoundFindings } from './registers/roomSoundFindings.ts';
 import { throwFindings } from './registers/throwFindings.ts';
@@ -57,6 +58,7 @@ const known = (result: AirResult, model: AirModel, flows: AirFlows, view: PlanVi
   ...throwFindings(model, flows, view),
   ...warmReachFinding(model, view),
   ...coldDropFindings(model, view),
+  ...draughtFindings(model, view),
   ...roomSoundFindings(model, flows, view),
   ...returnBends(model, view),
   ...closedDoorFindings(result, model, flows, view),
