@@ -22,11 +22,11 @@ describe('air at a bed', () => {
   it('below the far wall is what the throw has left after its way across and down', () => {
     const p = edited(bedAt(3.2), ['routes', 'ducts', 'terminals', 'reg-bed-south', 'distance'], measured(3.2));
     const { plan } = evaluate(p, {});
-    const { registers } = plan.agreement.heating ?? { registers: {} };
+    const flow = plan.agreement.heating?.registers['reg-bed-south']?.flow ?? 0;
     const { air } = plan.trades;
     const open = air?.model.ok ? (air.model.value.terminals.find((t) => t.id === 'reg-bed-south')?.freeArea ?? 0) : 0;
     const left = speed(p);
-    const way = throwTo(left, throwConstants['ceiling one way'], (registers['reg-bed-south']?.flow ?? 0) / open, open);
+    const way = throwTo(left, throwConstants['ceiling one way'], flow / open, open);
     expect(way).toBeCloseTo(3.2 + 2.4 - 0.6, 9);
   });
 
