@@ -25,6 +25,9 @@ export type BalancedFlows = {
 const roundsMost = 100;
 /** Of a room's share. */
 const missWanted = 1e-9;
+/** A round that leaves more than this part of the miss before it is followed by one of half the step. */
+const stalled = 0.7;
+const stepLeast = 1 / 8;
 
 /**
  * Damper settings at which every room gets its share of all the air that reaches rooms, at the least loss: one room's
@@ -69,19 +72,29 @@ function settle(task: Task, from: Start): Omit<BalancedFlows, 'beyond'> & Start 
   const held = Object.fromEntries(beyond.map((room) => [room, range.most]));
   let losses: Record<string, number> = { ...from.losses, ...held };
   let { start } = from;
+  let [step, before] = [1, Number.POSITIVE_INFINITY];
   for (let rounds = 1; ; rounds++) {
     const byPlace = new Map(places.map((p) => [p.id, losses[p.room] ?? range.open]));
-    const { start: next, ...flows } = solveFlows(dampered(model, places, byPlace), task.at, start);
-    start = next;
+    const { start: solved, ...flows } = solveFlows(dampered(model, places, byPlace), task.at, start);
+    start = solved;
     const wanted = wantedOf(task, flows);
     const miss = Math.max(0, ...places.map((p, i) => Math.abs(placeFlow(p, flows) / (wanted[i] ?? 0) - 1)));
     const good = flows.converged && Number.isFinite(miss);
     if (!good || miss <= missWanted || rounds >= roundsMost)
       return { converged: good && miss <= missWanted, rounds, miss, losses, flows, start };
     const ways = wayLosses(task.model, places, { flows, losses: byPlace }, wanted, task.at);
-    losses = { ...settings(task, ways, flows), ...held };
+    // Rooms with several unlike ways may swing to and fro: smaller steps calm them.
+    if (miss > stalled * before) step = Math.max(stepLeast, step / 2);
+    before = miss;
+    const next = settings(task, ways, flows);
+    losses = Object.fromEntries(places.map(({ room }) => [room, blend(losses[room], next[room], step)]));
+    Object.assign(losses, held);
   }
 }
+
+/** Part of the way from one loss to the next; a first one is taken whole. */
+const blend = (from: number | undefined, to: number | undefined, step: number): number =>
+  from === undefined ? (to ?? 0) : from + step * ((to ?? from) - from);
 
 /** m³/s that each place is to give: its room's share of what the rooms that can be set get together now. */
 function wantedOf({ places, shares, beyond }: Task, flows: AirFlows): number[] {
