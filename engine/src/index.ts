@@ -1,3 +1,5 @@
+export { balanceSentence, beyondWords, damperWords, shortWords } from './air/balance/messages.ts';
+export type { AirBalance, DamperSetting, RoomBalance, SeasonBalance } from './air/balance/result.ts';
 export type { HouseAir, ShutDoors } from './air/doors/houseAir.ts';
 export { shutSolver, withEnough } from './air/doors/shutDoors.ts';
 export { nominalAir, solveFlows } from './air/flows.ts';

@@ -1,9 +1,11 @@
 import type { Candidate } from '../equipment/result.ts';
+import type { Job } from '../jobs/job.ts';
 import { attempt, type Outcome, required, unresolved } from '../plan/outcome.ts';
 import type { Scenario, Spread } from '../plan/scenario.ts';
 import { scenario, spread } from '../plan/scenario.ts';
 import type { TradeInput } from '../plan/trade.ts';
 import { recordWorking, type Working } from '../plan/working.ts';
+import { balanceInput, balanceJob } from './balance/balanceJob.ts';
 import { operatingPoints, tableRises } from './blower/operatingPoints.ts';
 import { boughtSections } from './bought.ts';
 import { shutDesign } from './doors/shutDesign.ts';
@@ -68,11 +70,16 @@ export function design({ project, upstream }: Input): AirResult {
       bought: boughtSections(project),
     });
   });
+  const balance = attempt(() => {
+    required(flows);
+    return balanceJob(balanceInput(required(model), fittingsOf(ducts, scenario()), loads));
+  });
   return {
     model,
     flows,
     rooms: byRoom,
-    sizing: sizing.ok ? { ok: false, because: 'pending', paths: [sizing.value.key] } : sizing,
+    balance: pendingIn(balance),
+    sizing: pendingIn(sizing),
     flow: pick('flow'),
     staticPressure: pick('static'),
     filterVelocity: pick('filterVelocity'),
@@ -82,11 +89,14 @@ export function design({ project, upstream }: Input): AirResult {
     ...shut.result(pick),
     ladder: attempt(() => ladderOf(required(model), required(flows))),
     workings,
-    wanted: sizing.ok ? [sizing.value] : [],
+    wanted: [sizing, balance].flatMap((job) => (job.ok ? [job.value] : [])),
   };
 }
 
 const withoutStart = ({ start: _start, ends: _ends, ...flows }: SolvedFlows): AirFlows => flows;
+/** A result that its job will bring, or why there is no job. */
+const pendingIn = (job: Outcome<Job>): Outcome<never> =>
+  job.ok ? { ok: false, because: 'pending', paths: [job.value.key] } : job;
 
 function outputs(model: AirModel, rooms: readonly string[], flows: AirFlows): Record<string, number> {
   const reach = (room: string) =>

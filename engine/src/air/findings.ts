@@ -3,6 +3,7 @@ import { attempt, type Outcome, required } from '../plan/outcome.ts';
 import type { Drafts, PlanView } from '../plan/trade.ts';
 import { recordWorking, type Working } from '../plan/working.ts';
 import { agreedFindings } from './agreedFindings.ts';
+import { balanceFinding } from './balance/balanceFinding.ts';
 import { heldFlow } from './blower/heldFlow.ts';
 import { operatingPointsFinding } from './blower/operatingPointsFinding.ts';
 import { type Bought, boughtSections } from './bought.ts';
@@ -16,6 +17,7 @@ import { leakTest } from './leakTest.ts';
 import { type Change, smallestChange } from './mend.ts';
 import { sideOf } from './model.ts';
 import { coldDropFindings } from './registers/coldDropFindings.ts';
+import { draughtFindings } from './registers/draughtFindings.ts';
 import { returnBends } from './registers/returnBends.ts';
 import { roomSoundFindings } from './registers/roomSoundFindings.ts';
 import { throwFindings } from './registers/throwFindings.ts';
@@ -57,9 +59,11 @@ const known = (result: AirResult, model: AirModel, flows: AirFlows, view: PlanVi
   ...hangingFindings(model, view),
   ...velocityFindings(model, flows, bought),
   ...roomFindings(result, view),
+  balanceFinding(result, (room) => view.project.house.rooms[room]?.name ?? room, chosenUnit(view)?.blower.staticMost),
   ...throwFindings(model, flows, view),
   ...warmReachFinding(model, view),
   ...coldDropFindings(model, view),
+  ...draughtFindings(model, view),
   ...roomSoundFindings(model, flows, view),
   ...returnBends(model, view),
   ...closedDoorFindings(result, model, flows, view),

@@ -1,4 +1,5 @@
 import type { MaterialLine } from '../plan/lines.ts';
+import { damperLines } from './balance/damperLines.ts';
 import type { AirModel, AirResult, DuctSection } from './result.ts';
 
 /** Length bought beyond the run for ends and waste. Common practice. */
@@ -7,7 +8,12 @@ const allowance = 1.1;
 /** Ducts by kind and size, collars, straps, registers, filter, sealing. */
 export function materials({ model }: AirResult): readonly MaterialLine[] {
   if (!model.ok) return [];
-  return [...model.value.sections.map(duct), ...joints(model.value), ...faces(model.value)];
+  return [
+    ...model.value.sections.map(duct),
+    ...joints(model.value),
+    ...damperLines(model.value),
+    ...faces(model.value),
+  ];
 }
 
 const duct = (x: DuctSection): MaterialLine => ({

@@ -1,6 +1,7 @@
 import type { Judged, Words } from '../plan/judge.ts';
 import type { Printer } from '../plan/printer.ts';
 import { unknownWords } from '../plan/unknownWords.ts';
+import { sayBalance } from './balance/messages.ts';
 import { heldFlowWhy, sayBlowers } from './blower/messages.ts';
 import { sayDoors } from './doors/messages.ts';
 import { sayFaults } from './faults/messages.ts';
@@ -17,6 +18,7 @@ function provenChange(j: Judged, print: Printer): string {
 
 const say: Readonly<Record<string, Say>> = {
   ...sayBlowers,
+  ...sayBalance,
   ...sayDoors,
   ...sayFaults,
   ...sayFilters,

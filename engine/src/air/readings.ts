@@ -1,5 +1,6 @@
 import type { Conditions, ExpectedReading } from '../plan/lines.ts';
 import type { PlanView } from '../plan/trade.ts';
+import { balancedReadings } from './balance/balancedReadings.ts';
 import { closedDoorFindings } from './doors/closedDoorFindings.ts';
 import { doorPressureMost } from './doors/shutDoors.ts';
 import { sideOf } from './model.ts';
@@ -33,6 +34,7 @@ export function readings(result: AirResult, conditions: Conditions, view: PlanVi
         good: { min: flow * 0.8, max: flow * 1.2 },
       };
     }),
+    ...balancedReadings(result, point),
     ...doorReadings(result, view),
   ];
 }

@@ -3,6 +3,7 @@ import type { FanPoint } from '../physics/network/index.ts';
 import type { Outcome } from '../plan/outcome.ts';
 import type { Spread } from '../plan/scenario.ts';
 import type { ResultBase } from '../plan/trade.ts';
+import type { AirBalance } from './balance/result.ts';
 import type { ShutCases } from './doors/shutCases.ts';
 import type { DuctSizing } from './sizing/sizeDucts.ts';
 
@@ -93,6 +94,8 @@ export type AirResult = ResultBase & {
   readonly rooms: Readonly<Record<string, RoomAir>>;
   /** The best stocked size of every duct; pending until its job is done. */
   readonly sizing: Outcome<DuctSizing>;
+  /** Damper settings for each season. */
+  readonly balance: Outcome<AirBalance>;
   readonly flow: Outcome<Spread>;
   readonly staticPressure: Outcome<Spread>;
   readonly filterVelocity: Outcome<Spread>;

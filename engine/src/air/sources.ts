@@ -1,8 +1,10 @@
 import type { Sources } from '../plan/source.ts';
+import { balanceSources } from './balance/sources.ts';
 import { registerSources } from './registers/sources.ts';
 import { sizingSources } from './sizing/sources.ts';
 
 export const sources: Sources = {
+  ...balanceSources,
   ...registerSources,
   ...sizingSources,
   'air.static': { title: 'The unit’s data sheet: most external static pressure', standing: 'maker' },

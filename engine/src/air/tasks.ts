@@ -1,4 +1,5 @@
 import type { Task } from '../plan/lines.ts';
+import { damperPlaces } from './balance/places.ts';
 import type { AirResult } from './result.ts';
 
 const minute = 60;
@@ -12,6 +13,8 @@ const attic = [
 export function tasks({ model }: AirResult): readonly Task[] {
   if (!model.ok) return [];
   const runs = model.value.sections.length;
+  const places = damperPlaces(model.value);
+  const collars = places.filter((p) => p.at === 'collar').length;
   const each = (low: number, likely: number, high: number) => ({
     low: runs * low * minute,
     likely: runs * likely * minute,
@@ -51,5 +54,40 @@ export function tasks({ model }: AirResult): readonly Task[] {
       safeStops: ['After each joint: tub closed, lamp off, hatch guarded'],
       cautions: attic,
     },
+    ...(places.length > 1 ? balancing(collars, places.length) : []),
   ];
 }
+
+/** A damper is no use where no hand gets to it; a room alone needs none. */
+const balancing = (collars: number, places: number): Task[] => [
+  ...(collars > 0
+    ? [
+        {
+          id: 'air/dampers',
+          trade: 'air',
+          what: 'Fit a damper in every supply collar at the plenum, its handle where a hand reaches it later and its blade’s angle marked outside the insulation',
+          holdPoint: 'connect',
+          duration: {
+            low: collars * 8 * minute,
+            likely: collars * 15 * minute,
+            high: collars * 30 * minute,
+          },
+          people: 1,
+          after: ['air/hang'],
+          safeStops: ['After each damper: locked open, collar taped'],
+          cautions: [...attic, 'Cut sheet metal is sharp: gloves.'],
+        } as const,
+      ]
+    : []),
+  {
+    id: 'air/balance',
+    trade: 'air',
+    what: 'Set the dampers: first as the plan says, then by the readings at every register; lock them and write down where they stand',
+    holdPoint: 'start',
+    duration: { low: places * 6 * minute, likely: places * 12 * minute, high: places * 25 * minute },
+    people: 2,
+    after: ['air/seal', ...(collars > 0 ? ['air/dampers'] : [])],
+    safeStops: ['Any time: all dampers locked, none shut'],
+    cautions: ['Measure static pressure again at the end: dampers add to it.', ...attic],
+  },
+];

@@ -1,3 +1,5 @@
+import { type BalanceInput, balanceAir } from '../air/balance/balanceAir.ts';
+import { balanceKind, balanceVersion } from '../air/balance/balanceJob.ts';
 import type { DuctSizingInput } from '../air/sizing/setUp.ts';
 import { sizeDucts } from '../air/sizing/sizeDucts.ts';
 import { sizingKind, sizingVersion } from '../air/sizing/sizingJob.ts';
@@ -70,6 +72,10 @@ const kinds: Readonly<Record<string, { readonly version: number; readonly run: R
   [sizingKind]: {
     version: sizingVersion,
     run: (inputs) => attempt(() => sizeDucts(inputs as DuctSizingInput)),
+  },
+  [balanceKind]: {
+    version: balanceVersion,
+    run: (inputs) => attempt(() => balanceAir(inputs as BalanceInput)),
   },
   [waysKind]: {
     version: waysVersion,

@@ -2,6 +2,7 @@ import { assemblies } from './assemblies.ts';
 import { exhaust } from './exhaust.ts';
 import { choice, flag, group, map, points, quantity, reference, text } from './field.ts';
 import { openings } from './openings.ts';
+import { rest } from './rest.ts';
 
 const door = group(
   {
@@ -93,6 +94,7 @@ const rooms = map(
     outline: points({ label: 'Outline', help: 'Corners of the floor plan, in order round the room.' }),
     conditioned: choice({ yes: 'Heated and cooled', no: 'Left to itself' }, { label: 'Heated', default: 'yes' }),
     door,
+    rest,
   },
   { label: 'Rooms', one: 'Room' },
 );

@@ -4,6 +4,7 @@ import { Sheet } from '../../look/Sheet.tsx';
 import { Drivers } from '../../quantity/Drivers.tsx';
 import { Quantity, QuantityRange } from '../../quantity/Quantity.tsx';
 import { useSession } from '../../services.ts';
+import { BalanceSheet } from './BalanceSheet.tsx';
 import { OutcomeOr } from './OutcomeOr.tsx';
 import { PressureLadder } from './PressureLadder.tsx';
 import { SizesSheet } from './SizesSheet.tsx';
@@ -52,6 +53,7 @@ export function AirResultSheets({
       <SizesSheet outcome={result.sizing} />
       <WaysSheet outcome={season.ways} />
       <RoomFlows rooms={Object.values(result.rooms)} />
+      <BalanceSheet outcome={result.balance} />
     </>
   );
 }

@@ -10,7 +10,7 @@ import type { AirModel } from '../result.ts';
 import { blowingOf, distanceOf } from './outlet.ts';
 
 /** m from the ceiling to the middle of a register near it, and the height of heads. Source: `air.cold-drop`. */
-const belowCeiling = 0.2;
+export const belowCeiling = 0.2;
 const heads = 1.8;
 
 /**

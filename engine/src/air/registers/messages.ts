@@ -41,6 +41,14 @@ export const sayRegisters: Readonly<Record<string, Say>> = {
         ? nothingToDo
         : 'Tilt the blades a little upward so that the air clings to the ceiling, set it within a hand of the ceiling, or take a smaller open face: faster air falls less. Do not aim it at bed, sofa or cot.',
   }),
+  draught: (j, print) => ({
+    what: `${j.facts?.season === 'heating' ? 'On the cold night' : 'On the hot afternoon'} the air of “${String(j.facts?.register ?? '')}” passes ${placeWords(j)} in “${name(j)}” ${highOf(j) < hardlyMoving ? 'aside or hardly moving' : `at ${print.value(j)}`}; ${print.limit(j)} is where people at rest begin to feel it.`,
+    why: 'Who lies or sits still feels moving air as cold, warm as it may be, and shuts the register.',
+    mend:
+      j.status === 'ok'
+        ? 'Nothing to do; keep the blades turned away from it.'
+        : 'Turn the blades away from it, move bed, cot or sofa out of the way the air takes, fan the register out, or run it slower through a larger face.',
+  }),
   'room-sound': (j, print) => ({
     what: `Registers and grilles of “${name(j)}” are heard at ${heard(j, print)}; ${print.limit(j)} suits such a room, and the loudest is “${String(j.facts?.loudest ?? '')}”.`,
     why: 'A hiss at night gets a towel pushed into the register, and then the room starves. The blower’s own noise comes on top.',
@@ -58,6 +66,15 @@ export const sayRegisters: Readonly<Record<string, Say>> = {
         : 'Lead the return round one bend, in flexible duct or lined board, before you cut the ceiling; not over a bedroom or the sofa.',
   }),
 };
+
+/** m/s below which nobody tells moving air from still. */
+const hardlyMoving = 0.05;
+const highOf = (j: Judged): number =>
+  !j.value.ok ? 0 : typeof j.value.value === 'number' ? j.value.value : j.value.value.high;
+
+/** “the bed”, or its own name. */
+const placeWords = (j: Judged): string =>
+  j.facts?.place === undefined ? `the ${String(j.facts?.kind ?? 'bed')}` : `“${String(j.facts.place)}”`;
 
 /** Across a room nobody asks for sixteenths of an inch. */
 const far = (length: number, print: Printer): string =>

@@ -12,6 +12,16 @@ export const registerSources: Sources = {
     edition: '2007, table 6-2, as quoted',
     standing: 'standard',
   },
+  'air.draught': {
+    title:
+      'ISO 7730 class of limits for people at rest: 0.25 m/s, and 0.15 m/s in winter for who lies; the free-jet profile beside the middle',
+    edition: '1984 and after',
+    standing: 'from memory',
+  },
+  'jet.beside': {
+    title: 'Free jets: Gaussian across, half of the speed left at a tenth of the way; textbook of turbulent jets',
+    standing: 'from memory',
+  },
   'air.cold-drop': {
     title: 'Common practice, no source: cold air should not come below 1.8 m before the far wall',
     standing: 'common practice',

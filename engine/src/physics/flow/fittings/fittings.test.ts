@@ -1,6 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { branchLoss, branchLossOnBranch, fittingLoss, lookUp, lossTables, straightRunLoss } from './index.ts';
+import {
+  bladeAngle,
+  branchLoss,
+  branchLossOnBranch,
+  fittingLoss,
+  lookUp,
+  lossTables,
+  straightRunLoss,
+} from './index.ts';
 
 const value = (looked: ReturnType<typeof lookUp>): number => (looked.ok ? looked.value : Number.NaN);
 
@@ -23,6 +31,25 @@ describe.each(lossTables.map((t) => [t.id, t] as const))('the table of %s', (_id
   it('says how far it goes rather than carry on beyond its ends', () => {
     for (const x of [from - 0.01, to + 0.01, Number.NaN])
       expect(lookUp(table, x)).toMatchObject({ ok: false, input: table.input, from, to });
+  });
+});
+
+describe('a damper’s blade', () => {
+  // checks/air 5, SMACNA 14-18A, from memory.
+  it('stands at the published angle for the published loss, and nowhere beyond 60 degrees', () => {
+    const published = [0.2, 0.52, 1.5, 4.5, 11, 29, 108];
+    expect(published.map((loss) => value(bladeAngle(loss)))).toEqual([0, 10, 20, 30, 40, 50, 60]);
+    for (const loss of [0.19, 108.1, Number.NaN, Number.POSITIVE_INFINITY]) expect(bladeAngle(loss).ok).toBe(false);
+  });
+
+  it('turned so far loses what was asked of it', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 0.2, max: 108, noNaN: true }), (loss) => {
+        const back = value(fittingLoss('damper', { angle: value(bladeAngle(loss)) }));
+        return Math.abs(back / loss - 1) < 1e-9;
+      }),
+      { seed: 20261125, numRuns: 200 },
+    );
   });
 });
 

@@ -1,3 +1,4 @@
+export { bladeAngle, bladeLosses } from './blade.ts';
 export { branchLoss, branchLossOnBranch, straightRunLoss } from './junctions.ts';
 export type { FittingKind, FittingShape } from './kinds.ts';
 export { fittingLoss } from './kinds.ts';
