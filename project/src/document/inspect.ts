@@ -5,12 +5,13 @@ import type { SchemaNode } from './nodes.ts';
 import { rootNode } from './nodes.ts';
 import type { Path, Problem } from './problem.ts';
 import { asked, echo } from './problem.ts';
+import { wayProblems } from './wayLength.ts';
 
-/** What is kept in a valid document and yet worth a question: implausible values, dangling references, unknown fields. */
+/** What is kept in a valid document and yet worth a question: implausible values, dangling references, unknown fields, ducts drawn longer than entered. */
 export function inspect(project: Project): Problem[] {
   const problems: Problem[] = [];
   look(rootNode, project as Tree, [], (p) => problems.push(p), project as Tree);
-  return problems;
+  return [...problems, ...wayProblems(project)];
 }
 
 type Tree = Readonly<Record<string, unknown>>;
