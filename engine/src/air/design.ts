@@ -5,6 +5,7 @@ import { scenario, spread } from '../plan/scenario.ts';
 import type { TradeInput } from '../plan/trade.ts';
 import { recordWorking, type Working } from '../plan/working.ts';
 import { boughtSections } from './bought.ts';
+import { curvesOf } from './curves.ts';
 import { inTable, nominalAir, solveFlows } from './flows.ts';
 import { ladderOf } from './ladder.ts';
 import { airModel, sideOf } from './model.ts';
@@ -60,6 +61,7 @@ export function design({ project, upstream }: Input): AirResult {
     staticPressure: pick('static'),
     filterVelocity: pick('filterVelocity'),
     ladder: attempt(() => ladderOf(required(model), required(flows))),
+    curves: attempt(() => curvesOf(required(model), required(flows), required(solved).start)),
     workings,
     wanted: sizing.ok ? [sizing.value] : [],
   };

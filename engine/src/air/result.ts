@@ -2,6 +2,8 @@ import type { BlowerTable } from '../equipment/result.ts';
 import type { Outcome } from '../plan/outcome.ts';
 import type { Spread } from '../plan/scenario.ts';
 import type { ResultBase } from '../plan/trade.ts';
+import type { AirCurves } from './curves.ts';
+import type { Rung } from './ladder.ts';
 import type { DuctSizing } from './sizing/sizeDucts.ts';
 
 /** One stretch of duct in plain numbers; lengths m, leakage as a share of what it carries, insulation m²K/W. */
@@ -95,7 +97,7 @@ export type AirResult = ResultBase & {
   readonly staticPressure: Outcome<Spread>;
   readonly filterVelocity: Outcome<Spread>;
   /** Pressure used along the worst path, piece by piece, for the pressure ladder. */
-  readonly ladder: Outcome<
-    readonly { readonly piece: string; readonly side: 'supply' | 'return' | 'unit'; readonly drop: number }[]
-  >;
+  readonly ladder: Outcome<readonly Rung[]>;
+  /** Blower and ducts over flow, for their picture. */
+  readonly curves: Outcome<AirCurves>;
 };
