@@ -1,3 +1,4 @@
+export type { AirCurves } from './air/curves.ts';
 export {
   changeWords,
   nextSizeWords,
@@ -5,9 +6,11 @@ export {
   runnerUpWords,
   sizingSentence,
 } from './air/sizing/messages.ts';
+export { stockedNeighbours } from './air/sizing/neighbours.ts';
 export type { DuctSizing } from './air/sizing/sizeDucts.ts';
 export { solveSizing } from './air/sizing/solveSizing.ts';
 export type { SizingSection, SizingSpec } from './air/sizing/spec.ts';
+export type { DuctShape } from './air/sizing/stock.ts';
 export { binsOfHours } from './climate/bins.ts';
 export type { Place } from './climate/result.ts';
 export { rowsOfYear } from './climate/rowsOfYear.ts';
@@ -35,6 +38,7 @@ export {
 } from './equipment/coil/bypass.ts';
 export { coilOf, standardAir } from './equipment/coil/fit.ts';
 export { coilOutput } from './equipment/coil/operate.ts';
+export type { Winter } from './equipment/result.ts';
 export { defrostLoss } from './equipment/sheet.ts';
 export type { FirstAnswer, FirstWinter } from './first/answer.ts';
 export { firstAnswer, unitStatus } from './first/answer.ts';

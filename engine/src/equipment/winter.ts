@@ -3,8 +3,8 @@ import { heatOfYear, type Upstream } from './ownSeason.ts';
 import type { UnitModel, Winter, WinterBin } from './result.ts';
 import { helpOf, stopsAt } from './season.ts';
 
-/** K of outdoor temperature in one bin of the winter. */
-const binWidth = 3;
+/** K of outdoor temperature in one bin of the winter; four make 10 °C or 18 °F. */
+const binWidth = 2.5;
 
 /**
  * The heating hours of the year by outdoor temperature and by how the unit would run in them. Help comes before
