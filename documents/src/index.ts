@@ -1,7 +1,7 @@
 export type { DuctFact, DuctFacts, FaceFact, Size, Spot } from './ductPlan/ductFacts.ts';
 export { ductFacts } from './ductPlan/ductFacts.ts';
 export { ductPlanSvg } from './ductPlan/ductPlanSvg.ts';
-export { madeOf, sizeWords } from './ductPlan/ductWords.ts';
+export { lostWords, madeOf, sizeWords } from './ductPlan/ductWords.ts';
 export { lineHeight } from './ductPlan/labels.ts';
 export type { DuctLayout } from './ductPlan/layOut.ts';
 export { layOutDucts } from './ductPlan/layOut.ts';

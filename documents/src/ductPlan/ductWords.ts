@@ -27,13 +27,19 @@ export const orUnknown = (value: number | undefined, kind: Kind, units: System):
 export function ductLabels(duct: DuctFact, units: System): readonly (readonly string[])[] {
   const size = sizeWords(duct.size, units);
   const flow = duct.flow === undefined ? [] : [printQuantity(duct.flow, 'flow', units)];
-  const lost = duct.drop === undefined ? [] : [`−${printQuantity(duct.drop, 'pressure', units)}`];
+  const lost = duct.drop === undefined ? [] : [lostWords(duct.drop, units)];
   return [
     [`${duct.tag} ${duct.name}`, [size, ...flow, ...lost].join(' · ')],
     [`${duct.tag} · ${size}`, [...flow, ...lost].join(' · ')].filter((line) => line !== ''),
     [`${duct.tag} · ${size}`, ...flow],
     [duct.tag],
   ];
+}
+
+/** “−15 Pa”; what rounds to nothing has no sign. */
+export function lostWords(drop: number, units: System): string {
+  const printed = printQuantity(drop, 'pressure', units);
+  return printed.startsWith('0 ') ? printed : `−${printed}`;
 }
 
 /** What stands beside a register: its flow. */

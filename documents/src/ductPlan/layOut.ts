@@ -22,7 +22,7 @@ export type Box = { readonly left: number; readonly right: number; readonly bott
 /** m across a duct where no size is entered, and of every duct of a schematic. */
 const plainWidth = 0.2;
 /** m along and across an air handler whose sides are not entered. */
-const plainHandler = { length: 1.2, depth: 0.55 };
+const plainHandler = { length: 1.2, depth: 0.7 };
 
 /**
  * The ducts in plan: to scale where every section has a way drawn, else a tidy tree with supply to the right and

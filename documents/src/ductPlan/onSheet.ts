@@ -40,7 +40,9 @@ export function pictureOf(layout: DuctLayout, framing: Framing): DuctPicture {
   const left = field.x + (field.width - (box.right - box.left) * perMetre) / 2;
   const top = field.y + (field.height - (box.top - box.bottom) * perMetre) / 2;
   const put = ([x, y]: Spot): Spot => [left + (x - box.left) * perMetre, top + (box.top - y) * perMetre];
-  const ducts = layout.ducts.map((laid) => onSheet(laid, put, framing));
+  // The risers of a schematic lie over one another: arrows and labels stand at the run that is a section's own.
+  const ownOf = (way: readonly Spot[]): readonly Spot[] => (layout.scaled ? way : way.slice(-2));
+  const ducts = layout.ducts.map((laid) => onSheet(laid, put, framing, ownOf(laid.way)));
   const faces = layout.faces.map(({ face, at }) => ({ face, box: squareAt(put(at), mark) }));
   const handler = layout.handler.map(put);
   const rooms = layout.rooms.map((r) => ({ ...r, corners: r.corners.map(put) }));
@@ -54,7 +56,7 @@ export function pictureOf(layout: DuctLayout, framing: Framing): DuctPicture {
     ...ducts.map(({ duct, way, width }) => ({
       id: duct.id,
       texts: framing.ductTexts(duct),
-      anchors: anchorsOf(way, width / 2 + letters * 0.25),
+      anchors: anchorsOf(ownOf(way), width / 2 + letters * 0.25),
     })),
   ];
   const labels = placeLabels(wanted, { taken, within: field, size: letters });
@@ -62,9 +64,14 @@ export function pictureOf(layout: DuctLayout, framing: Framing): DuctPicture {
   return { ducts, faces, handler, rooms, labels, roomLabels };
 }
 
-function onSheet({ duct, way, width }: LaidDuct, put: (s: Spot) => Spot, { perMetre, widthLeast }: Framing) {
+function onSheet(
+  { duct, way, width }: LaidDuct,
+  put: (s: Spot) => Spot,
+  { perMetre, widthLeast }: Framing,
+  own: readonly Spot[],
+) {
   const placed = way.map(put);
-  const [from, to] = longestOf(placed);
+  const [from, to] = longestOf(own.map(put));
   const turn = (Math.atan2(to[1] - from[1], to[0] - from[0]) * 180) / Math.PI;
   return {
     duct,

@@ -2,7 +2,7 @@ import type { DuctFact, Spot } from './ductFacts.ts';
 
 /** Between levels and between rows of the schematic, and from the air handler's middle to where its ducts begin. */
 const level = 3;
-const row = 1;
+const row = 1.6;
 const handlerHalf = 0.6;
 
 /**

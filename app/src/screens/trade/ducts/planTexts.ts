@@ -1,5 +1,5 @@
 import type { DuctFact, FaceFact } from '@kneewall/documents';
-import { sizeWords } from '@kneewall/documents';
+import { lostWords, sizeWords } from '@kneewall/documents';
 import { printQuantity, type System } from '@kneewall/project';
 
 /** Pictures at least so wide have room for names. px. */
@@ -11,7 +11,7 @@ export const textsFor =
   (duct: DuctFact): readonly (readonly string[])[] => {
     const size = sizeWords(duct.size, units);
     const flow = duct.flow === undefined ? [] : [printQuantity(duct.flow, 'flow', units)];
-    const lost = duct.drop === undefined ? [] : [`−${printQuantity(duct.drop, 'pressure', units)}`];
+    const lost = duct.drop === undefined ? [] : [lostWords(duct.drop, units)];
     const short = [[`${duct.tag} · ${size}`, ...flow], [duct.tag]];
     return width < roomy ? short : [[`${duct.tag} ${duct.name}`, [size, ...flow, ...lost].join(' · ')], ...short];
   };
