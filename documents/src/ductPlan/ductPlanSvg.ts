@@ -15,7 +15,7 @@ import { sheetStyle } from './style.ts';
 
 /** mm: letters of labels, half a register's mark, the least height of the drawing, and room round it for labels. */
 const letters = 2.4;
-const mark = 1.7;
+const mark = 2.1;
 const drawingLeast = 95;
 const titleHeight = 15;
 const barsHeight = 14;
