@@ -1,6 +1,7 @@
 import { check } from './commands/check.ts';
 import { importFile } from './commands/importFile.ts';
 import { newProject } from './commands/newProject.ts';
+import { papers } from './commands/papers.ts';
 import { serve } from './commands/serve.ts';
 import { study } from './commands/study.ts';
 import { year } from './commands/year.ts';
@@ -13,6 +14,8 @@ const usage = `Kneewall plans, builds and proves a ducted heat pump in a small h
       What holds, what is tight, what fails, and what would mend it.
   kneewall year FILE [--json] [--csv OUT] [--step SECONDS] [--units us|si]
       The house through a year: heat, cooling, attic, and what it does alone.
+  kneewall papers FILE --out DIR [--units us|si]
+      Sheets to print: the ducts in plan, to scale, with sizes and flows.
   kneewall study FILE|DIR --out FILE [--samples N] [--seed S] [--workers W]
       The loads of many houses, each as this one may be: percentiles, and what
       would be worth knowing.
@@ -32,6 +35,7 @@ const commands: Readonly<Record<string, (args: readonly string[]) => Promise<num
   check,
   new: newProject,
   import: importFile,
+  papers,
   serve,
   study,
   year,

@@ -1,1 +1,10 @@
+export type { DuctFact, DuctFacts, FaceFact, Size, Spot } from './ductPlan/ductFacts.ts';
+export { ductFacts } from './ductPlan/ductFacts.ts';
+export { ductPlanSvg } from './ductPlan/ductPlanSvg.ts';
+export { lostWords, madeOf, sizeWords } from './ductPlan/ductWords.ts';
+export { lineHeight } from './ductPlan/labels.ts';
+export type { DuctLayout } from './ductPlan/layOut.ts';
+export { layOutDucts } from './ductPlan/layOut.ts';
+export type { DuctPicture } from './ductPlan/onSheet.ts';
+export { pictureOf } from './ductPlan/onSheet.ts';
 export { csvCell, materialsCsv } from './materialsCsv.ts';

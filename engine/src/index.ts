@@ -1,5 +1,6 @@
 export { balanceSentence, beyondWords, damperWords, shortWords } from './air/balance/messages.ts';
 export type { AirBalance, DamperSetting, RoomBalance, SeasonBalance } from './air/balance/result.ts';
+export type { AirCurves } from './air/curves.ts';
 export type { HouseAir, ShutDoors } from './air/doors/houseAir.ts';
 export { shutSolver, withEnough } from './air/doors/shutDoors.ts';
 export { nominalAir, solveFlows } from './air/flows.ts';
@@ -11,9 +12,11 @@ export {
   runnerUpWords,
   sizingSentence,
 } from './air/sizing/messages.ts';
+export { stockedNeighbours } from './air/sizing/neighbours.ts';
 export type { DuctSizing } from './air/sizing/sizeDucts.ts';
 export { solveSizing } from './air/sizing/solveSizing.ts';
 export type { SizingSection, SizingSpec } from './air/sizing/spec.ts';
+export type { DuctShape } from './air/sizing/stock.ts';
 export { binsOfHours } from './climate/bins.ts';
 export type { Place } from './climate/result.ts';
 export { rowsOfYear } from './climate/rowsOfYear.ts';
@@ -42,6 +45,7 @@ export {
 } from './equipment/coil/bypass.ts';
 export { coilOf, standardAir } from './equipment/coil/fit.ts';
 export { coilOutput } from './equipment/coil/operate.ts';
+export type { Winter } from './equipment/result.ts';
 export { defrostLoss } from './equipment/sheet.ts';
 export type { FirstAnswer, FirstWinter } from './first/answer.ts';
 export { firstAnswer, unitStatus } from './first/answer.ts';

@@ -8,6 +8,7 @@ import { recordWorking, type Working } from '../plan/working.ts';
 import { balanceInput, balanceJob } from './balance/balanceJob.ts';
 import { operatingPoints, tableRises } from './blower/operatingPoints.ts';
 import { boughtSections } from './bought.ts';
+import { curvesOf } from './curves.ts';
 import { shutDesign } from './doors/shutDesign.ts';
 import { flowSolver, inTable, nominalAir, type SolvedFlows } from './flows.ts';
 import { ladderOf } from './ladder.ts';
@@ -88,6 +89,7 @@ export function design({ project, upstream }: Input): AirResult {
       : {}),
     ...shut.result(pick),
     ladder: attempt(() => ladderOf(required(model), required(flows))),
+    curves: attempt(() => curvesOf(required(model), required(flows), required(solved).start)),
     workings,
     wanted: [sizing, balance].flatMap((job) => (job.ok ? [job.value] : [])),
   };

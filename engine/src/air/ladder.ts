@@ -1,7 +1,13 @@
 import { sideOf } from './model.ts';
 import type { AirFlows, AirModel, DuctSection, Terminal } from './result.ts';
 
-export type Rung = { readonly piece: string; readonly side: 'supply' | 'return' | 'unit'; readonly drop: number };
+export type Rung = {
+  readonly piece: string;
+  readonly side: 'supply' | 'return' | 'unit';
+  readonly drop: number;
+  /** The section it is, where it is one. */
+  readonly section?: string;
+};
 
 /** Pressure used along the hardest way from the rooms through the unit and back, piece by piece, Pa. */
 export function ladderOf(model: AirModel, flows: AirFlows): Rung[] {
@@ -31,7 +37,7 @@ function wayTo(model: AirModel, flows: AirFlows, terminal: Terminal, side: 'supp
   }
   const q = flows.terminals[terminal.id] ?? 0;
   return [
-    ...sections.map((x): Rung => ({ piece: x.name, side, drop: flows.drops[x.id] ?? 0 })),
+    ...sections.map((x): Rung => ({ piece: x.name, side, drop: flows.drops[x.id] ?? 0, section: x.id })),
     { piece: terminal.name, side, drop: terminal.resistance * q * q },
   ];
 }

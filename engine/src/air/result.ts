@@ -4,7 +4,9 @@ import type { Outcome } from '../plan/outcome.ts';
 import type { Spread } from '../plan/scenario.ts';
 import type { ResultBase } from '../plan/trade.ts';
 import type { AirBalance } from './balance/result.ts';
+import type { AirCurves } from './curves.ts';
 import type { ShutCases } from './doors/shutCases.ts';
+import type { Rung } from './ladder.ts';
 import type { DuctSizing } from './sizing/sizeDucts.ts';
 
 /** One stretch of duct in plain numbers; lengths m, leakage as a share of what it carries, insulation m²K/W. */
@@ -108,7 +110,7 @@ export type AirResult = ResultBase & {
   /** Pa of the hall against outdoors, every exhaust on, the blower on or off, whichever is worse; where a flue is open. */
   readonly housePressure: Outcome<Spread>;
   /** Pressure used along the worst path, piece by piece, for the pressure ladder. */
-  readonly ladder: Outcome<
-    readonly { readonly piece: string; readonly side: 'supply' | 'return' | 'unit'; readonly drop: number }[]
-  >;
+  readonly ladder: Outcome<readonly Rung[]>;
+  /** Blower and ducts over flow, for their picture. */
+  readonly curves: Outcome<AirCurves>;
 };

@@ -16,6 +16,7 @@ import { balancePoint, cyclingHours, heatingHours, helpedHours } from './season.
 import { betweenRows, readSheet } from './sheet.ts';
 import { unitAt } from './unitAt.ts';
 import { blowerModel, type CandidateInput, unitModel } from './unitModel.ts';
+import { winterOf } from './winter.ts';
 
 /** What each candidate gives at the cold night and the hot hour, how long it cycles, and what it draws. Pure. */
 export function design({ project, upstream }: TradeInput<'climate' | 'loads'>): EquipmentResult {
@@ -70,6 +71,7 @@ function candidateOf(
     cyclingHours: attempt(() => cyclingHours(unit, upstream)),
     heatingHours: attempt(() => heatingHours(upstream)),
     helpedHours: attempt(() => helpedHours(unit, upstream, s.maybe(input.outdoorLeast))),
+    winter: attempt(() => winterOf(unit, upstream, s.maybe(input.outdoorLeast))),
     seasons: {
       own: attempt(() => ownSeason(unit, upstream, s.maybe(input.outdoorLeast))),
       usHeating: usHeating(unit),

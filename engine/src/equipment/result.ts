@@ -55,6 +55,20 @@ export type OwnSeason = {
   readonly hoursBeyond: number;
 };
 
+/** Hours of the heating season in one bin of outdoor temperature, from `from` °C up, by how the unit runs. */
+export type WinterBin = {
+  readonly from: number;
+  /** Runs without stopping; with no lowest speed known, all hours without help. */
+  readonly holding: number;
+  readonly stopStart: number;
+  readonly helped: number;
+  /** Colder than the coldest row of its sheet, and not certain to need help. */
+  readonly beyond: number;
+};
+
+/** The heating season by outdoor temperature, coldest first; bins are `width` K wide. */
+export type Winter = { readonly bins: readonly WinterBin[]; readonly width: number; readonly lowestKnown: boolean };
+
 export type Candidate = {
   readonly id: string;
   readonly name: string;
@@ -75,6 +89,7 @@ export type Candidate = {
   readonly heatingHours: Outcome<number>;
   /** Hours in which the house needs more than it gives. */
   readonly helpedHours: Outcome<Range>;
+  readonly winter: Outcome<Winter>;
   readonly seasons: {
     readonly own: Outcome<OwnSeason>;
     readonly usHeating: Published;

@@ -17,6 +17,7 @@ export type ProblemCode =
   | 'bad-id'
   | 'implausible'
   | 'dangling-reference'
+  | 'length-differs'
   | 'unknown-field'
   | 'conflict'
   | 'unknown-format'

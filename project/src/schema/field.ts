@@ -97,6 +97,16 @@ export const points = (spec: Common) =>
     { node: 'points', ...spec },
   );
 
+/** Points of a way through the house, metres, in order: across the plan, up the plan, above the floor. */
+export const way = (spec: Common) =>
+  described(
+    z
+      .array(z.tuple([z.number(), z.number(), z.number()]))
+      .max(200)
+      .optional(),
+    { node: 'points', ...spec },
+  );
+
 /** Fields that belong together. Unknown fields inside survive loading and saving, yet no type offers them. */
 export const group = <S extends z.ZodRawShape>(shape: S, spec: Common) =>
   described((z.looseObject(shape) as unknown as z.ZodObject<S>).optional(), { node: 'group', ...spec });

@@ -1,4 +1,4 @@
-import { choice, group, map, quantity, reference, text } from './field.ts';
+import { choice, group, map, quantity, reference, text, way } from './field.ts';
 
 const measuredLength = (label: string, neededBy: ['air'] | ['access'] | ['lineset'] | ['condensate'], most: number) =>
   quantity('length', {
@@ -17,6 +17,13 @@ const optionalLength = (label: string, most: number, help?: string) =>
     possible: { min: 0 },
     usually: 'measured',
   });
+
+/** A place in the house; the corner from which all places are measured is the person's own choice. */
+const placeAt = (label: string, help: string) => {
+  const along = (axis: string) =>
+    quantity('length', { label: axis, neededBy: [], plausible: { min: -60, max: 60 }, usually: 'measured' });
+  return group({ x: along('Across the plan'), y: along('Up the plan'), z: along('Above the floor') }, { label, help });
+};
 
 const fittings = map(
   {
@@ -87,6 +94,10 @@ const sections = map(
     width: optionalLength('Width inside', 1.5),
     height: optionalLength('Height inside', 1.5),
     length: measuredLength('Length as installed', ['air'], 40),
+    points: way({
+      label: 'Way in plan',
+      help: 'From the end nearer the air handler outward, measured from one corner of the house: across, up, and above the floor. The drawing follows it; the length beside it is what counts.',
+    }),
     compression: quantity('fraction', {
       label: 'Slack left in flexible duct',
       help: 'Pulled as tight as it goes 0.04; as often seen 0.15; laid in loops 0.30.',
@@ -166,6 +177,10 @@ const terminals = map(
         down: 'Straight down into the room',
       },
       { label: 'It blows', help: 'Look along the blades. A return grille does not blow.', default: 'straight' },
+    ),
+    at: placeAt(
+      'Its place in plan',
+      'Its middle, from the same corner as the ducts. Left empty it is the end of its duct.',
     ),
     distance: quantity('length', {
       label: 'From it to the wall it blows at',
@@ -255,6 +270,10 @@ const ducts = group(
           possible: { min: 0 },
           usually: 'nameplate',
         }),
+        at: placeAt(
+          'Its place in plan',
+          'Its middle, from the same corner as the ducts. Left empty it stands where supply and return begin.',
+        ),
         setting: reference('candidates.*.blower.speeds', {
           label: 'Blower setting',
           help: 'Left empty the plan uses the highest in the table.',
@@ -265,6 +284,13 @@ const ducts = group(
     filter,
     sections,
     terminals,
+    north: quantity('angle', {
+      label: 'Top of the plan looks to',
+      help: 'Compass direction: north 0, east 90, south 180, west 270. Draws the north arrow.',
+      neededBy: [],
+      plausible: { min: 0, max: 360 },
+      usually: 'measured',
+    }),
   },
   { label: 'Ducts' },
 );

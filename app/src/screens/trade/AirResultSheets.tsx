@@ -5,6 +5,8 @@ import { Drivers } from '../../quantity/Drivers.tsx';
 import { Quantity, QuantityRange } from '../../quantity/Quantity.tsx';
 import { useSession } from '../../services.ts';
 import { BalanceSheet } from './BalanceSheet.tsx';
+import { CurvesSheet } from './ducts/CurvesSheet.tsx';
+import { DuctsSheet } from './ducts/DuctsSheet.tsx';
 import { OutcomeOr } from './OutcomeOr.tsx';
 import { PressureLadder } from './PressureLadder.tsx';
 import { SizesSheet } from './SizesSheet.tsx';
@@ -13,15 +15,7 @@ import { WaysSheet } from './WaysSheet.tsx';
 type Air = TradeResults['air'];
 
 /** What flows, what uses up the blower's pressure, and what reaches each room. */
-export function AirResultSheets({
-  result,
-  agreement,
-  season,
-}: {
-  result: Air;
-  agreement: Agreement;
-  season: Plan['season'];
-}) {
+export function AirResultSheets({ result, agreement, plan }: { result: Air; agreement: Agreement; plan: Plan }) {
   return (
     <>
       <Sheet title="What flows">
@@ -50,8 +44,10 @@ export function AirResultSheets({
         )}
         {result.ladder.ok && <PressureLadder rungs={result.ladder.value} />}
       </Sheet>
+      <DuctsSheet plan={plan} />
+      <CurvesSheet plan={plan} />
       <SizesSheet outcome={result.sizing} />
-      <WaysSheet outcome={season.ways} />
+      <WaysSheet outcome={plan.season.ways} />
       <RoomFlows rooms={Object.values(result.rooms)} />
       <BalanceSheet outcome={result.balance} />
     </>

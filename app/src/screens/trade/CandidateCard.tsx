@@ -1,14 +1,19 @@
-import type { TradeResults } from '@kneewall/engine';
+import { type Finding, type TradeResults, worstFirst } from '@kneewall/engine';
+import { printQuantity, type Range } from '@kneewall/project';
+import { FindingLine } from '../../findings/FindingLine.tsx';
 import { StatusMark } from '../../findings/StatusMark.tsx';
 import { Button } from '../../look/Button.tsx';
 import { Quantity, QuantityRange } from '../../quantity/Quantity.tsx';
-import { useServices, useSession } from '../../services.ts';
+import { usePlanner, useServices, useSession, useUnits } from '../../services.ts';
+import { CandidateWinter } from './CandidateWinter.tsx';
 import { OutcomeOr } from './OutcomeOr.tsx';
+import { feelOf } from './winterWays.ts';
 
 type Candidate = TradeResults['equipment']['candidates'][string];
 
 /** One unit against this house. */
 export function CandidateCard({ unit, all }: { unit: Candidate; all: readonly string[] }) {
+  const price = useSession((s) => s.project.candidates?.[unit.id]?.price);
   return (
     <article className={`sheet candidate ${unit.chosen ? 'chosen' : ''}`}>
       <h2>{unit.name}</h2>
@@ -24,7 +29,10 @@ export function CandidateCard({ unit, all }: { unit: Candidate; all: readonly st
           </p>
         )}
       </OutcomeOr>
+      <Feel unit={unit} />
+      {unit.winter.ok && <CandidateWinter name={unit.name} winter={unit.winter.value} />}
       <dl className="candidate-facts">
+        <Fact term="Price">{price && <QuantityRange range={asRange(price.value)} kind="money" />}</Fact>
         <Fact term="Gives then">
           {unit.heatingCapacity.ok && <QuantityRange range={unit.heatingCapacity.value} kind="power" />}
         </Fact>
@@ -49,8 +57,32 @@ export function CandidateCard({ unit, all }: { unit: Candidate; all: readonly st
           {unit.powerMost.ok && <Quantity value={unit.powerMost.value.high} kind="electric-power" />}
         </Fact>
       </dl>
+      <Risk unit={unit} />
       <Choose unit={unit} all={all} />
     </article>
+  );
+}
+
+const asRange = (value: number | Range): Range =>
+  typeof value === 'number' ? { low: value, likely: value, high: value } : value;
+
+function Feel({ unit }: { unit: Candidate }) {
+  const units = useUnits();
+  const words = unit.winter.ok ? feelOf(unit.winter.value, (t) => printQuantity(t, 'temperature', units)) : undefined;
+  return words === undefined ? null : <p className="candidate-feel">{words}</p>;
+}
+
+/** The worst of what stands against it. */
+function Risk({ unit }: { unit: Candidate }) {
+  const findings = usePlanner((p) => p.plan?.findings);
+  const own = (findings ?? []).filter((f: Finding) => f.subject === unit.id).toSorted(worstFirst);
+  const [worst] = own.filter((f) => f.status !== 'ok');
+  if (own.length === 0) return null;
+  return (
+    <div className="candidate-risk">
+      <h3>Largest risk</h3>
+      {worst ? <FindingLine finding={worst} trade={false} /> : <p>Nothing that is known stands against it.</p>}
+    </div>
   );
 }
 

@@ -33,15 +33,14 @@ export function TradeScreen({ trade }: { trade: TradeId }) {
 }
 
 function Result({ trade }: { trade: TradeId }) {
-  const trades = usePlanner((p) => p.plan?.trades);
-  const agreement = usePlanner((p) => p.plan?.agreement);
-  const season = usePlanner((p) => p.plan?.season);
+  const plan = usePlanner((p) => p.plan);
+  const { trades, agreement, season } = plan ?? {};
   if (trade === 'climate' && trades?.climate) return <ClimateResultSheets result={trades.climate} />;
   if (trade === 'loads' && trades?.loads && season) return <LoadsResultSheets result={trades.loads} season={season} />;
   if (trade === 'equipment' && trades?.equipment && season)
     return <EquipmentResultSheets result={trades.equipment} season={season} />;
-  if (trade === 'air' && trades?.air && agreement && season)
-    return <AirResultSheets result={trades.air} agreement={agreement} season={season} />;
+  if (trade === 'air' && plan && trades?.air && agreement)
+    return <AirResultSheets result={trades.air} agreement={agreement} plan={plan} />;
   return null;
 }
 
