@@ -206,6 +206,8 @@ export const kinds = {
   },
   current: { unit: 'A', units: [u('A', 'amp|amps|a', 1)], shown: shown('A', 0.1, 'A', 0.1) },
   voltage: { unit: 'V', units: [u('V', 'volt|volts|v', 1)], shown: shown('V', 0.1, 'V', 0.1) },
+  /** What is lost along wires: volts to a tenth. */
+  'voltage-difference': { unit: 'V', units: [u('V', 'volt|volts|v', 1)], shown: shown('V', 0.01, 'V', 0.01) },
   frequency: { unit: 'Hz', units: [u('Hz', 'hz', 1)], shown: shown('Hz', 0.1, 'Hz', 0.1) },
   resistance: {
     unit: 'Ω',

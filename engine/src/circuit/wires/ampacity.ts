@@ -1,3 +1,4 @@
+import type { Recorder } from '../../physics/recorder.ts';
 import { ambientFactors, ampacityTable, type Column, columns, type Metal, togetherFactors } from './tables.ts';
 
 /** A in one column of the table; undefined for a gauge that the table does not hold. Source: `circuit.ampacity`. */
@@ -39,7 +40,7 @@ export type Allowed = {
  * by their column, which is not corrected. Undefined where a table does not reach. Sources: `circuit.ampacity`,
  * `circuit.ambient`, `circuit.together`, `circuit.terminals`.
  */
-export function allowedAmpacity(n: number, laid: Laid): Allowed | undefined {
+export function allowedAmpacity(n: number, laid: Laid, rec?: Recorder): Allowed | undefined {
   const table = tableAmpacity(n, laid.insulation, laid.metal);
   const atTerminals = tableAmpacity(n, laid.terminals, laid.metal);
   const ambient = ambientFactor(laid.ambient, laid.insulation);
@@ -47,14 +48,16 @@ export function allowedAmpacity(n: number, laid: Laid): Allowed | undefined {
   if (table === undefined || atTerminals === undefined || ambient === undefined || together === undefined)
     return undefined;
   const inPlace = table * ambient * together;
-  return {
-    table,
-    ambientFactor: ambient,
-    togetherFactor: together,
-    inPlace,
-    atTerminals,
-    ampacity: Math.min(inPlace, atTerminals),
-  };
+  const ampacity = Math.min(inPlace, atTerminals);
+  const source = laid.metal === 'copper' ? 'circuit.ampacity' : 'circuit.ampacity-aluminium';
+  rec?.step('I_table', 'table', {}, table, 'A', source);
+  rec?.step('f_air', 'table', { t_air: laid.ambient }, ambient, '', 'circuit.ambient');
+  rec?.step('f_together', 'table', { n: laid.together }, together, '', 'circuit.together');
+  const inputs = { I_table: table, f_air: ambient, f_together: together };
+  rec?.step('I_place', 'I_table * f_air * f_together', inputs, inPlace, 'A', source);
+  rec?.step('I_ends', 'table', { t_ends: laid.terminals }, atTerminals, 'A', 'circuit.terminals');
+  rec?.step('I', 'min(I_place, I_ends)', { I_place: inPlace, I_ends: atTerminals }, ampacity, 'A', 'circuit.terminals');
+  return { table, ambientFactor: ambient, togetherFactor: together, inPlace, atTerminals, ampacity };
 }
 
 /** The thinnest gauge of the table that may carry `current` A as laid; undefined when none does. */

@@ -1,3 +1,4 @@
+import type { Recorder } from '../../physics/recorder.ts';
 import { type Metal, metals } from './tables.ts';
 
 /** Diameter of a solid conductor of gauge `n` (0 for 1/0, -1 for 2/0), m. The gauge's definition. Source: `circuit.gauge`. */
@@ -19,11 +20,20 @@ export function gaugeOfArea(area: number): number {
   return n;
 }
 
+/** The gauge that has this area within half a percent, 18 to 4/0; undefined for a metric size. */
+export function gaugeExactly(area: number): number | undefined {
+  const n = gaugeOfArea(area * 0.995);
+  return Math.abs(gaugeArea(n) - area) <= 0.005 * area ? n : undefined;
+}
+
 /**
  * Ω for each metre of one conductor of `area` mm² at `temperature` °C; straight, so stranded ones lie about 2 % above.
- * Not for area 0. Source: `circuit.resistance`.
+ * Not for area 0. Sources: `circuit.resistance`, `circuit.resistance-aluminium`.
  */
-export function resistancePerMetre(area: number, temperature: number, metal: Metal = 'copper'): number {
-  const { resistivity, perKelvin } = metals[metal];
-  return (resistivity / area) * (1 + perKelvin * (temperature - 20));
+export function resistancePerMetre(area: number, temperature: number, metal: Metal = 'copper', rec?: Recorder): number {
+  const { resistivity: rho, perKelvin: a } = metals[metal];
+  const resistance = (rho / area) * (1 + a * (temperature - 20));
+  const source = metal === 'copper' ? 'circuit.resistance' : 'circuit.resistance-aluminium';
+  rec?.step('R', 'rho / A * (1 + a * (T - 20))', { rho, A: area, a, T: temperature }, resistance, 'Ω/m', source);
+  return resistance;
 }

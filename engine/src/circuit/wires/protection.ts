@@ -22,8 +22,18 @@ export function minimumAmpacity({ compressor, rest }: MotorCompressor, rec?: Rec
 export type ProtectionRule = 1.75 | 2.25;
 
 /** A that the protection may have at most, before it is brought to a standard size. Source: `circuit.motor-compressor`. */
-export const mostProtection = ({ compressor, rest }: MotorCompressor, rule: ProtectionRule): number =>
-  rule * compressor + rest;
+export function mostProtection({ compressor, rest }: MotorCompressor, rule: ProtectionRule, rec?: Recorder): number {
+  const most = rule * compressor + rest;
+  rec?.step(
+    'I_most',
+    'k * I_compressor + I_rest',
+    { k: rule, I_compressor: compressor, I_rest: rest },
+    most,
+    'A',
+    'circuit.motor-compressor',
+  );
+  return most;
+}
 
 /** The largest standard size that is not above `most` A, and never below 15 A. Source: `circuit.standard-sizes`. */
 export const standardBelow = (most: number): number =>
