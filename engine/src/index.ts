@@ -8,6 +8,7 @@ export {
 export type { DuctSizing } from './air/sizing/sizeDucts.ts';
 export { solveSizing } from './air/sizing/solveSizing.ts';
 export type { SizingSection, SizingSpec } from './air/sizing/spec.ts';
+export { sizeName } from './circuit/sizeName.ts';
 export { binsOfHours } from './climate/bins.ts';
 export type { Place } from './climate/result.ts';
 export { rowsOfYear } from './climate/rowsOfYear.ts';

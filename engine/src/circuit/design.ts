@@ -16,18 +16,20 @@ export function design({ project, upstream }: TradeInput<'climate' | 'loads' | '
   const voltage = s.of(project.power.voltage);
   const unit = attempt(() => unitOf(upstream.equipment));
   const electrics = unit.ok ? project.candidates[unit.value.id]?.electrics : undefined;
-  if (!electrics) return { supply, voltage, unit, runs: [], workings, wanted: [] };
   const { wires } = project.routes;
+  const dropMost = s.of(wires.dropMost);
+  if (!electrics) return { supply, voltage, dropMost, unit, runs: [], workings, wanted: [] };
   const about = {
     electrics,
     line: { voltage, phases: s.choice(electrics.phases) },
-    dropMost: s.of(wires.dropMost),
+    dropMost,
     upstream,
   };
   const handlerHasOwn = s.choice(electrics.handler.fed) === 'own';
   return {
     supply,
     voltage,
+    dropMost,
     unit,
     runs: [
       runOf('outdoor', wires.outdoor, about, workings),

@@ -1,8 +1,8 @@
 import type { Drafts, PlanView } from '../plan/trade.ts';
 import { betweenFindings } from './betweenFindings.ts';
+import { noUnit } from './noUnit.ts';
 import type { CircuitResult } from './result.ts';
 import { runFindings } from './runFindings.ts';
-import { noUnit } from './noUnit.ts';
 import { supplyFindings } from './supplyFindings.ts';
 
 /** What stands against wires and supply, for the unit that the plan is made for. */

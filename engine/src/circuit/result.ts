@@ -62,6 +62,8 @@ export type CircuitResult = ResultBase & {
   readonly supply: 'grid' | 'own';
   /** V. */
   readonly voltage: number;
+  /** The share of it that a circuit may lose. */
+  readonly dropMost: number;
   readonly unit: Outcome<{ readonly id: string; readonly name: string }>;
   readonly runs: readonly Run[];
   readonly between?: Between;
