@@ -55,7 +55,7 @@ function runWith(
   able: UnitRows,
   tell: (done: number) => void,
 ): YearRun {
-  const sensor = thermostatRoom(house) ?? '';
+  const sensor = thermostatRoom(house);
   const system: System = {
     id: unitId,
     sensor,
