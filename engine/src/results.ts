@@ -1,4 +1,5 @@
 import type { AirResult } from './air/result.ts';
+import type { CircuitResult } from './circuit/result.ts';
 import type { ClimateResult } from './climate/result.ts';
 import type { EquipmentResult } from './equipment/result.ts';
 import type { LoadsResult } from './loads/result.ts';
@@ -9,4 +10,5 @@ export type TradeResults = {
   readonly loads: LoadsResult;
   readonly equipment: EquipmentResult;
   readonly air: AirResult;
+  readonly circuit: CircuitResult;
 };

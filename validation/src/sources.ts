@@ -1,4 +1,5 @@
 import { source as atticField } from '../attic-field/measure.ts';
+import { source as circuit } from '../circuit/measure.ts';
 import { source as coil } from '../coil/measure.ts';
 import { source as doors } from '../doors/measure.ts';
 import { source as ductFriction } from '../duct-friction/measure.ts';
@@ -49,6 +50,7 @@ export const sources: readonly ValidationSource[] = [
   residentialLoad,
   coil,
   thinAir,
+  circuit,
   seasonalUs,
   seasonalEu,
   seasonalBins,

@@ -50,7 +50,7 @@ export const tradeParts: Readonly<Record<TradeId, readonly (readonly string[])[]
   air: [['routes', 'ducts']],
   condensate: [['routes', 'drain']],
   lineset: [['routes', 'lineset']],
-  circuit: [['power']],
+  circuit: [['routes', 'wires'], ['power']],
   offgrid: [['power']],
   access: [['routes', 'passages']],
   materials: [['items'], ['work', 'prices'], ['work', 'stock']],

@@ -206,7 +206,14 @@ export const kinds = {
   },
   current: { unit: 'A', units: [u('A', 'amp|amps|a', 1)], shown: shown('A', 0.1, 'A', 0.1) },
   voltage: { unit: 'V', units: [u('V', 'volt|volts|v', 1)], shown: shown('V', 0.1, 'V', 0.1) },
+  /** What is lost along wires: volts to a tenth. */
+  'voltage-difference': { unit: 'V', units: [u('V', 'volt|volts|v', 1)], shown: shown('V', 0.01, 'V', 0.01) },
   frequency: { unit: 'Hz', units: [u('Hz', 'hz', 1)], shown: shown('Hz', 0.1, 'Hz', 0.1) },
+  resistance: {
+    unit: 'Ω',
+    units: [u('Ω', 'ohm|ohms|R', 1), u('kΩ', 'kohm', 1e3), u('MΩ', 'Mohm|megohm|megohms', 1e6)],
+    shown: shown('MΩ', 0.01, 'MΩ', 0.01),
+  },
   'wire-size': { unit: 'mm²', units: [u('mm²', 'mm2|sq mm', 1)], shown: shown('mm²', 0.01, 'mm²', 0.01) },
   density: {
     unit: 'kg/m³',

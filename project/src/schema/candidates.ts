@@ -1,3 +1,4 @@
+import { electrics } from './electrics.ts';
 import { choice, flag, group, map, quantity, text } from './field.ts';
 
 const rows = map(
@@ -122,70 +123,6 @@ const blower = group(
     filterIncluded: choice({ yes: 'Yes', no: 'No' }, { label: 'Filter already counted in the table', default: 'no' }),
   },
   { label: 'Blower' },
-);
-
-const electrics = group(
-  {
-    voltage: quantity('voltage', {
-      label: 'Voltage',
-      neededBy: ['equipment'],
-      plausible: { min: 100, max: 480 },
-      possible: { min: 0 },
-      usually: 'nameplate',
-    }),
-    phases: choice({ one: 'Single phase', three: 'Three phase' }, { label: 'Phases', default: 'one' }),
-    frequency: quantity('frequency', {
-      label: 'Frequency',
-      default: 60,
-      plausible: { min: 50, max: 60 },
-      possible: { min: 0 },
-      usually: 'nameplate',
-    }),
-    powerMost: quantity('electric-power', {
-      label: 'Most power drawn, without strips',
-      neededBy: ['equipment'],
-      plausible: { min: 300, max: 15_000 },
-      possible: { min: 0 },
-      usually: 'nameplate',
-    }),
-    startCurrent: quantity('current', {
-      label: 'Starting current',
-      help: 'Inverter-driven units ramp up: then it is no more than the rated current.',
-      neededBy: [],
-      plausible: { min: 1, max: 200 },
-      possible: { min: 0 },
-      usually: 'nameplate',
-    }),
-    strips: quantity('electric-power', {
-      label: 'Backup heating strips',
-      default: 0,
-      plausible: { min: 0, max: 20_000 },
-      possible: { min: 0 },
-      usually: 'nameplate',
-    }),
-    standby: quantity('electric-power', {
-      label: 'Standby draw',
-      default: { low: 5, likely: 15, high: 50 },
-      plausible: { min: 0, max: 200 },
-      possible: { min: 0 },
-      usually: 'nameplate',
-    }),
-    crankcase: quantity('electric-power', {
-      label: 'Crankcase heater',
-      default: { low: 0, likely: 30, high: 80 },
-      plausible: { min: 0, max: 200 },
-      possible: { min: 0 },
-      usually: 'nameplate',
-    }),
-    panHeater: quantity('electric-power', {
-      label: 'Drain-pan heater',
-      default: { low: 0, likely: 60, high: 150 },
-      plausible: { min: 0, max: 400 },
-      possible: { min: 0 },
-      usually: 'nameplate',
-    }),
-  },
-  { label: 'Nameplate' },
 );
 
 const box = (label: string) =>

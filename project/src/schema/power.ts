@@ -67,6 +67,14 @@ const battery = group(
 const generator = group(
   {
     power: watts('Rated power', 30_000),
+    charging: quantity('electric-power', {
+      label: 'Power the charger takes from it',
+      help: 'At its highest charging current: amperes times battery volts, and a tenth more. The charger’s settings often limit it.',
+      neededBy: ['circuit'],
+      plausible: { min: 100, max: 20_000 },
+      possible: { min: 0 },
+      usually: 'nameplate',
+    }),
     fuel: choice({ diesel: 'Diesel', propane: 'Propane', petrol: 'Petrol' }, { label: 'Fuel', default: 'diesel' }),
   },
   { label: 'Generator' },
@@ -100,7 +108,26 @@ export const power = group(
           possible: { min: 0 },
           usually: 'nameplate',
         }),
-        surge: watts('Inverter, for a few seconds', 100_000),
+        surge: quantity('electric-power', {
+          label: 'Inverter, for a few seconds',
+          help: 'Surge or peak power on its sheet, for five seconds or so.',
+          neededBy: ['circuit'],
+          plausible: { min: 200, max: 100_000 },
+          possible: { min: 0 },
+          usually: 'nameplate',
+        }),
+        legs: choice(
+          {
+            two: '120 and 240 V: two legs and a neutral',
+            one: '240 V only',
+            low: '120 V only',
+          },
+          {
+            label: 'Inverter gives',
+            help: 'Read it at the output terminals: L1, N and L2 are two legs.',
+            neededBy: ['circuit'],
+          },
+        ),
         idle: quantity('electric-power', {
           label: 'Idle draw',
           default: { low: 20, likely: 50, high: 80 },
@@ -117,6 +144,22 @@ export const power = group(
       default: { low: 800, likely: 1500, high: 2500 },
       plausible: { min: 0, max: 20_000 },
       possible: { min: 0 },
+      usually: 'estimated',
+    }),
+    otherStart: quantity('electric-power', {
+      label: 'Largest start among the rest',
+      help: 'What the worst motor takes on top of all this in its first second: five to six times its running power. A well pump of 1/2 hp: about 3 kW.',
+      default: { low: 500, likely: 2000, high: 4000 },
+      plausible: { min: 0, max: 30_000 },
+      possible: { min: 0 },
+      usually: 'estimated',
+    }),
+    otherOnOneLeg: quantity('fraction', {
+      label: 'Share of the rest on the busier leg',
+      help: 'Of what runs at 120 V. One half is even; all on one leg is 100 %.',
+      default: { low: 0.5, likely: 0.6, high: 0.8 },
+      plausible: { min: 0.5, max: 1 },
+      possible: { min: 0, max: 1 },
       usually: 'estimated',
     }),
     arrays,

@@ -1,4 +1,5 @@
 import { choice, group, map, quantity, reference, text, way } from './field.ts';
+import { wires } from './wires.ts';
 
 const measuredLength = (label: string, neededBy: ['air'] | ['access'] | ['lineset'] | ['condensate'], most: number) =>
   quantity('length', {
@@ -333,5 +334,5 @@ const passages = map(
   { label: 'Ways in', one: 'Passage', help: 'Everything the boxes must pass, measured in the clear.' },
 );
 
-/** Where things run: ducts, line set, drain, and the way in. */
-export const routes = group({ ducts, lineset, drain, passages }, { label: 'Routes' });
+/** Where things run: ducts, line set, drain, wires, and the way in. */
+export const routes = group({ ducts, lineset, drain, wires, passages }, { label: 'Routes' });

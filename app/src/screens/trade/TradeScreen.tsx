@@ -9,6 +9,7 @@ import { tradeParts, tradeTitle } from '../../words/words.ts';
 import { JobsSheet } from '../home/JobsSheet.tsx';
 import { MovedSheet } from '../home/MovedSheet.tsx';
 import { AirResultSheets } from './AirResultSheets.tsx';
+import { CircuitResultSheets } from './CircuitResultSheets.tsx';
 import { ClimateResultSheets } from './ClimateResultSheets.tsx';
 import { EquipmentResultSheets } from './EquipmentResultSheets.tsx';
 import { LoadsResultSheets } from './LoadsResultSheets.tsx';
@@ -41,6 +42,7 @@ function Result({ trade }: { trade: TradeId }) {
     return <EquipmentResultSheets result={trades.equipment} season={season} />;
   if (trade === 'air' && plan && trades?.air && agreement)
     return <AirResultSheets result={trades.air} agreement={agreement} plan={plan} />;
+  if (trade === 'circuit' && trades?.circuit) return <CircuitResultSheets result={trades.circuit} />;
   return null;
 }
 

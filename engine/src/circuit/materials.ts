@@ -1,0 +1,86 @@
+import type { MaterialLine } from '../plan/lines.ts';
+import { attempt, required } from '../plan/outcome.ts';
+import type { CircuitResult, Run, RunId } from './result.ts';
+import { sizeName } from './sizeName.ts';
+import { standardBelow } from './wires/protection.ts';
+
+/** Bought beyond the way: a tenth for bends and waste, and 0.5 m at each end. Common practice. */
+const bought = (length: number): number => length * 1.1 + 1;
+/** m; wire is cut from the reel or sold by 50 ft. */
+const reel = 15.24;
+
+const line = (id: string, what: string, amount: number, of: string): MaterialLine => ({
+  id: `circuit/${id}`,
+  trade: 'circuit',
+  what,
+  kind: 'count',
+  amount,
+  soldBy: 1,
+  for: of,
+});
+
+/** Wire, protection, disconnect, ground, glands: all of it to be agreed with the electrician who connects it. */
+export function materials(result: CircuitResult): readonly MaterialLine[] {
+  return [...result.runs.flatMap(runLines), ...betweenLines(result)];
+}
+
+const toWords: Readonly<Record<RunId, string>> = { outdoor: 'the outdoor unit', handler: 'the air handler' };
+const kinds: Readonly<Record<Run['laid'], string>> = {
+  cable: 'House cable for dry places',
+  outdoor: 'Cable for wet places',
+  pipe: 'Conductors for conduit, 90 °C insulation, made for wet places,',
+};
+
+const poleWords = { 1: 'one pole', 2: 'two poles', 3: 'three poles' } as const;
+
+function runLines(run: Run): MaterialLine[] {
+  const of = `routes.wires.${run.id}`;
+  const to = toWords[run.id];
+  const wire = attempt((): MaterialLine => {
+    const { area } = required(run.conductor);
+    const ground = required(run.ground);
+    return {
+      id: `circuit/wire:${run.id}`,
+      trade: 'circuit',
+      what: `${kinds[run.laid]} ${run.poles === 3 ? 'three' : 'two'} of ${sizeName(area)} ${run.metal} and a ground of ${sizeName(ground.area)}, to ${to}`,
+      kind: 'length',
+      amount: bought(required(run.length).high),
+      soldBy: reel,
+      for: of,
+    };
+  });
+  const rest = attempt(() => {
+    // A breaker that is too large is judged, and never put on the list.
+    const size = Math.min(required(run.protection).size, standardBelow(required(run.rating).most));
+    const disconnect = required(run.disconnect).size;
+    return [
+      line(
+        `protection:${run.id}`,
+        `Breaker of ${size} A, ${poleWords[run.poles]}, of the panel’s own make, for ${to}`,
+        1,
+        of,
+      ),
+      line(`disconnect:${run.id}`, `Disconnect of ${disconnect} A that can be locked off, at ${to}`, 1, of),
+      line(`glands:${run.id}`, `Glands and bushings where the wires enter panel, disconnect and ${to}`, 4, of),
+      line(`labels:${run.id}`, `Labels: circuit at the panel, panel at the disconnect of ${to}`, 2, of),
+    ];
+  });
+  return [...(wire.ok ? [wire.value] : []), ...(rest.ok ? rest.value : [])];
+}
+
+function betweenLines({ between }: CircuitResult): MaterialLine[] {
+  if (!between?.wanted.ok || !between.length.ok) return [];
+  const size = between.size === undefined ? 'the size the maker names' : sizeName(between.size);
+  return [
+    {
+      id: 'circuit/between',
+      trade: 'circuit',
+      what: `Cable between the units: ${between.wanted.value} conductors of ${size}${between.screened ? ', screened' : ''}, in one length`,
+      kind: 'length',
+      amount: bought(between.length.value.high),
+      soldBy: reel,
+      for: 'routes.wires.between',
+    },
+    line('between-glands', 'Glands for the cable between the units', 2, 'routes.wires.between'),
+  ];
+}

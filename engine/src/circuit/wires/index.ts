@@ -1,0 +1,7 @@
+export * from './ampacity.ts';
+export * from './gauges.ts';
+export * from './grounding.ts';
+export * from './ownSupply.ts';
+export * from './protection.ts';
+export * from './tables.ts';
+export * from './voltageDrop.ts';

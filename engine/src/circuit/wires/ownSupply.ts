@@ -1,0 +1,22 @@
+/** A that `power` W is at `voltage` V, of a power factor of one. */
+export const currentOf = (power: number, voltage: number): number => power / voltage;
+
+/** A out of the battery for `power` W of AC, through an inverter of that efficiency. */
+export const batteryCurrent = (power: number, voltage: number, efficiency: number): number =>
+  power / (voltage * efficiency);
+
+/** VA for a fraction of a second while a compressor that is switched straight on starts. `current`: its locked-rotor current, A. */
+export const startingPower = (current: number, voltage: number): number => current * voltage;
+
+/** What a soft starter leaves of a starting current: it takes 50 to 70 % off. Source: `circuit.soft-start`. */
+export const softStartLeaves = { low: 0.3, likely: 0.4, high: 0.5 } as const;
+
+/**
+ * What a naturally aspirated engine keeps of its rated power: 3.5 % less for each 300 m above 300 m, 1 % less for each
+ * 5.5 K above 25 °C. `elevation` m, `air` °C. Never below 0. Source: `circuit.generator`.
+ */
+export function generatorKeeps(elevation: number, air: number): number {
+  const thin = (0.035 * Math.max(0, elevation - 300)) / 300;
+  const hot = (0.01 * Math.max(0, air - 25)) / 5.5;
+  return Math.max(0, 1 - thin - hot);
+}
