@@ -141,8 +141,9 @@ function throughYear(
   results: Results,
   memo: Memo,
 ): ReturnType<typeof seasonFrom> {
-  const { climate, equipment, air } = good;
-  const jobs = remembered(memo, 'season jobs', [project.house, project.site, climate, equipment, air], () => {
+  const { climate, equipment, air, offgrid } = good;
+  const read = [project.house, project.site, climate, equipment, air, offgrid];
+  const jobs = remembered(memo, 'season jobs', read, () => {
     try {
       return seasonJobs(resolved, good);
     } catch {

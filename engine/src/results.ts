@@ -2,6 +2,7 @@ import type { AirResult } from './air/result.ts';
 import type { ClimateResult } from './climate/result.ts';
 import type { EquipmentResult } from './equipment/result.ts';
 import type { LoadsResult } from './loads/result.ts';
+import type { OffgridResult } from './offgrid/result.ts';
 
 /** Each trade's result, by its id. Adding a trade adds a line here and one in the list of trades. */
 export type TradeResults = {
@@ -9,4 +10,5 @@ export type TradeResults = {
   readonly loads: LoadsResult;
   readonly equipment: EquipmentResult;
   readonly air: AirResult;
+  readonly offgrid: OffgridResult;
 };

@@ -3,6 +3,7 @@ import { air } from './air/index.ts';
 import { climate } from './climate/index.ts';
 import { equipment } from './equipment/index.ts';
 import { loads } from './loads/index.ts';
+import { offgrid } from './offgrid/index.ts';
 import type { Trade } from './plan/trade.ts';
 import type { TradeResults } from './results.ts';
 
@@ -10,6 +11,6 @@ import type { TradeResults } from './results.ts';
 export type AnyTrade = Trade<keyof TradeResults, keyof TradeResults>;
 
 /** The trades that are built, in the order in which they need each other. A trade that is not built is absent. */
-export const trades: readonly AnyTrade[] = [climate, loads, equipment, air] as unknown as readonly AnyTrade[];
+export const trades: readonly AnyTrade[] = [climate, loads, equipment, air, offgrid] as unknown as readonly AnyTrade[];
 
 export const builtTrades: readonly TradeId[] = trades.map((t) => t.id);

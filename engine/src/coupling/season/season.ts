@@ -9,6 +9,8 @@ import type { Results } from '../../plan/trade.ts';
 import type { TradeResults } from '../../results.ts';
 import type { Improvements } from '../houseYear/improvements.ts';
 import { improvementsJob } from '../houseYear/improvementsJob.ts';
+import type { PowerYear } from '../power/powerAnswers.ts';
+import { powerYearJob, type StandingDraw } from '../power/powerYearJob.ts';
 import type { Ways } from '../ways/compareWays.ts';
 import { waysJob } from '../ways/waysJob.ts';
 import type { UnitYear } from './unitAnswers.ts';
@@ -21,16 +23,18 @@ export type Season = {
   readonly improvements: Outcome<Improvements>;
   /** The ducts as they are drawn, sealed, wrapped, buried, made anew or kept inside. */
   readonly ways: Outcome<Ways>;
+  /** The year with the chosen unit on one's own power; nothing of it on the grid. */
+  readonly power: Outcome<PowerYear>;
 };
 
 export type SeasonJobs = { readonly [K in keyof Season]: Outcome<Job> };
 
 const blind: Outcome<Job> = { ok: false, because: 'fault', paths: [] };
-export const noSeasonJobs: SeasonJobs = { unitYear: blind, improvements: blind, ways: blind };
+export const noSeasonJobs: SeasonJobs = { unitYear: blind, improvements: blind, ways: blind, power: blind };
 
 /** The jobs that run house, chosen unit and ducts together. Without unit or ducts the house can still be improved. */
 export function seasonJobs(project: ResolvedProject, trades: Partial<TradeResults>): SeasonJobs {
-  const { climate, equipment, air } = trades;
+  const { climate, equipment, air, offgrid } = trades;
   if (!climate) return noSeasonJobs;
   const house = attempt(() => houseCase(project, climate));
   const chosen = attempt(() => {
@@ -51,6 +55,21 @@ export function seasonJobs(project: ResolvedProject, trades: Partial<TradeResult
       const best = bestModel(known(air));
       return waysJob({ ...required(unit), ...(best ? { best } : {}) });
     }),
+    power: attempt(() => {
+      const power = required(known(offgrid).inputs);
+      return powerYearJob({ ...required(unit), power, standing: standingDraw(project, required(chosen).id) });
+    }),
+  };
+}
+
+/** W that a unit draws beside compressor and fan. */
+function standingDraw(project: ResolvedProject, id: string): StandingDraw {
+  const s = scenario();
+  const { electrics } = project.candidates[id] ?? unresolved('missing', `candidates.${id}`);
+  return {
+    standby: s.of(electrics.standby),
+    crankcase: s.of(electrics.crankcase),
+    panHeater: s.of(electrics.panHeater),
   };
 }
 
@@ -76,6 +95,7 @@ export function seasonFrom(jobs: SeasonJobs, results: Results): { readonly seaso
       unitYear: told<UnitYear>(jobs.unitYear),
       improvements: told<Improvements>(jobs.improvements),
       ways: told<Ways>(jobs.ways),
+      power: told<PowerYear>(jobs.power),
     },
     wanted: all.filter((job) => !(job.key in results)),
   };

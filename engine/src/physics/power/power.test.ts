@@ -27,7 +27,7 @@ const system = (change: Partial<PowerSystem> = {}): PowerSystem => ({
   },
   inverter: { most: 5000, nominal: 0.93, idle: 50 },
   charger: { most: 3000, kept: 0.92 },
-  generator: { rated: 0, startBelow: 0.2, stopAbove: 0.8, least: 0.3 },
+  generator: { rated: 0, startBelow: 0.2, stopAbove: 0.8 },
   ...change,
 });
 const quarter = 0.25;
@@ -103,7 +103,7 @@ describe('a step of a power system', () => {
   });
 
   it('starts the generator at its rule, charges with what the load leaves, and rests when full enough', () => {
-    const own = system({ generator: { rated: 4000, startBelow: 0.2, stopAbove: 0.8, least: 0.3 } });
+    const own = system({ generator: { rated: 4000, startBelow: 0.2, stopAbove: 0.8 } });
     const state = startPower(own, 0.19, 20);
     const flows = new Float64Array(flowCount);
     stepPower(own, state, flows, 0, 1500, 20, quarter);

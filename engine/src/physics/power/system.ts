@@ -18,12 +18,10 @@ export type PowerSystem = {
   readonly inverter: { readonly most: number; readonly nominal: number; readonly idle: number };
   /** From the generator into the battery: W of alternating current at most, and share kept. */
   readonly charger: { readonly most: number; readonly kept: number };
-  /** W, 0 for none; shares of the charge at which it starts and stops; share of its rating below which it runs badly. */
   readonly generator: {
     readonly rated: number;
     readonly startBelow: number;
     readonly stopAbove: number;
-    readonly least: number;
   };
 };
 

@@ -1,0 +1,156 @@
+import type { Judged, Words } from '../plan/judge.ts';
+import type { Printer } from '../plan/printer.ts';
+import { unknownWords } from '../plan/unknownWords.ts';
+
+type Say = (j: Judged, print: Printer) => Words;
+
+const fact = (j: Judged, key: string): number => Number(j.facts?.[key] ?? 0);
+const has = (j: Judged, key: string): boolean => j.facts?.[key] !== undefined;
+const done = 'Nothing to do.';
+const likely = (j: Judged): number =>
+  j.value.ok ? (typeof j.value.value === 'number' ? j.value.value : j.value.value.likely) : 0;
+const hours = (j: Judged, print: Printer): string =>
+  likely(j) === 0 ? 'no hour' : print.inUnit(likely(j), 'time', 'h');
+const inDays = (seconds: number, print: Printer): string =>
+  print.inUnit(seconds, 'time', seconds < 2 * 86_400 ? 'h' : 'days');
+const litres = (print: Printer, amount: number): string =>
+  print.inUnit(amount / 1000, 'volume', print.system === 'us' ? 'gal' : 'L');
+/** `3:40` */
+const clock = (hour: number): string => {
+  const minutes = Math.round(hour * 60) % 1440;
+  return `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, '0')}`;
+};
+
+const ordinary = 'One ordinary year states energy, not what a rare winter brings.';
+const electric =
+  'Batteries and panels stay live with every switch off, and a short across a battery burns: have a licensed electrician wire it, by the local code and the makers’ instructions.';
+const gas =
+  'A failing lithium battery gives off gas that burns and poisons, lead gives off hydrogen: keep either out of bedrooms and escape ways, and follow the local fire code for where it may stand.';
+const exhaust =
+  'A generator’s exhaust kills: outdoors only, far from windows and intakes, with carbon monoxide alarms in the house, and never into the house’s wiring but through a transfer switch.';
+
+const say: Readonly<Record<string, Say>> = {
+  'heat-hours': (j, print) => ({
+    what:
+      likely(j) === 0
+        ? 'Sun, battery and generator carry the unit through every hour of an ordinary year.'
+        : `For ${hours(j, print)} of an ordinary year there is too little power for the heat the house wants; ${print.inUnit(fact(j, 'missing'), 'energy', 'kWh')} of heat are missing and it falls to ${print.quantity(fact(j, 'lowest'), 'temperature')}.`,
+    why: `An empty battery cools the house, and pipes freeze in a cold one. ${ordinary}`,
+    mend:
+      j.status === 'ok'
+        ? done
+        : 'Keep the stove and its wood for those hours. Seal and insulate first, then look at more panels, and at a generator that starts by itself.',
+    caution: electric,
+  }),
+  'without-generator': (j, print) => ({
+    what:
+      likely(j) === 0
+        ? 'Sun and battery carry the unit through an ordinary year even if the generator never starts.'
+        : `If the generator does not start, the unit wants for power in ${hours(j, print)} of an ordinary year: ${print.inUnit(fact(j, 'missing'), 'energy', 'kWh')} of heat are missing and the house falls to ${print.quantity(fact(j, 'lowest'), 'temperature')}.`,
+    why: `That much hangs on one engine. ${ordinary}`,
+    mend:
+      j.status === 'ok'
+        ? done
+        : 'Have a second source of heat that needs no electricity, such as the stove, with wood for those hours, and a plan for draining the pipes.',
+    caution: 'A stove needs its own combustion air and a sound chimney, and carbon monoxide alarms beside it.',
+  }),
+  'generator-hours': (j, print) => ({
+    what: `The generator runs for ${hours(j, print)} of an ordinary year, starts ${Math.round(fact(j, 'starts'))} times and burns ${litres(print, fact(j, 'litres'))} of ${String(j.facts?.fuel)}.`,
+    why: `Fuel has to be carried and stored, and a small set wants service every few hundred hours. ${ordinary}`,
+    mend:
+      j.status === 'ok'
+        ? done
+        : 'Take from what the house needs first: seal, insulate, wrap the ducts. Then more panels; more battery helps only where sun is thrown away.',
+    caution: exhaust,
+  }),
+  'generator-load': (j, print) => ({
+    what: `In ${print.value(j)} of its hours the generator runs below the load it should have.`,
+    why: 'An engine that idles for long soots up, and burns nearly as much as at half load.',
+    mend:
+      j.status === 'ok'
+        ? done
+        : 'Give it a larger charger or a warmer battery, so that it charges hard and rests, or take a smaller set.',
+    caution: exhaust,
+  }),
+  'dark-days': (j, print) => ({
+    what: `A full battery carries the house for ${inDays(likely(j), print)} without any sun or generator in days of about ${print.quantity(fact(j, 'outdoor'), 'temperature')}${has(j, 'mildDays') ? `, for ${inDays(fact(j, 'mildDays'), print)} at ${print.quantity(fact(j, 'mild'), 'temperature')}` : ''}. For up to ${Math.round(fact(j, 'spell'))} days on end the sun gives less than half of what is drawn; without the generator the longest such spell that passes without want lasts ${Math.round(fact(j, 'survived'))}.`,
+    why: `Dark and cold come together, and nobody mends a generator in an hour. ${ordinary}`,
+    mend:
+      j.status === 'ok'
+        ? done
+        : 'Lower the set point while it is dark, give up what can wait, and keep a stove. A larger battery lasts longer but has to be filled by something.',
+    caution: gas,
+  }),
+  'standing-share': (j, print) => ({
+    what: `What never rests (inverter, standby, heaters of crankcase, pan and battery) takes ${print.quantity(fact(j, 'daily'), 'energy')} a day in winter: ${print.value(j)} of all electricity.`,
+    why: 'It is drawn every hour of the dark week, whether the unit heats or not.',
+    mend:
+      j.status === 'ok'
+        ? done
+        : 'Ask the maker which heaters may be switched by outdoor temperature; an inverter of the right size idles on less.',
+  }),
+  'empty-nights': (j, print) => ({
+    what:
+      likely(j) === 0
+        ? 'Without the generator, no night of an ordinary year empties a battery that is more than half full at dusk.'
+        : `Without the generator, ${print.value(j)} nights of an ordinary year empty a battery that is more than half full at dusk${has(j, 'hour') ? `, usually by ${clock(fact(j, 'hour'))}` : ''}.`,
+    why: 'Running at low speed all night looks harmless and is what empties it.',
+    mend:
+      j.status === 'ok'
+        ? done
+        : 'Warm the house while the sun shines and let it fall by a few degrees at night, or let the generator run in the evening rather than before dawn.',
+  }),
+  'cold-cells': (j, print) => ({
+    what:
+      likely(j) === 0
+        ? 'The cells are warm enough to charge on every morning of an ordinary year.'
+        : `On ${print.value(j)} mornings of an ordinary year the cells are too cold to charge and the sun is turned away: ${print.inUnit(fact(j, 'refused'), 'energy', 'kWh')} a year.`,
+    why: 'Lithium cells charged below freezing are damaged for good and can fail later; their electronics refuse, and the sun goes to waste just when it is scarce.',
+    mend:
+      j.status === 'ok'
+        ? done
+        : fact(j, 'heater') > 0
+          ? 'The heater is too small for the box, or starves with the battery: insulate the box first.'
+          : 'Put them into an insulated box with a small heater, or into a heated room where the fire code allows it.',
+    caution: gas,
+  }),
+  surge: (j, print) => ({
+    what: `For some seconds up to ${print.quantity(likely(j), 'electric-power')} are drawn at once: the unit at its most, what else runs${has(j, 'pump') ? `, and the pump’s start of ${print.quantity(fact(j, 'pump'), 'electric-power')}` : ''}. The inverter gives ${print.limit(j)}.`,
+    why: 'An inverter that is asked for more switches off, and everything with it.',
+    mend:
+      j.status === 'ok'
+        ? done
+        : 'Give the pump a soft starter or its own time, or a pressure tank so that it starts seldom; else a larger inverter.',
+    caution: electric,
+  }),
+  'battery-life': (j, print) => ({
+    what: `The battery goes through ${Math.round(fact(j, 'cycles'))} full cycles a year and should last ${print.value(j)} years.`,
+    why: 'It is the dearest part to buy again. Heat ages it while it rests, deep cycles while it works.',
+    mend:
+      j.status === 'ok'
+        ? done
+        : 'A larger battery, or less drawn at night, makes fewer cycles of it. Keep it cool in summer.',
+    caution: gas,
+  }),
+};
+
+const about: Readonly<Record<string, string>> = {
+  'heat-hours': 'whether there is power enough for heat all year',
+  'without-generator': 'what happens if the generator does not start',
+  'generator-hours': 'how long the generator runs',
+  'generator-load': 'whether the generator runs under enough load',
+  'dark-days': 'how many days without sun the battery lasts',
+  'standing-share': 'how much is drawn by what never rests',
+  'empty-nights': 'on how many nights the battery gives out',
+  'cold-cells': 'on how many mornings the cells are too cold to charge',
+  surge: 'what is drawn at once when things start',
+  'battery-life': 'how long the battery lasts',
+};
+
+export function words(j: Judged, print: Printer): Words {
+  if (j.status === 'unknown')
+    return unknownWords(j, print, `It is not known yet ${about[j.id] ?? 'how the power holds out'}.`);
+  const spoken = say[j.id];
+  if (!spoken) throw new Error(`assert: no words for ${j.id}`);
+  return spoken(j, print);
+}
