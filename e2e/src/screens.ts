@@ -9,6 +9,7 @@ export const screens = [
   '/trade/loads',
   '/trade/equipment',
   '/trade/air',
+  '/trade/offgrid',
   '/project',
   '/buy',
   '/do',

@@ -24,6 +24,9 @@ export type { Improvement } from './coupling/houseYear/improvements.ts';
 export type { Measure } from './coupling/houseYear/measures.ts';
 export type { YearTable } from './coupling/houseYear/table.ts';
 export { houseLayout } from './coupling/houseYear/table.ts';
+export type { DarkWeek } from './coupling/power/darkWeek.ts';
+export type { HeldBack, PowerYear } from './coupling/power/powerAnswers.ts';
+export type { PowerSizes } from './coupling/power/powerSizes.ts';
 export type { RunHours, UnitYear } from './coupling/season/unitAnswers.ts';
 export type { Way, Ways } from './coupling/ways/compareWays.ts';
 export {
@@ -61,7 +64,7 @@ export { studyKind } from './loads/dynamic/studyJob.ts';
 export type { YearInputs } from './loads/dynamic/yearJob.ts';
 export { houseYearKind } from './loads/dynamic/yearJob.ts';
 export { sizeStep } from './loads/unitSizes.ts';
-export { daysInMonth, monthOfDay } from './physics/calendar.ts';
+export { daysInMonth, monthOfDay, monthStart } from './physics/calendar.ts';
 export type { Consequence, Finding, HoldPoint, Limit, Status } from './plan/finding.ts';
 export { consequenceWords, holdPointWords, statusWords } from './plan/finding.ts';
 export { worstFirst } from './plan/holdPoints.ts';

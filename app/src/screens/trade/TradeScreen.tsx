@@ -12,6 +12,7 @@ import { AirResultSheets } from './AirResultSheets.tsx';
 import { ClimateResultSheets } from './ClimateResultSheets.tsx';
 import { EquipmentResultSheets } from './EquipmentResultSheets.tsx';
 import { LoadsResultSheets } from './LoadsResultSheets.tsx';
+import { OffgridResultSheets } from './OffgridResultSheets.tsx';
 import './Trade.css';
 
 /** One trade: what it says, what stands against it, and what it is worked out from. */
@@ -42,6 +43,8 @@ function Result({ trade }: { trade: TradeId }) {
     return <EquipmentResultSheets result={trades.equipment} season={season} />;
   if (trade === 'air' && trades?.air && agreement && season)
     return <AirResultSheets result={trades.air} agreement={agreement} season={season} />;
+  if (trade === 'offgrid' && trades?.offgrid && season)
+    return <OffgridResultSheets result={trades.offgrid} season={season} />;
   return null;
 }
 
