@@ -13,7 +13,10 @@ export function batteryFindings(result: OffgridResult, view: PlanView): Found[] 
 function coldCells({ inputs }: OffgridResult, view: PlanView): Found {
   const source = 'offgrid.cold-cells';
   const year = view.season.power.ok ? view.season.power.value : undefined;
+  const box = year?.helps.find((h) => h.id === 'warm-box');
   const facts = {
+    ...(box ? { boxed: box.coldMornings } : {}),
+    ...(box?.generator === undefined ? {} : { boxedHours: box.generator * 3600 }),
     ...(inputs.ok ? { place: inputs.value.battery.place, heater: inputs.value.battery.heater } : {}),
     ...(year ? { refused: year.refused, coldest: Math.min(...year.cell.flat()) } : {}),
   };

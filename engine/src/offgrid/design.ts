@@ -33,6 +33,7 @@ function powerInputs(power: Power, s: Scenario): PowerInputs {
   if (arrays.length === 0) return unresolved('missing', 'power.arrays');
   const { inverter, household, charger } = power;
   const generator = generatorInputs(power, s);
+  const stove = s.maybe(power.stove.heat) ?? 0;
   const most = s.of(inverter.continuous);
   if (most <= 0) return unresolved('missing', 'power.inverter.continuous');
   return {
@@ -41,6 +42,7 @@ function powerInputs(power: Power, s: Scenario): PowerInputs {
     inverter: { most, nominal: s.of(inverter.efficiency), idle: s.of(inverter.idle) },
     charger: { most: s.of(charger.most), kept: s.of(charger.kept) },
     ...(generator ? { generator } : {}),
+    ...(stove > 0 ? { stove: { heat: stove, lightBelow: s.of(power.stove.lightBelow) } } : {}),
     household: {
       daily: s.of(household.daily),
       essential: s.of(household.essential),

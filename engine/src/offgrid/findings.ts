@@ -26,17 +26,17 @@ export function findings(result: OffgridResult, view: PlanView): Drafts {
 
 const yearOf = ({ season }: PlanView): PowerYear | undefined => (season.power.ok ? season.power.value : undefined);
 
-/** Hours in which power holds the heat back. */
+/** Hours in which the house is cold for want of power. */
 function heatHours(view: PlanView): Found {
   const year = yearOf(view);
   const source = 'offgrid.heat-hours';
-  const facts = year ? { missing: year.heat.missing, lowest: year.heat.lowest, household: year.householdShort } : {};
+  const facts = year ? { ...year.heat } : {};
   const of = { id: 'heat-hours', holdPoint: 'decide', consequence: 'harm', kind: 'time' } as const;
   return found({ ...of, limit: { max: 24 * 3600 }, source, facts }, (recorder) => {
-    const { hours } = required(view.season.power).heat;
-    recorder.step('h', 'table', {}, hours, 'h', source);
-    recorder.step('t', 'h * 3600', { h: hours }, hours * 3600, 's', source);
-    return hours * 3600;
+    const { cold } = required(view.season.power).heat;
+    recorder.step('h', 'table', {}, cold, 'h', source);
+    recorder.step('t', 'h * 3600', { h: cold }, cold * 3600, 's', source);
+    return cold * 3600;
   });
 }
 

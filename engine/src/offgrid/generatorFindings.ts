@@ -1,3 +1,4 @@
+import type { PowerHelp } from '../coupling/power/powerHelps.ts';
 import { required, unresolved } from '../plan/outcome.ts';
 import type { PlanView } from '../plan/trade.ts';
 import { type Found, found } from './draftOf.ts';
@@ -14,12 +15,22 @@ type Generator = NonNullable<Extract<PlanView['season']['power'], { ok: true }>[
 const generatorOf = (view: PlanView): Generator =>
   required(view.season.power).generator ?? unresolved('missing', 'power.generator.power');
 
+const helpOf = ({ season: { power } }: PlanView, id: PowerHelp['id']): PowerHelp | undefined =>
+  power.ok ? power.value.helps.find((h) => h.id === id) : undefined;
+
 /** Hours in the year, and fuel. */
 function runs(view: PlanView, fuel: string): Found {
   const source = 'offgrid.generator-hours';
   const year = view.season.power.ok ? view.season.power.value.generator : undefined;
   const of = { id: 'generator-hours', holdPoint: 'decide', consequence: 'money', kind: 'time' } as const;
-  const facts = { fuel, ...(year ? { litres: year.litres, starts: year.starts } : {}) };
+  const lower = helpOf(view, 'cooler')?.generator;
+  const boxed = helpOf(view, 'warm-box')?.generator;
+  const facts = {
+    ...(lower === undefined ? {} : { lower: lower * 3600 }),
+    ...(boxed === undefined ? {} : { boxed: boxed * 3600 }),
+    fuel,
+    ...(year ? { litres: year.litres, starts: year.starts } : {}),
+  };
   return found({ ...of, limit: { max: 500 * 3600 }, source, facts }, (recorder) => {
     const { hours } = generatorOf(view);
     recorder.step('h', 'table', {}, hours, 'h', source);
@@ -42,17 +53,17 @@ function lowLoad(view: PlanView): Found {
   });
 }
 
-/** Hours in which the house would want for heat if it did not start. */
+/** Hours in which the house would be cold if it did not start. */
 function withoutIt(view: PlanView): Found {
   const source = 'offgrid.without-generator';
   const alone = view.season.power.ok ? view.season.power.value.withoutGenerator : undefined;
   const of = { id: 'without-generator', holdPoint: 'decide', consequence: 'harm', kind: 'time' } as const;
-  const facts = alone ? { missing: alone.missing, lowest: alone.lowest } : {};
+  const facts = alone ? { ...alone } : {};
   return found({ ...of, limit: { max: 7 * 24 * 3600 }, source, facts }, (recorder) => {
-    const { hours } = required(view.season.power).withoutGenerator ?? unresolved('missing', 'power.generator.power');
-    recorder.step('h', 'table', {}, hours, 'h', source);
-    recorder.step('t', 'h * 3600', { h: hours }, hours * 3600, 's', source);
-    return hours * 3600;
+    const { cold } = required(view.season.power).withoutGenerator ?? unresolved('missing', 'power.generator.power');
+    recorder.step('h', 'table', {}, cold, 'h', source);
+    recorder.step('t', 'h * 3600', { h: cold }, cold * 3600, 's', source);
+    return cold * 3600;
   });
 }
 

@@ -21,6 +21,15 @@ const clock = (hour: number): string => {
   return `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, '0')}`;
 };
 
+/** How long the unit is held back, and what a stove makes good. */
+const heldWords = (j: Judged, print: Printer): string => {
+  if (fact(j, 'hours') === 0) return 'The unit is never held back.';
+  const held = `The unit is held back for ${print.inUnit(fact(j, 'hours') * 3600, 'time', 'h')} and lacks ${print.inUnit(fact(j, 'missing'), 'energy', 'kWh')} of heat; `;
+  const stove = `the stove burns for ${print.inUnit(fact(j, 'burning') * 3600, 'time', 'h')} and gives ${print.inUnit(fact(j, 'stove'), 'energy', 'kWh')} of it; `;
+  const lowest = `the room with the thermostat falls to ${print.quantity(fact(j, 'lowest'), 'temperature')}.`;
+  return `${held}${fact(j, 'burning') > 0 ? stove : ''}${lowest}`;
+};
+
 const ordinary = 'One ordinary year states energy, not what a rare winter brings.';
 const electric =
   'Batteries and panels stay live with every switch off, and a short across a battery burns: have a licensed electrician wire it, by the local code and the makers’ instructions.';
@@ -33,8 +42,8 @@ const say: Readonly<Record<string, Say>> = {
   'heat-hours': (j, print) => ({
     what:
       likely(j) === 0
-        ? 'Sun, battery and generator carry the unit through every hour of an ordinary year.'
-        : `For ${hours(j, print)} of an ordinary year there is too little power for the heat the house wants; ${print.inUnit(fact(j, 'missing'), 'energy', 'kWh')} of heat are missing and it falls to ${print.quantity(fact(j, 'lowest'), 'temperature')}.`,
+        ? `Power keeps the house from growing cold in every hour of an ordinary year. ${heldWords(j, print)}`
+        : `For ${hours(j, print)} of an ordinary year the house is more than ${print.quantity(3, 'temperature-difference')} too cold for want of power. ${heldWords(j, print)}`,
     why: `An empty battery cools the house, and pipes freeze in a cold one. ${ordinary}`,
     mend:
       j.status === 'ok'
@@ -45,13 +54,15 @@ const say: Readonly<Record<string, Say>> = {
   'without-generator': (j, print) => ({
     what:
       likely(j) === 0
-        ? 'Sun and battery carry the unit through an ordinary year even if the generator never starts.'
-        : `If the generator does not start, the unit wants for power in ${hours(j, print)} of an ordinary year: ${print.inUnit(fact(j, 'missing'), 'energy', 'kWh')} of heat are missing and the house falls to ${print.quantity(fact(j, 'lowest'), 'temperature')}.`,
+        ? `Even if the generator never starts, no hour of an ordinary year is cold. ${heldWords(j, print)}`
+        : `If the generator does not start, the house is more than ${print.quantity(3, 'temperature-difference')} too cold for ${hours(j, print)} of an ordinary year. ${heldWords(j, print)}`,
     why: `That much hangs on one engine. ${ordinary}`,
     mend:
       j.status === 'ok'
         ? done
-        : 'Have a second source of heat that needs no electricity, such as the stove, with wood for those hours, and a plan for draining the pipes.',
+        : fact(j, 'burning') > 0
+          ? 'The stove is too small for that alone, or too far from the other rooms. Seal and insulate first, and have a plan for draining the pipes.'
+          : 'Have a second source of heat that needs no electricity, such as a stove, with wood for those hours, and enter it; and have a plan for draining the pipes.',
     caution: 'A stove needs its own combustion air and a sound chimney, and carbon monoxide alarms beside it.',
   }),
   'generator-hours': (j, print) => ({
@@ -60,7 +71,7 @@ const say: Readonly<Record<string, Say>> = {
     mend:
       j.status === 'ok'
         ? done
-        : 'Take from what the house needs first: seal, insulate, wrap the ducts. Then more panels; more battery helps only where sun is thrown away.',
+        : `Take from what the house needs first: seal, insulate, wrap the ducts.${has(j, 'lower') ? ` Kept ${print.quantity(2, 'temperature-difference')} cooler, it runs for ${print.inUnit(fact(j, 'lower'), 'time', 'h')}.` : ''}${has(j, 'boxed') ? ` With the battery in a warm box, for ${print.inUnit(fact(j, 'boxed'), 'time', 'h')}.` : ''} Then more panels; more battery helps only where sun is thrown away.`,
     caution: exhaust,
   }),
   'generator-load': (j, print) => ({
@@ -104,14 +115,14 @@ const say: Readonly<Record<string, Say>> = {
     what:
       likely(j) === 0
         ? 'The cells are warm enough to charge on every morning of an ordinary year.'
-        : `On ${print.value(j)} mornings of an ordinary year the cells are too cold to charge and the sun is turned away: ${print.inUnit(fact(j, 'refused'), 'energy', 'kWh')} a year.`,
+        : `On ${print.value(j)} mornings of an ordinary year the cells are below freezing and take no charge; ${print.inUnit(fact(j, 'refused'), 'energy', 'kWh')} of sun a year are turned away.`,
     why: 'Lithium cells charged below freezing are damaged for good and can fail later; their electronics refuse, and the sun goes to waste just when it is scarce.',
     mend:
       j.status === 'ok'
         ? done
         : fact(j, 'heater') > 0
           ? 'The heater is too small for the box, or starves with the battery: insulate the box first.'
-          : 'Put them into an insulated box with a small heater, or into a heated room where the fire code allows it.',
+          : `Put them into an insulated box with a small heater, or into a heated room where the fire code allows it.${has(j, 'boxed') ? ` A box of 50 mm of foam with a heater of ${print.quantity(150, 'electric-power')} leaves ${fact(j, 'boxed')} such mornings${has(j, 'boxedHours') ? ` and ${print.inUnit(fact(j, 'boxedHours'), 'time', 'h')} of generator` : ''}.` : ''}`,
     caution: gas,
   }),
   surge: (j, print) => ({

@@ -50,6 +50,8 @@ export type PowerInputs = {
   readonly inverter: { readonly most: number; readonly nominal: number; readonly idle: number };
   readonly charger: { readonly most: number; readonly kept: number };
   readonly generator?: GeneratorInputs;
+  /** W that a stove gives while it burns, and K too cold at which it is lit. */
+  readonly stove?: { readonly heat: number; readonly lightBelow: number };
   /** kWh a day, the share that must not stop, and what is given up first. */
   readonly household: {
     readonly daily: number;

@@ -64,12 +64,16 @@ export const sources: Sources = {
     title: 'Common practice, no source: household use by hour, a small morning and a larger evening peak',
     standing: 'common practice',
   },
+  'offgrid.warm-box': {
+    title: 'Common practice, no source: a box with 50 mm of foam loses 2 W/K; a heater of 150 W in it',
+    standing: 'common practice',
+  },
   'offgrid.heat-hours': {
-    title: 'Common practice, no source: a day a year without enough power for heat can be bridged',
+    title: 'Common practice, no source: a day a year more than 3 K too cold can be bridged',
     standing: 'common practice',
   },
   'offgrid.without-generator': {
-    title: 'Common practice, no source: a week a year that hangs on one engine',
+    title: 'Common practice, no source: a week a year more than 3 K too cold if one engine does not start',
     standing: 'common practice',
   },
   'offgrid.generator-hours': {

@@ -241,6 +241,27 @@ const household = group(
   { label: 'Household' },
 );
 
+const stove = group(
+  {
+    heat: quantity('power', {
+      label: 'Heat it gives, burning',
+      help: 'A wood stove or another heater that runs without electricity, in the room with the thermostat.',
+      neededBy: [],
+      plausible: { min: 500, max: 20_000 },
+      possible: { min: 0 },
+      usually: 'nameplate',
+    }),
+    lightBelow: quantity('temperature-difference', {
+      label: 'Lit when it is too cold by',
+      default: 2,
+      plausible: { min: 0.5, max: 8 },
+      possible: { min: 0 },
+      usually: 'estimated',
+    }),
+  },
+  { label: 'Stove', help: 'Only lit where power does not do.' },
+);
+
 /** Where the electricity comes from and what it can carry. */
 export const power = group(
   {
@@ -300,6 +321,7 @@ export const power = group(
     charger,
     battery,
     generator,
+    stove,
   },
   { label: 'Power' },
 );

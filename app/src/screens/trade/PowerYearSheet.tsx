@@ -1,4 +1,4 @@
-import type { Plan, PowerYear } from '@kneewall/engine';
+import type { HeldBack, Plan, PowerYear } from '@kneewall/engine';
 import { shortMonths } from '@kneewall/project';
 import { FoldedTable } from '../../look/FoldedTable.tsx';
 import { Sheet } from '../../look/Sheet.tsx';
@@ -28,6 +28,7 @@ export function PowerYearSheet({ outcome }: { outcome: Plan['season']['power'] }
               </p>
             )}
             <Asides year={year} />
+            <HelpsTable year={year} />
             <DarkDaysTable year={year} />
             <MonthTable year={year} />
             <p className="field-help">
@@ -50,16 +51,14 @@ function Asides({ year }: { year: PowerYear }) {
           'Power holds the heat back in no hour.'
         ) : (
           <>
-            Power holds the heat back for {Math.round(heat.hours)} hours; the house falls to{' '}
-            <Quantity value={heat.lowest} kind="temperature" />.
+            Power holds the heat back for {Math.round(heat.hours)} hours. <Coldness held={heat} />
           </>
         )}
       </li>
       {alone && (
         <li>
-          If the generator did not start: {Math.round(alone.hours)} hours, down to{' '}
-          <Quantity value={alone.lowest} kind="temperature" />, with{' '}
-          <Quantity value={alone.missing} kind="energy" significant={2} /> of heat to come from a stove.
+          If the generator did not start it would hold the heat back for {Math.round(alone.hours)} hours.{' '}
+          <Coldness held={alone} />
         </li>
       )}
       {year.coldMornings > 0 && (
@@ -74,6 +73,47 @@ function Asides({ year }: { year: PowerYear }) {
         </li>
       )}
     </ul>
+  );
+}
+
+function Coldness({ held }: { held: HeldBack }) {
+  return (
+    <>
+      The house is cold for {Math.round(held.cold)} of them, at worst{' '}
+      <Quantity value={held.lowest} kind="temperature" />
+      {held.burning > 0 && (
+        <>
+          , with the stove burning for {Math.round(held.burning)} hours and giving{' '}
+          <Quantity value={held.stove} kind="energy" significant={2} />
+        </>
+      )}
+      .
+    </>
+  );
+}
+
+const helpWord = { 'warm-box': 'The battery in a warm box', cooler: 'The house kept cooler by 2 K (3.6 °F)' } as const;
+
+function HelpsTable({ year }: { year: PowerYear }) {
+  return (
+    <FoldedTable
+      title="What single changes would do"
+      columns={[
+        'Change',
+        ...(year.generator ? ['Generator, hours'] : []),
+        'Held back, hours',
+        'Too cold to charge, mornings',
+      ]}
+    >
+      {year.helps.map((help) => (
+        <tr key={help.id}>
+          <th scope="row">{helpWord[help.id]}</th>
+          {help.generator !== undefined && <td>{Math.round(help.generator)}</td>}
+          <td>{Math.round(help.held)}</td>
+          <td>{help.coldMornings}</td>
+        </tr>
+      ))}
+    </FoldedTable>
   );
 }
 

@@ -1,16 +1,32 @@
 import { daysInMonth, monthOfDay } from '../../physics/calendar.ts';
-import { fuelLines, fuelRate } from '../../physics/power/index.ts';
 import type { DayCurves } from '../houseYear/answers.ts';
+import { coldMornings } from './coldMornings.ts';
 import { type DarkDays, darkDays } from './darkDays.ts';
 import { type DarkSpells, darkSpells } from './darkSpells.ts';
 import { type DarkWeek, darkWeek } from './darkWeek.ts';
 import { type EmptyNights, emptyNights } from './emptyNights.ts';
+import { type GeneratorYear, generatorYear } from './generatorYear.ts';
+import type { PowerHelp } from './powerHelps.ts';
 import type { PowerRun } from './powerRun.ts';
 import { type PowerSizes, powerSizes } from './powerSizes.ts';
 import type { PowerYearInputs } from './powerYearJob.ts';
 
-/** What power keeps from the house: hours in which it holds the heat back, kWh of heat missing, the room's lowest °C. */
-export type HeldBack = { readonly hours: number; readonly missing: number; readonly lowest: number };
+/** What power keeps from the house. */
+export type HeldBack = {
+  /** Hours in which it holds the unit back. */
+  readonly hours: number;
+  /** Hours in which the room with the thermostat is more than 3 K too cold. */
+  readonly cold: number;
+  /** kWh of heat that the unit does not give, and kWh that a stove gives, and hours for which it burns. */
+  readonly missing: number;
+  readonly stove: number;
+  readonly burning: number;
+  /** °C of that room at its coldest. */
+  readonly lowest: number;
+};
+
+/** K too cold from which an hour counts as without heat. */
+const without = 3;
 
 /** kWh of a month. `sun` is what the arrays could give, `used` what was taken of it. */
 export type PowerMonth = {
@@ -29,14 +45,8 @@ export type PowerYear = {
   readonly heat: HeldBack;
   /** Where there is a generator: as if it did not start. */
   readonly withoutGenerator?: HeldBack;
-  readonly generator?: {
-    readonly hours: number;
-    readonly starts: number;
-    readonly litres: number;
-    /** Hours below the least load it should run at. */
-    readonly lowHours: number;
-  };
-  /** Mornings on which sun was refused because cells were too cold to charge; and kWh refused in the year. */
+  readonly generator?: GeneratorYear;
+  /** Mornings on which cells are too cold to charge; and kWh of sun that this turns away in the year. */
   readonly coldMornings: number;
   readonly refused: number;
   readonly emptyNights: EmptyNights;
@@ -52,6 +62,8 @@ export type PowerYear = {
   readonly charge: DayCurves;
   readonly cell: DayCurves;
   readonly sizes: PowerSizes;
+  /** What single changes would do, each through the year. */
+  readonly helps: readonly PowerHelp[];
   /** The largest miss of a step's energy balance, as a share of what flowed. */
   readonly residual: number;
 };
@@ -60,10 +72,11 @@ export type PowerYearRuns = {
   readonly asSet: PowerRun;
   readonly alone: PowerRun;
   readonly unlimited: PowerRun;
+  readonly helps: readonly PowerHelp[];
 };
 
 /** Reads the answers off the runs: as it is set up, without its generator, and with all the power the house would take. */
-export function powerAnswers(inputs: PowerYearInputs, { asSet, alone, unlimited }: PowerYearRuns): PowerYear {
+export function powerAnswers(inputs: PowerYearInputs, { asSet, alone, unlimited, helps }: PowerYearRuns): PowerYear {
   const { power } = inputs;
   const { record, hours } = asSet;
   const kilowattHours = (x: Float64Array): number => (x.reduce((a, b) => a + b, 0) * hours) / 1000;
@@ -73,7 +86,7 @@ export function powerAnswers(inputs: PowerYearInputs, { asSet, alone, unlimited 
     ...(power.generator
       ? { withoutGenerator: heldBack(alone, unlimited), generator: generatorYear(power.generator, asSet) }
       : {}),
-    coldMornings: coldMornings(asSet),
+    coldMornings: coldMornings(power.battery, asSet),
     refused: kilowattHours(record.refused),
     emptyNights: emptyNights(alone),
     standing: standingOfWinter(inputs, asSet, unlimited),
@@ -85,6 +98,7 @@ export function powerAnswers(inputs: PowerYearInputs, { asSet, alone, unlimited 
     charge: dayCurves(asSet, record.charge),
     cell: dayCurves(asSet, record.cell),
     sizes: powerSizes(inputs, unlimited),
+    helps,
     residual: Math.max(record.residual[0] ?? 0, alone.record.residual[0] ?? 0),
   };
 }
@@ -121,37 +135,12 @@ function heldBack(run: PowerRun, unlimited: PowerRun): HeldBack {
   const missing = ((sum(unlimited.record.heat) - sum(run.record.heat)) * run.hours) / 1000;
   return {
     hours: run.record.held.reduce((a, b) => a + b, 0) * run.hours,
+    cold: run.record.cold.filter((k) => k > without).length * run.hours,
     missing: Math.max(0, missing),
+    stove: (sum(run.record.stove) * run.hours) / 1000,
+    burning: run.record.stove.filter((w) => w > 0).length * run.hours,
     lowest: run.record.room.reduce((a, b) => Math.min(a, b), Number.MAX_VALUE),
   };
-}
-
-type Generator = NonNullable<PowerYearInputs['power']['generator']>;
-
-function generatorYear({ rated, fuel, least }: Generator, run: PowerRun): NonNullable<PowerYear['generator']> {
-  let [steps, starts, litres, low, before] = [0, 0, 0, 0, false];
-  for (const watts of run.record.generator) {
-    const on = watts > 0;
-    if (on) {
-      steps++;
-      litres += fuelRate(fuelLines[fuel], rated / 1000, watts / 1000) * run.hours;
-      if (!before) starts++;
-      if (watts < least * rated) low++;
-    }
-    before = on;
-  }
-  return { hours: steps * run.hours, starts, litres, lowHours: low * run.hours };
-}
-
-/** W of sun refused before noon that make a morning count. */
-const worthCharging = 50;
-
-function coldMornings({ record, hours }: PowerRun): number {
-  const perDay = Math.round(24 / hours);
-  let mornings = 0;
-  for (let day = 0; day * perDay < record.refused.length; day++)
-    if (record.refused.subarray(day * perDay, day * perDay + perDay / 2).some((x) => x > worthCharging)) mornings++;
-  return mornings;
 }
 
 function standingOfWinter(inputs: PowerYearInputs, run: PowerRun, unlimited: PowerRun): PowerYear['standing'] {

@@ -29,6 +29,10 @@ export type PowerLoop = {
   readonly before: number;
   /** Whether power holds the unit back; else it takes what it wants and the record tells only what it wants. */
   readonly limited: boolean;
+  /** W of a stove while it burns, 0 for none, K too cold at which it is lit, and whether it burns. */
+  readonly stove: number;
+  readonly lightBelow: number;
+  readonly burns: Uint8Array;
   /** Whether the battery stands in a heated room. */
   readonly inside: boolean;
 };
@@ -50,6 +54,9 @@ export type PowerRecord = {
   readonly cell: Float64Array;
   readonly room: Float64Array;
   readonly held: Uint8Array;
+  /** K by which the room is colder than wanted. */
+  readonly cold: Float64Array;
+  readonly stove: Float64Array;
   /** The largest of what steps' balances miss, as a share of what flowed. */
   readonly residual: Float64Array;
 };
@@ -59,6 +66,8 @@ const crankcaseBelow = 10;
 const panBelow = 2;
 /** Share of what a unit could give above which it is not held back. */
 const nearly = 0.999;
+/** K below what is wanted at which a stove is let go out. */
+const nearlyWarm = 0.5;
 
 /** W beside compressor and fan, by what the unit did the step before. */
 function standingAt(loop: PowerLoop, step: number): number {
@@ -68,6 +77,18 @@ function standingAt(loop: PowerLoop, step: number): number {
   return (
     standby + (ran === 0 && outdoor < crankcaseBelow ? crankcase : 0) + (ran > 0 && outdoor < panBelow ? panHeater : 0)
   );
+}
+
+/** K by which the room with the thermostat is colder than it should be. */
+const tooCold = ({ layout, state }: PowerLoop, step: number): number =>
+  layout.control.heatTo[step % layout.stepsPerDay]! - state.t[layout.control.sensor[0]!]!;
+
+/** Lights the stove where it is too cold, and lets it burn until it is nearly warm: never where the unit has its power. */
+function tendStove(loop: PowerLoop, step: number, row: number): void {
+  const { burns, layout, state } = loop;
+  const lacks = tooCold(loop, step);
+  burns[0] = loop.limited && (lacks > loop.lightBelow || (burns[0] === 1 && lacks > nearlyWarm)) ? 1 : 0;
+  limitSystem(layout, state, 1, row, burns[0] === 1 ? loop.stove : 0, 0);
 }
 
 /** W that the unit draws for what it gives in the step just done. */
@@ -109,6 +130,7 @@ function stepTogether(loop: PowerLoop, step: number, record: PowerRecord | undef
     if (full > 0) cold *= Math.min(1, outputFor(cooling, hand) / full);
   }
   limitSystem(layout, state, 0, row, heat, cold);
+  if (loop.stove > 0) tendStove(loop, step, row);
   stepBuilding(layout, state, weather, step);
   const unit = drawn(loop, row);
   const room = state.t[layout.control.sensor[0]!]!;
@@ -121,6 +143,8 @@ function stepTogether(loop: PowerLoop, step: number, record: PowerRecord | undef
   record.heat[step] = Math.max(0, state.heat[0]!);
   record.room[step] = room;
   record.held[step] = heat < nearly * all && wantsMore(state, 0) ? 1 : 0;
+  record.cold[step] = tooCold(loop, step);
+  if (loop.stove > 0) record.stove[step] = state.heat[1]!;
   recordPower(loop, record, step, sun);
 }
 

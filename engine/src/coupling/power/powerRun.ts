@@ -1,7 +1,8 @@
 import type { WeatherYear } from '../../climate/weather/weatherYear.ts';
 import { startZones } from '../../loads/dynamic/designDays.ts';
-import { startState } from '../../physics/building/index.ts';
+import { giveAll, type System, startState } from '../../physics/building/index.ts';
 import { powerSlots, startPower } from '../../physics/power/index.ts';
+import { thermostatRoom } from '../ducted/ductworks.ts';
 import { houseWeather, type YearWeatherSteps } from '../houseYear/run.ts';
 import { unitLayout, unitRows } from '../season/unitYear.ts';
 import { type PowerLoop, type PowerRecord, runTogether } from './powerLoop.kernel.ts';
@@ -40,7 +41,8 @@ export function powerRuns(
   const { house, unit, ducts, power } = inputs;
   const weather = houseWeather(year, Math.min(inputs.step, year.stepSeconds), house.horizon);
   const able = unitRows(unit, house.pressure, weather);
-  const layout = unitLayout(house, weather, unit, ducts, able);
+  const stove = power.stove ? [stoveOf(house, weather.monthOfRow.length)] : [];
+  const layout = unitLayout(house, weather, unit, ducts, able, stove);
   const sun = sunAtBus(power.arrays, weather, house.groundReflectance);
   const { steps } = weather;
   const outside = steps.outdoor[0] ?? 0;
@@ -66,9 +68,14 @@ export function powerRuns(
       sun,
       household: householdDay(power.household.daily, perDay),
       before: power.household.shedFirst === 'heat' ? 1 : power.household.essential,
+      stove: power.stove?.heat ?? 0,
+      lightBelow: power.stove?.lightBelow ?? 0,
+      burns: new Uint8Array(1),
       limited: way !== 'unlimited',
       inside,
     };
+    // A stove has no thermostat: it gives what its fire gives, from the first step on.
+    if (power.stove) giveAll(loop.state, 1);
     const record = emptyRecord(steps.count);
     runTogether(loop, steps.count - settling * perDay, settling * perDay);
     for (let day = 0; day < steps.count / perDay; day++) {
@@ -79,6 +86,22 @@ export function powerRuns(
   };
   return { steps: steps.count, run };
 }
+
+/** °C no room reaches: a fire does not stop at a set point. */
+const never = 80;
+
+/** A stove in the room with the thermostat, cold until it is lit. */
+const stoveOf = (house: PowerYearInputs['house'], rows: number): System => {
+  const room = thermostatRoom(house) ?? '';
+  return {
+    id: 'stove',
+    sensor: room,
+    shares: { [room]: 1 },
+    heatTo: Array.from({ length: 24 }, () => [never, never] as const),
+    coolTo: Array.from({ length: 24 }, () => null),
+    heatMost: new Float64Array(rows),
+  };
+};
 
 /** W by step of the day for kWh a day. */
 function householdDay(daily: number, perDay: number): Float64Array {
@@ -107,6 +130,8 @@ function emptyRecord(steps: number): PowerRecord {
     cell: made(),
     room: made(),
     held: new Uint8Array(steps),
+    cold: made(),
+    stove: made(),
     residual: new Float64Array(1),
   };
 }

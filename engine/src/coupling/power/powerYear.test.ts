@@ -42,6 +42,22 @@ describe('a year on own power', () => {
     expect(year.withoutGenerator?.missing).toBeGreaterThan(1000);
   });
 
+  it('is kept from the cold by a stove that needs no power', () => {
+    const stove = run((x) => ({ ...x, stove: { heat: 9000, lightBelow: 1 } }));
+    expect(stove.withoutGenerator?.lowest).toBeGreaterThan((year.withoutGenerator?.lowest ?? 0) + 10);
+    const small = run((x) => ({ ...x, stove: { heat: 3000, lightBelow: 1 } }));
+    expect(small.withoutGenerator?.cold).toBeLessThan(year.withoutGenerator?.cold ?? 0);
+    expect(stove.withoutGenerator?.cold).toBeLessThan(0.5 * (small.withoutGenerator?.cold ?? 0));
+    expect(stove.withoutGenerator?.stove).toBeGreaterThan(1000);
+    expect(stove.heat.burning).toBe(0);
+  }, 60_000);
+
+  it('tells that a warm box saves cold mornings and a cooler house saves fuel', () => {
+    const [box, cooler] = year.helps;
+    expect(box?.coldMornings).toBeLessThan(0.2 * year.coldMornings);
+    expect(cooler?.generator).toBeLessThan(year.generator?.hours ?? 0);
+  });
+
   it('lasts where there is sun and battery in plenty, and then burns nothing', () => {
     const plenty = run((x) => ({
       ...x,

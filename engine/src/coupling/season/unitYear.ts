@@ -58,13 +58,14 @@ function runWith(
   return runYear(house, weather, unitLayout(house, weather, unit, ducts, able), tell);
 }
 
-/** The house laid out with one unit behind its ducts. */
+/** The house laid out with one unit behind its ducts, and further sources of heat after it. */
 export function unitLayout(
   house: HouseInputs,
   weather: YearWeatherSteps,
   unit: UnitInputs,
   ducts: DuctsInputs,
   able: UnitRows,
+  others: readonly System[] = [],
 ): Layout {
   const system: System = {
     id: unitId,
@@ -76,7 +77,7 @@ export function unitLayout(
     coolMost: able.sensible,
   };
   const ductworks = [ductwork(house, ducts, wholeHouse(house, unitId))];
-  return layOutHouse(house, weather, [system], { ductworks });
+  return layOutHouse(house, weather, [system, ...others], { ductworks });
 }
 
 /** What a unit can do in each row of weather. */

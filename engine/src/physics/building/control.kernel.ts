@@ -37,6 +37,11 @@ export function limitSystem(l: Layout, s: State, system: number, row: number, he
   s.work.coolMost[system] = cold;
 }
 
+/** Starts a system at its most, where it stays while its room is below its set point. */
+export function giveAll(s: State, system: number): void {
+  s.control[system] = atMost;
+}
+
 /** Whether a system gives all it can and its room would take more heat. */
 export const wantsMore = (s: State, system: number): boolean => s.control[system] === atMost;
 
