@@ -53,6 +53,12 @@ test('last winter’s fuel narrows the answer; a contradiction is shown beside i
   await enter(page, 'Hottest normal afternoon', '88');
   await enter(page, 'Heated floor area', '1100');
   await settled(page);
+  // The loads screen shows when the cold night is worked out, after which nothing moves by itself.
+  await page.evaluate(() => {
+    location.hash = '#/trade/loads';
+  });
+  await expect(page.getByText('The hot day is worst at')).toBeVisible({ timeout: 30_000 });
+  await page.goBack();
   const answer = page.locator('.first-answer');
   const wide = await answer.locator('.range-tape').first().textContent();
 

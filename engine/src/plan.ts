@@ -8,14 +8,16 @@ import {
 } from '@kneewall/project';
 import { agree } from './coupling/agree.ts';
 import { type Agreement, noAgreement } from './coupling/agreement.ts';
-import { noSeasonJobs, seasonFrom, seasonJobs } from './coupling/season/season.ts';
+import { noSeason, noSeasonJobs, seasonFrom, seasonJobs } from './coupling/season/season.ts';
 import { couplingSources } from './coupling/sources.ts';
 import type { Job } from './jobs/job.ts';
+import { houseCase } from './loads/dynamic/houseCase.ts';
 import { faultFinding, faultOf } from './plan/fault.ts';
 import type { Finding } from './plan/finding.ts';
 import { gatherByHoldPoint } from './plan/holdPoints.ts';
 import { findingOf, judge } from './plan/judge.ts';
 import { coldMemo, type Memo, remembered } from './plan/memo.ts';
+import { attempt } from './plan/outcome.ts';
 import type { Plan } from './plan/plan.ts';
 import { printerFor } from './plan/printer.ts';
 import { onlyParts, partsRead } from './plan/reads.ts';
@@ -53,7 +55,7 @@ export function evaluate(project: Project, results: Results, options: EvaluateOp
   const { season, wanted } = throughYear(project, resolved, good, results, memo);
   const view: PlanView = { project: resolved, trades: good, agreement, season };
   const units = options.units ?? (project.site?.units === 'si' ? 'si' : 'us');
-  const judged = trades.map((t) => judgeTrade(t, found[t.id] ?? {}, view, units, memo));
+  const judged = trades.map((t) => judgeTrade(t, found[t.id] ?? {}, project, view, units, memo));
   const findings = judged.flatMap((j) => j.findings);
   const base = Object.values(good) as ResultBase[];
   const plan: Plan = {
@@ -142,10 +144,14 @@ function throughYear(
   memo: Memo,
 ): ReturnType<typeof seasonFrom> {
   const { climate, equipment, air, offgrid } = good;
+  if (!climate) return seasonFrom(noSeasonJobs, results);
   const read = [project.house, project.site, climate, equipment, air, offgrid];
   const jobs = remembered(memo, 'season jobs', read, () => {
     try {
-      return seasonJobs(resolved, good);
+      const house = remembered(memo, 'house case', [project.house, project.site, climate], () =>
+        attempt(() => houseCase(resolved, climate)),
+      );
+      return seasonJobs(resolved, good, house, memo.plain);
     } catch {
       // Whatever goes wrong here has blinded the house's own trade too, which says so.
       return noSeasonJobs;
@@ -163,7 +169,14 @@ type JudgedTrade = {
   readonly readings: Plan['readings'];
 };
 
-function judgeTrade(trade: AnyTrade, found: Found, view: PlanView, units: System, memo: Memo): JudgedTrade {
+function judgeTrade(
+  trade: AnyTrade,
+  found: Found,
+  project: Project,
+  view: PlanView,
+  units: System,
+  memo: Memo,
+): JudgedTrade {
   const blind = (fault: string): JudgedTrade => ({
     findings: [faultFinding(trade.id, fault)],
     workings: {},
@@ -173,21 +186,46 @@ function judgeTrade(trade: AnyTrade, found: Found, view: PlanView, units: System
   });
   const { result } = found;
   if (!result) return blind(found.fault ?? 'no result');
-  // A judged trade may look at every other trade, so its words stand only while nothing in the view moved.
-  const seen = [view.project, ...Object.values(view.trades), view.agreement, view.season, units];
-  return remembered(memo, `judge:${trade.id}`, seen, () => {
-    try {
-      const { drafts, workings } = trade.findings(result, view);
-      const print = printerFor(units);
-      const findings = drafts.map(judge).map((j) => findingOf(trade.id, j, trade.words(j, print)));
-      const conditions = view.agreement.heating ?? view.agreement.cooling;
-      const readings = conditions ? trade.readings(result, conditions, view) : [];
-      return { findings, workings, materials: trade.materials(result), tasks: trade.tasks(result), readings };
-    } catch (thrown) {
-      return blind(faultOf(thrown));
-    }
+  const seen = [...seenBy(trade, project, view), result, units];
+  const guarded = <T>(name: string, inputs: readonly unknown[], compute: () => T): T | JudgedTrade =>
+    remembered(memo, `${name}:${trade.id}`, inputs, () => {
+      try {
+        return compute();
+      } catch (thrown) {
+        return blind(faultOf(thrown));
+      }
+    });
+  const judged = guarded('judge', seen, () => {
+    const { drafts, workings } = trade.findings(result, onlyView(trade, project, view));
+    const print = printerFor(units);
+    const findings = drafts.map(judge).map((j) => findingOf(trade.id, j, trade.words(j, print)));
+    return { findings, workings, materials: trade.materials(result), tasks: trade.tasks(result), readings: [] };
   });
+  const conditions = conditionsOf(view);
+  if (!conditions) return judged;
+  const expected = guarded('readings', [...seen, view.agreement], () => trade.readings(result, conditions, view));
+  return 'findings' in expected ? expected : { ...judged, readings: expected };
 }
+
+/** What a judged trade may look at; while none of it moves its words stand. */
+const seenBy = ({ looksAt }: AnyTrade, project: Project, view: PlanView): unknown[] =>
+  looksAt
+    ? [...partsRead(project, looksAt.reads), ...looksAt.trades.map((id) => view.trades[id])]
+    : [view.project, ...Object.values(view.trades), view.agreement, view.season];
+
+/** The view with everything taken out that a trade does not say it looks at, so that it cannot. */
+function onlyView({ looksAt }: AnyTrade, project: Project, view: PlanView): PlanView {
+  if (!looksAt) return view;
+  return {
+    project: resolveProject(onlyParts(project, looksAt.reads)),
+    trades: Object.fromEntries(looksAt.trades.map((id) => [id, view.trades[id]])) as PlanView['trades'],
+    agreement: noAgreement,
+    season: noSeason,
+  };
+}
+
+/** The state that readings are expected for. */
+const conditionsOf = ({ agreement }: PlanView) => agreement.heating ?? agreement.cooling;
 
 const allSources = (): Readonly<Record<string, Source>> =>
   Object.assign({}, couplingSources, ...trades.map((t) => t.sources));

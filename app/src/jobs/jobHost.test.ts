@@ -55,6 +55,20 @@ describe('jobs in a worker', () => {
     expect(found).toEqual([]);
   });
 
+  it('that are asked for while another runs wait their turn, and can be let go', () => {
+    const { host, workers, started } = setUp();
+    host.want([short, long]);
+    host.start(long.key);
+    expect(host.now().jobs.map((j) => j.state)).toEqual(['running', 'waiting']);
+    host.forgo(long.key);
+    expect(host.now().jobs.map((j) => j.state)).toEqual(['running', 'stopped']);
+    host.start(long.key);
+    workers[0]?.say({ type: 'result', id: 1, key: short.key, result: 1 });
+    expect(started(0).map((m) => m.key)).toEqual([short.key, long.key]);
+    host.forgo(long.key);
+    expect(workers[0]?.ended).toBe(true);
+  });
+
   it('that came from another reading of the file are dropped and done again', () => {
     const { host, workers, found, started } = setUp();
     host.want([short]);

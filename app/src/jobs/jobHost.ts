@@ -4,7 +4,8 @@ import type { FromJobs, ToJobs, WeatherText } from './messages.ts';
 
 export type JobView = {
   readonly job: Job;
-  readonly state: 'running' | 'offered' | 'failed' | 'stopped';
+  /** `waiting`: asked for, and done after what runs now. */
+  readonly state: 'running' | 'waiting' | 'offered' | 'failed' | 'stopped';
   readonly done: number;
   readonly total: number;
   /** Why it failed, in words. */
@@ -28,8 +29,10 @@ export type JobHost = {
   /** What jobs may borrow. Results that came from other loans are dropped. */
   lend(file: WeatherText | undefined, site: Project['site']): void;
   start(key: string): void;
-  /** Ends the worker that does it: a computation cannot be asked to stop. */
+  /** Ends the worker that does what runs now, since a computation cannot be asked to stop. */
   stop(): void;
+  /** Stops a job, whether it runs or waits. */
+  forgo(key: string): void;
 };
 
 type Loan = Extract<ToJobs, { type: 'lend' }>;
@@ -85,13 +88,20 @@ class OneAtATime implements JobHost {
   };
 
   start = (key: string): void => {
-    const view = this.state.jobs.find((j) => j.job.key === key);
-    if (view && !this.isRunning()) this.begin(view.job);
+    if (this.state.jobs.some((j) => j.job.key === key)) this.update(key, { state: 'waiting', problem: '' });
+    this.next();
   };
 
   stop = (): void => {
     this.end();
-    this.set({ jobs: this.state.jobs.map((j) => (j.state === 'running' ? { ...j, state: 'stopped' } : j)) });
+    const stopped = (j: JobView): JobView => (j.state === 'running' ? { ...j, state: 'stopped' } : j);
+    this.set({ jobs: this.state.jobs.map(stopped) });
+    this.next();
+  };
+
+  forgo = (key: string): void => {
+    if (this.state.jobs.some((j) => j.job.key === key && j.state === 'waiting')) this.update(key, { state: 'stopped' });
+    else this.stop();
   };
 
   private set(next: Partial<JobsState>): void {
@@ -133,10 +143,12 @@ class OneAtATime implements JobHost {
     this.port.post({ type: 'start', id: this.id, key: job.key, job });
   }
 
-  /** Short jobs start by themselves. */
+  /** Short jobs start by themselves; what a person asked for comes first. */
   private next(): void {
     if (this.isRunning()) return;
-    const due = this.state.jobs.find((j) => j.state === 'offered' && j.job.cost === 'short');
+    const due =
+      this.state.jobs.find((j) => j.state === 'waiting') ??
+      this.state.jobs.find((j) => j.state === 'offered' && j.job.cost === 'short');
     if (due) this.begin(due.job);
   }
 

@@ -33,4 +33,5 @@ export const climate: Trade<'climate'> = {
   readings,
   words,
   sources,
+  looksAt: { reads: ['site'], trades: [] },
 };

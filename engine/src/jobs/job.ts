@@ -30,7 +30,34 @@ function rounded(value: unknown): unknown {
   return Object.fromEntries(Object.entries(value).map(([k, v]) => [k, rounded(v)]));
 }
 
-export function makeJob(kind: string, version: number, inputs: unknown, cost: Job['cost']): Job {
-  const plain = rounded(inputs);
-  return { key: hashOf(canonicalJson({ kind, version, inputs: plain })), kind, version, inputs: plain, cost };
+/** A value as jobs have it: rounded, and its canonical text. */
+type Plain = { readonly value: unknown; readonly text: string };
+
+/** Parts of inputs already made plain, by identity; lent by whoever makes many jobs of the same parts. */
+export type PlainParts = WeakMap<object, Plain>;
+
+function plainOf(value: unknown, kept: PlainParts): Plain {
+  const known = typeof value === 'object' && value !== null ? kept.get(value) : undefined;
+  if (known) return known;
+  const plain = rounded(value);
+  const made = { value: plain, text: canonicalJson(plain) };
+  if (typeof value === 'object' && value !== null) kept.set(value, made);
+  return made;
+}
+
+/** A job. Its key is the hash of the canonical text of kind, version and inputs; parts of the inputs in `kept` are not written again. */
+export function makeJob(
+  kind: string,
+  version: number,
+  inputs: object,
+  cost: Job['cost'],
+  kept: PlainParts = new WeakMap(),
+): Job {
+  const parts = Object.entries(inputs)
+    .filter(([, part]) => part !== undefined)
+    .map(([name, part]): [string, Plain] => [name, plainOf(part, kept)])
+    .sort(([a], [b]) => (a < b ? -1 : 1));
+  const text = parts.map(([name, part]) => `${JSON.stringify(name)}:${part.text}`).join(',');
+  const key = hashOf(`{"inputs":{${text}},"kind":${JSON.stringify(kind)},"version":${version}}`);
+  return { key, kind, version, inputs: Object.fromEntries(parts.map(([name, part]) => [name, part.value])), cost };
 }

@@ -23,4 +23,5 @@ export const loads: Trade<'loads', 'climate'> = {
   readings,
   words,
   sources,
+  looksAt: { reads: ['house', 'site'], trades: ['climate'] },
 };

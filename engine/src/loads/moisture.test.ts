@@ -116,6 +116,7 @@ describe('the air of rooms', () => {
     nightSetback: given(0),
     nightFrom: given(22),
     nightTo: given(6),
+    thermostat: undefined,
   };
   const s = { of: (g: { likely: number }) => g.likely };
   const month = { month: 2, dailyRange: 8, wind: 3, clearness: 0.5, sun: 4, relativeHumidity: 0.8 };

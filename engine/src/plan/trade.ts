@@ -62,4 +62,9 @@ export type Trade<Id extends keyof TradeResults, Upstream extends keyof TradeRes
   /** Words for a finding, by the part of its id before the colon. */
   words(judged: Judged, print: Printer): Words;
   readonly sources: Sources;
+  /**
+   * What its findings look at beside its own result: parts of the document and other trades, and then neither agreement
+   * nor season. They are judged again only when one of those changes. Without it they see everything.
+   */
+  readonly looksAt?: { readonly reads: readonly string[]; readonly trades: readonly (keyof TradeResults)[] };
 };

@@ -6,7 +6,7 @@ import type { SizingSpec } from '../../src/air/sizing/spec.ts';
  * fronts and without the tree. Gives the least whole cost, Infinity where nothing fits, and nodes visited.
  */
 export function pathProgramme(spec: SizingSpec, nodesMost: number): { cost: number; nodes: number; done: boolean } {
-  const rows = inequalities(spec);
+  const rows = pathRows(spec);
   const columns = spec.sections.map((s) =>
     s.options
       .filter((o) => s.fixed || (o.breaks ?? []).length === 0)
@@ -55,9 +55,10 @@ export function pathProgramme(spec: SizingSpec, nodesMost: number): { cost: numb
   return { cost: best, nodes, done: nodes <= nodesMost };
 }
 
-type Row = { readonly of: ReadonlySet<number>; readonly most: number };
+export type PathRow = { readonly of: ReadonlySet<number>; readonly most: number };
 
-function inequalities(spec: SizingSpec): Row[] {
+/** The sections of every pair of a supply way and a return way, and the µPa they may lose together. */
+export function pathRows(spec: SizingSpec): PathRow[] {
   const { sections } = spec;
   const sideWays = (side: 'supply' | 'return') => {
     const list = sections.flatMap((s, i) =>

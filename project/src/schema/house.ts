@@ -261,6 +261,11 @@ const setpoints = group(
       possible: { min: 0, max: 1 },
       usually: 'estimated',
     }),
+    thermostat: reference('house.rooms', {
+      label: 'Room with the thermostat',
+      help: 'The other rooms follow it. Left empty it hangs in the hall, or in the largest room.',
+      neededBy: [],
+    }),
   },
   { label: 'Temperatures wanted' },
 );

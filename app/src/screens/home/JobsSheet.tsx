@@ -32,6 +32,7 @@ export function JobsSheet() {
               {kindWord[job.kind] ?? job.kind}
               {state === 'failed' && <>: {problem}</>}
               {state === 'stopped' && ': stopped'}
+              {state === 'waiting' && ': waits its turn'}
             </span>
             {state === 'running' && (
               <>
@@ -42,7 +43,10 @@ export function JobsSheet() {
                 <Button onClick={host.stop}>Stop</Button>
               </>
             )}
-            {state !== 'running' && <Button onClick={() => host.start(job.key)}>Work it out</Button>}
+            {state === 'waiting' && <Button onClick={() => host.forgo(job.key)}>Stop</Button>}
+            {(state === 'failed' || state === 'stopped') && (
+              <Button onClick={() => host.start(job.key)}>Work it out</Button>
+            )}
           </li>
         ))}
       </ul>

@@ -39,7 +39,7 @@ export function ImprovementsSheet({ outcome }: { outcome: Plan['season']['improv
           )}
         </OutcomeOr>
       ) : (
-        <JobOffer kind="loads/improvements" name="What would help">
+        <JobOffer kind="coupling/improvements" name="What would help">
           Sealing of house and ducts, insulation, second panes and vents, alone and in every combination, through the
           cold night, the hot day and a whole year of this house. It takes some seconds.
         </JobOffer>

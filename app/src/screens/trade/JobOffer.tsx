@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import type { JobView } from '../../jobs/jobHost.ts';
 import { Button } from '../../look/Button.tsx';
 import { useJobs, useServices } from '../../services.ts';
 
@@ -10,13 +11,16 @@ export function JobOffer({ kind, name, children }: { kind: string; name: string;
     <>
       <p>{children}</p>
       {job?.state === 'failed' && <p className="not-known">{job.problem}</p>}
-      {job?.state === 'running' && (
+      {job && busy(job) && (
         <p className="job-running">
           <progress aria-label={name} {...(job.total > 0 ? { value: job.done, max: job.total } : {})} />
-          <Button onClick={host.stop}>Stop</Button>
+          {job.state === 'waiting' && 'waits its turn'}
+          <Button onClick={() => host.forgo(job.job.key)}>Stop</Button>
         </p>
       )}
-      {job && job.state !== 'running' && <Button onClick={() => host.start(job.job.key)}>Work it out</Button>}
+      {job && !busy(job) && <Button onClick={() => host.start(job.job.key)}>Work it out</Button>}
     </>
   );
 }
+
+const busy = ({ state }: JobView): boolean => state === 'running' || state === 'waiting';

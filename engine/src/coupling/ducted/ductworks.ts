@@ -38,19 +38,22 @@ export function leakage({ model, flows }: DuctsInputs): number {
 const roomAir = 20;
 
 /** The zones of a house as its ducts see them. */
-export function placesOf({ shell }: HouseInputs): Places {
+export function placesOf({ shell }: Pick<HouseInputs, 'shell'>): Places {
   const rooms = shell.rooms.map((r) => r.id);
   const has = (behind: string): boolean => shell.surfaces.some((x) => x.behind === behind);
   return {
     rooms,
     ...(has('attic') ? { attic: 'attic' } : {}),
     ...(has('below') ? { below: 'below' } : {}),
-    inside: thermostatRoom({ shell }) ?? rooms[0] ?? '',
+    inside: hubOf(shell.rooms)?.id ?? '',
   };
 }
 
-/** Where the thermostat hangs: in the hall, or the largest room, that the others open into. */
-export const thermostatRoom = ({ shell }: Pick<HouseInputs, 'shell'>): string | undefined => hubOf(shell.rooms)?.id;
+/** Where the thermostat hangs: in the room named, else in the hall, or the largest room, that the others open into. */
+export function thermostatRoom({ shell, wanted }: Pick<HouseInputs, 'shell' | 'wanted'>): string {
+  const named = shell.rooms.find((r) => r.id === wanted.thermostat);
+  return (named ?? hubOf(shell.rooms))?.id ?? '';
+}
 
 /** The ducts of a house at each speed of its unit, carrying the heat of the systems served. */
 export function ductwork(house: HouseInputs, { model, flows, speeds, coil }: DuctsInputs, served: Served): Ductwork {

@@ -1,4 +1,4 @@
-import { type Job, makeJob } from '../../jobs/job.ts';
+import { type Job, makeJob, type PlainParts } from '../../jobs/job.ts';
 import type { HouseCase } from '../../loads/dynamic/houseCase.ts';
 import type { DuctsInputs } from '../ducted/ductworks.ts';
 
@@ -6,7 +6,7 @@ import type { DuctsInputs } from '../ducted/ductworks.ts';
 export type ImprovementsInputs = HouseCase & { readonly ducts?: DuctsInputs };
 
 export const improvementsKind = 'coupling/improvements';
-export const improvementsVersion = 3;
+export const improvementsVersion = 4;
 
-export const improvementsJob = (inputs: ImprovementsInputs): Job =>
-  makeJob(improvementsKind, improvementsVersion, inputs, 'long');
+export const improvementsJob = (inputs: ImprovementsInputs, kept?: PlainParts): Job =>
+  makeJob(improvementsKind, improvementsVersion, inputs, 'long', kept);

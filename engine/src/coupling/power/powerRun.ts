@@ -92,7 +92,7 @@ const never = 80;
 
 /** A stove in the room with the thermostat, cold until it is lit. */
 const stoveOf = (house: PowerYearInputs['house'], rows: number): System => {
-  const room = thermostatRoom(house) ?? '';
+  const room = thermostatRoom(house);
   return {
     id: 'stove',
     sensor: room,

@@ -1,4 +1,4 @@
-import { type Job, makeJob } from '../../jobs/job.ts';
+import { type Job, makeJob, type PlainParts } from '../../jobs/job.ts';
 import type { PowerInputs } from '../../offgrid/result.ts';
 import type { UnitYearInputs } from '../season/unitYearJob.ts';
 
@@ -11,4 +11,5 @@ export type PowerYearInputs = UnitYearInputs & { readonly power: PowerInputs; re
 export const powerYearKind = 'coupling/power-year';
 export const powerYearVersion = 1;
 
-export const powerYearJob = (inputs: PowerYearInputs): Job => makeJob(powerYearKind, powerYearVersion, inputs, 'short');
+export const powerYearJob = (inputs: PowerYearInputs, kept?: PlainParts): Job =>
+  makeJob(powerYearKind, powerYearVersion, inputs, 'short', kept);

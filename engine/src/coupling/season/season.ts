@@ -1,7 +1,7 @@
 import type { ResolvedProject } from '@kneewall/project';
 import type { AirModel, AirResult } from '../../air/result.ts';
-import type { Job } from '../../jobs/job.ts';
-import { houseCase } from '../../loads/dynamic/houseCase.ts';
+import type { Job, PlainParts } from '../../jobs/job.ts';
+import type { HouseCase } from '../../loads/dynamic/houseCase.ts';
 import { yearStep } from '../../loads/dynamic/yearJob.ts';
 import { attempt, type Outcome, required, unresolved } from '../../plan/outcome.ts';
 import { scenario } from '../../plan/scenario.ts';
@@ -29,14 +29,20 @@ export type Season = {
 
 export type SeasonJobs = { readonly [K in keyof Season]: Outcome<Job> };
 
-const blind: Outcome<Job> = { ok: false, because: 'fault', paths: [] };
-export const noSeasonJobs: SeasonJobs = { unitYear: blind, improvements: blind, ways: blind, power: blind };
+const unknown: Outcome<never> = { ok: false, because: 'fault', paths: [] };
+export const noSeasonJobs: SeasonJobs = { unitYear: unknown, improvements: unknown, ways: unknown, power: unknown };
+
+/** What nobody may look at, or nobody could work out. */
+export const noSeason: Season = { unitYear: unknown, improvements: unknown, ways: unknown, power: unknown };
 
 /** The jobs that run house, chosen unit and ducts together. Without unit or ducts the house can still be improved. */
-export function seasonJobs(project: ResolvedProject, trades: Partial<TradeResults>): SeasonJobs {
-  const { climate, equipment, air, offgrid } = trades;
-  if (!climate) return noSeasonJobs;
-  const house = attempt(() => houseCase(project, climate));
+export function seasonJobs(
+  project: ResolvedProject,
+  trades: Partial<TradeResults>,
+  house: Outcome<HouseCase>,
+  kept?: PlainParts,
+): SeasonJobs {
+  const { equipment, air, offgrid } = trades;
   const chosen = attempt(() => {
     const { candidates, chosen: id } = known(equipment);
     return candidates[required(id)] ?? unresolved('missing', 'candidates');
@@ -49,15 +55,18 @@ export function seasonJobs(project: ResolvedProject, trades: Partial<TradeResult
     return { house: inputs, weather, step: yearStep, unit: own, ducts: required(ducts) };
   });
   return {
-    unitYear: attempt(() => unitYearJob(required(unit))),
-    improvements: attempt(() => improvementsJob({ ...required(house), ...(ducts.ok ? { ducts: ducts.value } : {}) })),
+    unitYear: attempt(() => unitYearJob(required(unit), kept)),
+    improvements: attempt(() =>
+      improvementsJob({ ...required(house), ...(ducts.ok ? { ducts: ducts.value } : {}) }, kept),
+    ),
     ways: attempt(() => {
       const best = bestModel(known(air));
-      return waysJob({ ...required(unit), ...(best ? { best } : {}) });
+      return waysJob({ ...required(unit), ...(best ? { best } : {}) }, kept);
     }),
     power: attempt(() => {
       const power = required(known(offgrid).inputs);
-      return powerYearJob({ ...required(unit), power, standing: standingDraw(project, required(chosen).id) });
+      const standing = standingDraw(project, required(chosen).id);
+      return powerYearJob({ ...required(unit), power, standing }, kept);
     }),
   };
 }

@@ -49,7 +49,7 @@ export function unitAnswers(inputs: UnitYearInputs, able: UnitRows, run: YearRun
   const energy = (x: Float64Array): number => (x.reduce((a, b) => a + b, 0) * hours) / 1000;
   const latent = latentRows(run);
   return {
-    thermostat: thermostatRoom(inputs.house) ?? '',
+    thermostat: thermostatRoom(inputs.house),
     lowestKnown: inputs.unit.model.rows.some((r) => r.mode === 'heating' && r.speed === 'least'),
     winter: runHours(run, run.record.heating, able.heating, inputs.unit.strips),
     summer: runHours(
@@ -155,7 +155,7 @@ function atticMost(run: YearRun, withPerfect: YearRun): Pick<UnitYear, 'attic'> 
 
 /** Hours of cooling in which the room with the thermostat is damp. */
 function dampHours({ house }: UnitYearInputs, run: YearRun): number {
-  const at = run.zones.indexOf(thermostatRoom(house) ?? '');
+  const at = run.zones.indexOf(thermostatRoom(house));
   let rows = 0;
   for (let row = 0; row < run.rows; row++) {
     if ((run.record.cooling[row] ?? 0) <= 0) continue;

@@ -69,7 +69,7 @@ export function unitLayout(
 ): Layout {
   const system: System = {
     id: unitId,
-    sensor: thermostatRoom(house) ?? '',
+    sensor: thermostatRoom(house),
     shares: {},
     heatTo: heatingHours(house.wanted),
     coolTo: Array.from({ length: 24 }, () => [house.wanted.cooling, house.wanted.cooling] as const),

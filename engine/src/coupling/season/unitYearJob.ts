@@ -1,4 +1,4 @@
-import { type Job, makeJob } from '../../jobs/job.ts';
+import { type Job, makeJob, type PlainParts } from '../../jobs/job.ts';
 import type { YearInputs } from '../../loads/dynamic/yearJob.ts';
 import type { DuctsInputs } from '../ducted/ductworks.ts';
 import type { UnitInputs } from './unitInputs.ts';
@@ -7,6 +7,7 @@ import type { UnitInputs } from './unitInputs.ts';
 export type UnitYearInputs = YearInputs & { readonly unit: UnitInputs; readonly ducts: DuctsInputs };
 
 export const unitYearKind = 'coupling/unit-year';
-export const unitYearVersion = 1;
+export const unitYearVersion = 2;
 
-export const unitYearJob = (inputs: UnitYearInputs): Job => makeJob(unitYearKind, unitYearVersion, inputs, 'short');
+export const unitYearJob = (inputs: UnitYearInputs, kept?: PlainParts): Job =>
+  makeJob(unitYearKind, unitYearVersion, inputs, 'short', kept);

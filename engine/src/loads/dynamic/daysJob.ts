@@ -16,7 +16,7 @@ export type DesignDays = {
 };
 
 export const daysJobKind = 'loads/days';
-export const daysJobVersion = 2;
+export const daysJobVersion = 3;
 
 export const daysJob = (inputs: DaysInputs): Job => makeJob(daysJobKind, daysJobVersion, inputs, 'short');
 

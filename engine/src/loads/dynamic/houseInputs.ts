@@ -19,6 +19,8 @@ export type Wanted = {
   readonly setback: number;
   readonly nightFrom: number;
   readonly nightTo: number;
+  /** The room with the thermostat, where one is named. */
+  readonly thermostat?: string;
 };
 
 /** Everything the heat balance of a house needs beside weather: plain numbers, so that equal houses make equal jobs. */
@@ -58,6 +60,7 @@ export function houseInputs(house: House, site: Site, pressure: number, wave: Ye
       setback: s.of(setpoints.nightSetback),
       nightFrom: s.of(setpoints.nightFrom),
       nightTo: s.of(setpoints.nightTo),
+      ...(setpoints.thermostat === undefined ? {} : { thermostat: setpoints.thermostat }),
     },
     pressure,
     groundReflectance: s.of(site.groundReflectance),

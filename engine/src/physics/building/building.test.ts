@@ -148,7 +148,7 @@ describe('a building', () => {
   // The same network as one dense system, cells and all, in the general matrix library.
   it('goes through the same temperatures as the dense network of all its cells', () => {
     const free = { ...building, systems: [], series: [hours(() => 12)] };
-    const l = compileBuilding(free, weather);
+    const l = compileBuilding(free, weather, {}, new Map(), 1e-5);
     const s = startState(l, { inside: 12, outside: 12, humidity: 0.005 });
     const dense = denseNetwork(12);
     for (let step = 0; step < 192; step++) {

@@ -6,7 +6,7 @@ import { airArrays, controlArrays } from './compileServices.ts';
 import { inOpenAir, inZone, isGiven, type Layout, type SlabArrays, type SunArrays, type ZoneArrays } from './layout.ts';
 import { type PlaneSun, sunOnPlane } from './planeSun.ts';
 import { BuildingRefused } from './refused.ts';
-import { type SlabModes, slabModes } from './slabModes.ts';
+import { type SlabModes, slabModes, usuallyForgotten } from './slabModes.ts';
 import type { Building, OutdoorFace, Slab, ZoneFace } from './spec.ts';
 import type { WeatherSteps } from './weatherSteps.ts';
 import { pastShades, windowSun } from './windowSun.ts';
@@ -28,13 +28,14 @@ const radiationAt20 = 4 * stefanBoltzmann * 293.15 ** 3;
 /**
  * Lays a building and its weather out for the loop. Throws BuildingRefused naming the zone, slab or window that is not
  * possible: a zone without surfaces, a layer without thickness, an id that nothing has. `kept` saves working out a wall
- * again.
+ * again; `forgotten` is what `slabModes` makes of it.
  */
 export function compileBuilding(
   building: Building,
   weather: WeatherSteps,
   moisture: Readonly<Record<string, Moisture>> = {},
   kept: KeptWalls = new Map(),
+  forgotten = usuallyForgotten,
 ): Layout {
   const zoneIds = building.zones.map((z) => z.id);
   const zoneOf = (id: string, at: string): number => {
@@ -44,7 +45,7 @@ export function compileBuilding(
   };
   const slabs = [...building.slabs, ...building.windows.map((w) => w.slab)];
   const density = building.pressure / (gasConstant * 293.15);
-  const { arrays: slab, modes } = slabArrays(building, slabs, weather.stepSeconds, zoneOf, kept);
+  const { arrays: slab, modes } = slabArrays(building, slabs, weather.stepSeconds, zoneOf, kept, forgotten);
   return {
     stepSeconds: weather.stepSeconds,
     perRow: weather.perRow,
@@ -98,12 +99,19 @@ function radiationOf(face: ZoneFace, area: number, all: number): number {
   return (radiationAt20 * area) / Math.max(resistance, 1e-6);
 }
 
-function slabArrays(building: Building, slabs: readonly Slab[], step: number, zoneOf: ZoneOf, made: KeptWalls) {
+function slabArrays(
+  building: Building,
+  slabs: readonly Slab[],
+  step: number,
+  zoneOf: ZoneOf,
+  made: KeptWalls,
+  forgotten: number,
+) {
   const areas = faceAreas(building, slabs, zoneOf);
   const modesOf = (s: Slab): SlabModes => {
-    const key = `${step} ${JSON.stringify(s.layers)}`;
+    const key = `${step} ${forgotten} ${JSON.stringify(s.layers)}`;
     try {
-      const found = made.get(key) ?? slabModes(s.layers, step);
+      const found = made.get(key) ?? slabModes(s.layers, step, forgotten);
       made.set(key, found);
       return found;
     } catch (thrown) {
@@ -112,7 +120,7 @@ function slabArrays(building: Building, slabs: readonly Slab[], step: number, zo
   };
   const all = slabs.map(modesOf);
   const by = (f: (s: Slab, m: SlabModes) => number): Float64Array =>
-    Float64Array.from(slabs, (s, i) => f(s, all[i] ?? slabModes(s.layers, step)));
+    Float64Array.from(slabs, (s, i) => f(s, all[i] ?? slabModes(s.layers, step, forgotten)));
   const zoneFace = (s: Slab): ZoneFace | undefined => (s.other.side === 'zone' ? s.other : undefined);
   const outdoors = (s: Slab): OutdoorFace | undefined => (s.other.side === 'outdoors' ? s.other : undefined);
   const inZoneBy = (pick: (s: Slab) => ZoneFace | undefined, f: (face: ZoneFace, s: Slab) => number): Float64Array =>
