@@ -6,7 +6,7 @@ const no = (name, from, to, comment) => ({
   from: { path: from, pathNot: '\\.test\\.tsx?$' },
   to: { path: to },
 });
-const trades = 'climate|loads|equipment|air|circuit';
+const trades = 'climate|loads|equipment|air|circuit|offgrid';
 module.exports = {
   forbidden: [
     {

@@ -5,6 +5,7 @@ import { houseYearBench } from './houseYear.ts';
 import { type BenchRow, kept } from './measure.ts';
 import { moistAirBench } from './moistAir.ts';
 import { networkBench } from './network.ts';
+import { powerMapsBench } from './powerMaps.ts';
 
 const benches: Readonly<Record<string, () => BenchRow[] | Promise<BenchRow[]>>> = {
   'moist-air': moistAirBench,
@@ -12,6 +13,7 @@ const benches: Readonly<Record<string, () => BenchRow[] | Promise<BenchRow[]>>> 
   'duct-sizing': ductSizingBench,
   evaluate: evaluateBench,
   'house-year': houseYearBench,
+  'power-maps': powerMapsBench,
 };
 
 /** `npm run bench -- [NAME] [--json]`: ratios of one run; exit 1 only when a result is wrong. */

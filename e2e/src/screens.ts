@@ -10,6 +10,7 @@ export const screens = [
   '/trade/equipment',
   '/trade/air',
   '/trade/circuit',
+  '/trade/offgrid',
   '/project',
   '/buy',
   '/do',

@@ -143,9 +143,10 @@ function throughYear(
   results: Results,
   memo: Memo,
 ): ReturnType<typeof seasonFrom> {
-  const { climate, equipment, air } = good;
+  const { climate, equipment, air, offgrid } = good;
   if (!climate) return seasonFrom(noSeasonJobs, results);
-  const jobs = remembered(memo, 'season jobs', [project.house, project.site, climate, equipment, air], () => {
+  const read = [project.house, project.site, climate, equipment, air, offgrid];
+  const jobs = remembered(memo, 'season jobs', read, () => {
     try {
       const house = remembered(memo, 'house case', [project.house, project.site, climate], () =>
         attempt(() => houseCase(resolved, climate)),

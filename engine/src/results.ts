@@ -3,6 +3,7 @@ import type { CircuitResult } from './circuit/result.ts';
 import type { ClimateResult } from './climate/result.ts';
 import type { EquipmentResult } from './equipment/result.ts';
 import type { LoadsResult } from './loads/result.ts';
+import type { OffgridResult } from './offgrid/result.ts';
 
 /** Each trade's result, by its id. Adding a trade adds a line here and one in the list of trades. */
 export type TradeResults = {
@@ -11,4 +12,5 @@ export type TradeResults = {
   readonly equipment: EquipmentResult;
   readonly air: AirResult;
   readonly circuit: CircuitResult;
+  readonly offgrid: OffgridResult;
 };

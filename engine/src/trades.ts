@@ -4,6 +4,7 @@ import { circuit } from './circuit/index.ts';
 import { climate } from './climate/index.ts';
 import { equipment } from './equipment/index.ts';
 import { loads } from './loads/index.ts';
+import { offgrid } from './offgrid/index.ts';
 import type { Trade } from './plan/trade.ts';
 import type { TradeResults } from './results.ts';
 
@@ -11,6 +12,13 @@ import type { TradeResults } from './results.ts';
 export type AnyTrade = Trade<keyof TradeResults, keyof TradeResults>;
 
 /** The trades that are built, in the order in which they need each other. A trade that is not built is absent. */
-export const trades: readonly AnyTrade[] = [climate, loads, equipment, air, circuit] as unknown as readonly AnyTrade[];
+export const trades: readonly AnyTrade[] = [
+  climate,
+  loads,
+  equipment,
+  air,
+  circuit,
+  offgrid,
+] as unknown as readonly AnyTrade[];
 
 export const builtTrades: readonly TradeId[] = trades.map((t) => t.id);

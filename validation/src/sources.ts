@@ -14,6 +14,8 @@ import { source as iso13370 } from '../iso-13370/measure.ts';
 import { source as iso13788 } from '../iso-13788/measure.ts';
 import { source as leakage } from '../leakage/measure.ts';
 import { source as networks } from '../networks/measure.ts';
+import { source as ownPower } from '../own-power/measure.ts';
+import { source as panels } from '../panels/measure.ts';
 import { source as psychrometrics } from '../psychrometrics/measure.ts';
 import { source as registers } from '../registers/measure.ts';
 import { source as residentialLoad } from '../residential-load/measure.ts';
@@ -59,4 +61,6 @@ export const sources: readonly ValidationSource[] = [
   atticField,
   sensitivity,
   syntheticYears,
+  panels,
+  ownPower,
 ];

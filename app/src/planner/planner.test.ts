@@ -37,6 +37,7 @@ const planOf = (...findings: Finding[]): Plan => ({
     unitYear: { ok: false, because: 'missing', paths: [] },
     improvements: { ok: false, because: 'missing', paths: [] },
     ways: { ok: false, because: 'missing', paths: [] },
+    power: { ok: false, because: 'missing', paths: [] },
   },
   sources: {},
   problems: [],

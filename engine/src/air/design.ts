@@ -1,4 +1,4 @@
-import type { Candidate } from '../equipment/result.ts';
+import type { Candidate, EquipmentResult } from '../equipment/result.ts';
 import type { Job } from '../jobs/job.ts';
 import { attempt, type Outcome, required, unresolved } from '../plan/outcome.ts';
 import type { Scenario, Spread } from '../plan/scenario.ts';
@@ -12,7 +12,7 @@ import { curvesOf } from './curves.ts';
 import { shutDesign } from './doors/shutDesign.ts';
 import { flowSolver, inTable, nominalAir, type SolvedFlows } from './flows.ts';
 import { ladderOf } from './ladder.ts';
-import { airModel, sideOf } from './model.ts';
+import { airModel, type Ducts, sideOf } from './model.ts';
 import type { AirFlows, AirModel, AirResult, RoomAir } from './result.ts';
 import { fittingsOf } from './sizing/fittingsOf.ts';
 import { sizingJob } from './sizing/sizingJob.ts';
@@ -23,12 +23,7 @@ type Input = TradeInput<'climate' | 'loads' | 'equipment'>;
 export function design({ project, upstream }: Input): AirResult {
   const { ducts } = project.routes;
   const { climate, loads, equipment } = upstream;
-  const unit = attempt((): Candidate => {
-    if (Object.keys(ducts.sections).length === 0) return unresolved('missing', 'routes.ducts.sections');
-    if (Object.keys(ducts.terminals).length === 0) return unresolved('missing', 'routes.ducts.terminals');
-    const id = required(equipment.chosen);
-    return equipment.candidates[id] ?? unresolved('missing', 'candidates');
-  });
+  const unit = attempt(() => unitBehind(ducts, equipment));
   const build = (s: Scenario): AirModel => airModel(ducts, required(unit).blower, required(climate.pressure), s);
   const model = attempt(() => build(scenario()));
   const solve = flowSolver();
@@ -95,7 +90,15 @@ export function design({ project, upstream }: Input): AirResult {
   };
 }
 
+/** The chosen unit, where there are ducts for it to blow into. Ends the enclosing attempt where something is missing. */
+function unitBehind(ducts: Ducts, equipment: EquipmentResult): Candidate {
+  if (Object.keys(ducts.sections).length === 0) return unresolved('missing', 'routes.ducts.sections');
+  if (Object.keys(ducts.terminals).length === 0) return unresolved('missing', 'routes.ducts.terminals');
+  return equipment.candidates[required(equipment.chosen)] ?? unresolved('missing', 'candidates');
+}
+
 const withoutStart = ({ start: _start, ends: _ends, ...flows }: SolvedFlows): AirFlows => flows;
+
 /** A result that its job will bring, or why there is no job. */
 const pendingIn = (job: Outcome<Job>): Outcome<never> =>
   job.ok ? { ok: false, because: 'pending', paths: [job.value.key] } : job;

@@ -12,6 +12,8 @@ import {
   improvementsVersion,
 } from '../coupling/houseYear/improvementsJob.ts';
 import { weatherOfYear, type YearTable, yearTable } from '../coupling/houseYear/table.ts';
+import { powerYear } from '../coupling/power/powerYear.ts';
+import { type PowerYearInputs, powerYearKind, powerYearVersion } from '../coupling/power/powerYearJob.ts';
 import { unitYear } from '../coupling/season/unitYear.ts';
 import { type UnitYearInputs, unitYearKind, unitYearVersion } from '../coupling/season/unitYearJob.ts';
 import { compareWays } from '../coupling/ways/compareWays.ts';
@@ -63,6 +65,17 @@ const kinds: Readonly<Record<string, { readonly version: number; readonly run: R
     run: (inputs, host) => {
       const given = inputs as UnitYearInputs;
       return unitYear(
+        given,
+        weatherOfYear(given.weather, (hash) => fileOf(hash, host)),
+        host.tell,
+      );
+    },
+  },
+  [powerYearKind]: {
+    version: powerYearVersion,
+    run: (inputs, host) => {
+      const given = inputs as PowerYearInputs;
+      return powerYear(
         given,
         weatherOfYear(given.weather, (hash) => fileOf(hash, host)),
         host.tell,

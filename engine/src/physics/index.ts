@@ -9,6 +9,7 @@ export * from './infiltration/index.ts';
 export * from './jet/index.ts';
 export * from './moisture/index.ts';
 export * from './network/index.ts';
+export * from './power/index.ts';
 export * from './sampling/index.ts';
 export * from './sound/index.ts';
 export * from './sun/index.ts';

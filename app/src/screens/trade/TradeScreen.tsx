@@ -13,6 +13,7 @@ import { CircuitResultSheets } from './CircuitResultSheets.tsx';
 import { ClimateResultSheets } from './ClimateResultSheets.tsx';
 import { EquipmentResultSheets } from './EquipmentResultSheets.tsx';
 import { LoadsResultSheets } from './LoadsResultSheets.tsx';
+import { OffgridResultSheets } from './OffgridResultSheets.tsx';
 import './Trade.css';
 
 /** One trade: what it says, what stands against it, and what it is worked out from. */
@@ -43,6 +44,8 @@ function Result({ trade }: { trade: TradeId }) {
   if (trade === 'air' && plan && trades?.air && agreement)
     return <AirResultSheets result={trades.air} agreement={agreement} plan={plan} />;
   if (trade === 'circuit' && trades?.circuit) return <CircuitResultSheets result={trades.circuit} />;
+  if (trade === 'offgrid' && trades?.offgrid && season)
+    return <OffgridResultSheets result={trades.offgrid} season={season} />;
   return null;
 }
 

@@ -9,6 +9,8 @@ import type { Results } from '../../plan/trade.ts';
 import type { TradeResults } from '../../results.ts';
 import type { Improvements } from '../houseYear/improvements.ts';
 import { improvementsJob } from '../houseYear/improvementsJob.ts';
+import type { PowerYear } from '../power/powerAnswers.ts';
+import { powerYearJob, type StandingDraw } from '../power/powerYearJob.ts';
 import type { Ways } from '../ways/compareWays.ts';
 import { waysJob } from '../ways/waysJob.ts';
 import type { UnitYear } from './unitAnswers.ts';
@@ -21,15 +23,17 @@ export type Season = {
   readonly improvements: Outcome<Improvements>;
   /** The ducts as they are drawn, sealed, wrapped, buried, made anew or kept inside. */
   readonly ways: Outcome<Ways>;
+  /** The year with the chosen unit on one's own power; nothing of it on the grid. */
+  readonly power: Outcome<PowerYear>;
 };
 
 export type SeasonJobs = { readonly [K in keyof Season]: Outcome<Job> };
 
 const unknown: Outcome<never> = { ok: false, because: 'fault', paths: [] };
-export const noSeasonJobs: SeasonJobs = { unitYear: unknown, improvements: unknown, ways: unknown };
+export const noSeasonJobs: SeasonJobs = { unitYear: unknown, improvements: unknown, ways: unknown, power: unknown };
 
 /** What nobody may look at, or nobody could work out. */
-export const noSeason: Season = { unitYear: unknown, improvements: unknown, ways: unknown };
+export const noSeason: Season = { unitYear: unknown, improvements: unknown, ways: unknown, power: unknown };
 
 /** The jobs that run house, chosen unit and ducts together. Without unit or ducts the house can still be improved. */
 export function seasonJobs(
@@ -38,7 +42,7 @@ export function seasonJobs(
   house: Outcome<HouseCase>,
   kept?: PlainParts,
 ): SeasonJobs {
-  const { equipment, air } = trades;
+  const { equipment, air, offgrid } = trades;
   const chosen = attempt(() => {
     const { candidates, chosen: id } = known(equipment);
     return candidates[required(id)] ?? unresolved('missing', 'candidates');
@@ -59,6 +63,22 @@ export function seasonJobs(
       const best = bestModel(known(air));
       return waysJob({ ...required(unit), ...(best ? { best } : {}) }, kept);
     }),
+    power: attempt(() => {
+      const power = required(known(offgrid).inputs);
+      const standing = standingDraw(project, required(chosen).id);
+      return powerYearJob({ ...required(unit), power, standing }, kept);
+    }),
+  };
+}
+
+/** W that a unit draws beside compressor and fan. */
+function standingDraw(project: ResolvedProject, id: string): StandingDraw {
+  const s = scenario();
+  const { electrics } = project.candidates[id] ?? unresolved('missing', `candidates.${id}`);
+  return {
+    standby: s.of(electrics.standby),
+    crankcase: s.of(electrics.crankcase),
+    panHeater: s.of(electrics.panHeater),
   };
 }
 
@@ -84,6 +104,7 @@ export function seasonFrom(jobs: SeasonJobs, results: Results): { readonly seaso
       unitYear: told<UnitYear>(jobs.unitYear),
       improvements: told<Improvements>(jobs.improvements),
       ways: told<Ways>(jobs.ways),
+      power: told<PowerYear>(jobs.power),
     },
     wanted: all.filter((job) => !(job.key in results)),
   };

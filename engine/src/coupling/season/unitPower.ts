@@ -63,3 +63,22 @@ export function powerFor(unit: UnitMoment, wanted: number): number {
   const span = upper.capacity - lower.capacity;
   return span > 0 ? lower.power + ((wanted - lower.capacity) / span) * (upper.power - lower.power) : upper.power;
 }
+
+/** The heat or cold that so many W can make: what `powerFor` undone gives, up to the unit's most. */
+export function outputFor(unit: UnitMoment, watts: number): number {
+  const [lowest] = unit;
+  if (!lowest || watts <= 0) return 0;
+  if (watts < lowest.power) {
+    const run = watts / lowest.power;
+    return (lowest.capacity * run * (1 - cyclingLoss)) / (1 - run * cyclingLoss);
+  }
+  let output = lowest.capacity;
+  for (let i = 1; i < unit.length; i++) {
+    const [lower, upper] = [unit[i - 1] ?? lowest, unit[i] ?? lowest];
+    // A higher speed that drew less would be free heat: its sheet's own line is followed no further than it rises.
+    if (watts >= upper.power) output = upper.capacity;
+    else if (watts > lower.power)
+      return lower.capacity + ((watts - lower.power) / (upper.power - lower.power)) * (upper.capacity - lower.capacity);
+  }
+  return output;
+}

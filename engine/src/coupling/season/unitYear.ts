@@ -1,7 +1,7 @@
 import type { WeatherYear } from '../../climate/weather/weatherYear.ts';
 import { type HouseInputs, heatingHours } from '../../loads/dynamic/houseInputs.ts';
 import { layOutHouse } from '../../loads/dynamic/layOutHouse.ts';
-import type { System } from '../../physics/building/index.ts';
+import type { Layout, System } from '../../physics/building/index.ts';
 import { changedDucts, type DuctsInputs, ductwork, thermostatRoom, wholeHouse } from '../ducted/ductworks.ts';
 import { houseWeather, runYear, type YearRun, type YearWeatherSteps } from '../houseYear/run.ts';
 import { type UnitYear, unitAnswers } from './unitAnswers.ts';
@@ -55,10 +55,21 @@ function runWith(
   able: UnitRows,
   tell: (done: number) => void,
 ): YearRun {
-  const sensor = thermostatRoom(house);
+  return runYear(house, weather, unitLayout(house, weather, unit, ducts, able), tell);
+}
+
+/** The house laid out with one unit behind its ducts, and further sources of heat after it. */
+export function unitLayout(
+  house: HouseInputs,
+  weather: YearWeatherSteps,
+  unit: UnitInputs,
+  ducts: DuctsInputs,
+  able: UnitRows,
+  others: readonly System[] = [],
+): Layout {
   const system: System = {
     id: unitId,
-    sensor,
+    sensor: thermostatRoom(house),
     shares: {},
     heatTo: heatingHours(house.wanted),
     coolTo: Array.from({ length: 24 }, () => [house.wanted.cooling, house.wanted.cooling] as const),
@@ -66,11 +77,11 @@ function runWith(
     coolMost: able.sensible,
   };
   const ductworks = [ductwork(house, ducts, wholeHouse(house, unitId))];
-  const layout = layOutHouse(house, weather, [system], { ductworks });
-  return runYear(house, weather, layout, tell);
+  return layOutHouse(house, weather, [system, ...others], { ductworks });
 }
 
-function unitRows(
+/** What a unit can do in each row of weather. */
+export function unitRows(
   { model, outdoorLeast, sensible }: UnitInputs,
   pressure: number,
   weather: YearWeatherSteps,

@@ -24,6 +24,27 @@ export function controlSystems(l: Layout, s: State, step: number): number {
   return most;
 }
 
+/**
+ * Sets what a system can give at most, W of heat and of cold, for the steps to come of a row: where something outside
+ * the house, such as a battery, holds it back.
+ */
+export function limitSystem(l: Layout, s: State, system: number, row: number, heat: number, cold: number): void {
+  const { mostRows, heatMost, coolMost } = l.control;
+  const at = system * mostRows + (mostRows > 1 ? row : 0);
+  heatMost[at] = heat;
+  coolMost[at] = cold;
+  s.work.heatMost[system] = heat;
+  s.work.coolMost[system] = cold;
+}
+
+/** Starts a system at its most, where it stays while its room is below its set point. */
+export function giveAll(s: State, system: number): void {
+  s.control[system] = atMost;
+}
+
+/** Whether a system gives all it can and its room would take more heat. */
+export const wantsMore = (s: State, system: number): boolean => s.control[system] === atMost;
+
 /** The step's set points; a system whose set point is off now rests. */
 function takeSetPoints(l: Layout, s: State, slot: number): void {
   const { heatAim, coolAim } = s.work;

@@ -1,0 +1,137 @@
+import type { WeatherYear } from '../../climate/weather/weatherYear.ts';
+import { startZones } from '../../loads/dynamic/designDays.ts';
+import { giveAll, type System, startState } from '../../physics/building/index.ts';
+import { powerSlots, startPower } from '../../physics/power/index.ts';
+import { thermostatRoom } from '../ducted/ductworks.ts';
+import { houseWeather, type YearWeatherSteps } from '../houseYear/run.ts';
+import { unitLayout, unitRows } from '../season/unitYear.ts';
+import { type PowerLoop, type PowerRecord, runTogether } from './powerLoop.kernel.ts';
+import type { PowerYearInputs } from './powerYearJob.ts';
+import { sunAtBus } from './sunAtBus.ts';
+import { systemOf } from './systemOf.ts';
+
+/** Days of the year's end that settle walls and battery before the year counts. */
+const settling = 30;
+
+/** Household use by hour of the day, against its mean. Source: `offgrid.household` (common practice). */
+const householdHours = [
+  0.5, 0.45, 0.45, 0.45, 0.45, 0.6, 0.9, 1.3, 1.25, 1.0, 0.95, 1.0, 1.15, 1.0, 0.9, 0.9, 1.0, 1.35, 1.7, 1.75, 1.6, 1.4,
+  1.1, 0.85,
+] as const;
+
+/** A run: its record by step, and what it stands on. */
+export type PowerRun = {
+  readonly record: PowerRecord;
+  readonly weather: YearWeatherSteps;
+  readonly sun: Float64Array;
+  /** Hours of a step. */
+  readonly hours: number;
+};
+
+/** How a run is made: held back by power or not, the generator able to start or not. */
+export type PowerWay = 'with-generator' | 'without-generator' | 'unlimited';
+
+export type PowerRuns = (way: PowerWay, tell: (done: number) => void) => PowerRun;
+
+/** House, unit, ducts and power made ready for their year. `tell` hears steps. */
+export function powerRuns(
+  inputs: PowerYearInputs,
+  year: WeatherYear,
+): { readonly steps: number; readonly run: PowerRuns } {
+  const { house, unit, ducts, power } = inputs;
+  const weather = houseWeather(year, Math.min(inputs.step, year.stepSeconds), house.horizon);
+  const able = unitRows(unit, house.pressure, weather);
+  const stove = power.stove ? [stoveOf(house, weather.monthOfRow.length)] : [];
+  const layout = unitLayout(house, weather, unit, ducts, able, stove);
+  const sun = sunAtBus(power.arrays, weather, house.groundReflectance);
+  const { steps } = weather;
+  const outside = steps.outdoor[0] ?? 0;
+  const perDay = Math.round(86_400 / steps.stepSeconds);
+  const run: PowerRuns = (way, tell) => {
+    const system = systemOf(power, way !== 'without-generator');
+    const inside = power.battery.place === 'heated';
+    const loop: PowerLoop = {
+      layout,
+      state: startState(layout, {
+        inside: house.wanted.heating,
+        zones: startZones(house.wanted.heating, outside),
+        outside,
+        humidity: 0.006,
+      }),
+      weather: steps,
+      able,
+      strips: unit.strips,
+      standing: inputs.standing,
+      system,
+      power: startPower(system, 0.6, inside ? house.wanted.heating : outside),
+      flows: new Float64Array(powerSlots.flowCount),
+      sun,
+      household: householdDay(power.household.daily, perDay),
+      before: power.household.shedFirst === 'heat' ? 1 : power.household.essential,
+      stove: power.stove?.heat ?? 0,
+      lightBelow: power.stove?.lightBelow ?? 0,
+      burns: new Uint8Array(1),
+      limited: way !== 'unlimited',
+      inside,
+    };
+    // A stove has no thermostat: it gives what its fire gives, from the first step on.
+    if (power.stove) giveAll(loop.state, 1);
+    const record = emptyRecord(steps.count);
+    runTogether(loop, steps.count - settling * perDay, settling * perDay);
+    for (let day = 0; day < steps.count / perDay; day++) {
+      runTogether(loop, day * perDay, perDay, record);
+      tell((day + 1) * perDay);
+    }
+    return { record, weather, sun, hours: steps.stepSeconds / 3600 };
+  };
+  return { steps: steps.count, run };
+}
+
+/** °C no room reaches: a fire does not stop at a set point. */
+const never = 80;
+
+/** A stove in the room with the thermostat, cold until it is lit. */
+const stoveOf = (house: PowerYearInputs['house'], rows: number): System => {
+  const room = thermostatRoom(house);
+  return {
+    id: 'stove',
+    sensor: room,
+    shares: { [room]: 1 },
+    heatTo: Array.from({ length: 24 }, () => [never, never] as const),
+    coolTo: Array.from({ length: 24 }, () => null),
+    heatMost: new Float64Array(rows),
+  };
+};
+
+/** W by step of the day for kWh a day. */
+function householdDay(daily: number, perDay: number): Float64Array {
+  const mean = householdHours.reduce((a, x) => a + x, 0) / 24;
+  return Float64Array.from(
+    { length: perDay },
+    (_, i) => (((daily * 1000) / 24) * (householdHours[Math.floor((i * 24) / perDay)] ?? 1)) / mean,
+  );
+}
+
+function emptyRecord(steps: number): PowerRecord {
+  const made = (): Float64Array => new Float64Array(steps);
+  return {
+    household: made(),
+    unit: made(),
+    standing: made(),
+    heat: made(),
+    refused: made(),
+    used: made(),
+    generator: made(),
+    short: made(),
+    out: made(),
+    heater: made(),
+    lost: made(),
+    charge: made(),
+    cell: made(),
+    room: made(),
+    held: new Uint8Array(steps),
+    cold: made(),
+    stove: made(),
+    residual: new Float64Array(1),
+  };
+}

@@ -1,0 +1,157 @@
+import type { Judged, Words } from '../plan/judge.ts';
+import type { Printer } from '../plan/printer.ts';
+import { unknownWords } from '../plan/unknownWords.ts';
+
+type Say = (j: Judged, print: Printer) => Words;
+
+const fact = (j: Judged, key: string): number => Number(j.facts?.[key] ?? 0);
+const has = (j: Judged, key: string): boolean => j.facts?.[key] !== undefined;
+const done = 'Nothing to do.';
+const likely = (j: Judged): number =>
+  j.value.ok ? (typeof j.value.value === 'number' ? j.value.value : j.value.value.likely) : 0;
+const hours = (j: Judged, print: Printer): string =>
+  likely(j) === 0 ? 'no hour' : print.inUnit(likely(j), 'time', 'h');
+const inDays = (seconds: number, print: Printer): string =>
+  print.inUnit(seconds, 'time', seconds < 2 * 86_400 ? 'h' : 'days');
+const litres = (print: Printer, amount: number): string =>
+  print.inUnit(amount / 1000, 'volume', print.system === 'us' ? 'gal' : 'L');
+/** `3:40` */
+const clock = (hour: number): string => {
+  const minutes = Math.round(hour * 60) % 1440;
+  return `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, '0')}`;
+};
+
+/** How long the unit is held back, and what a stove makes good. */
+const heldWords = (j: Judged, print: Printer): string => {
+  if (fact(j, 'hours') === 0) return 'The unit is never held back.';
+  const held = `The unit is held back for ${print.inUnit(fact(j, 'hours') * 3600, 'time', 'h')} and lacks ${print.inUnit(fact(j, 'missing'), 'energy', 'kWh')} of heat; `;
+  const stove = `the stove burns for ${print.inUnit(fact(j, 'burning') * 3600, 'time', 'h')} and gives ${print.inUnit(fact(j, 'stove'), 'energy', 'kWh')} of it; `;
+  const lowest = `the room with the thermostat falls to ${print.quantity(fact(j, 'lowest'), 'temperature')}.`;
+  return `${held}${fact(j, 'burning') > 0 ? stove : ''}${lowest}`;
+};
+
+const ordinary = 'One ordinary year states energy, not what a rare winter brings.';
+const electric =
+  'Batteries and panels stay live with every switch off, and a short across a battery burns: have a licensed electrician wire it, by the local code and the makers’ instructions.';
+const gas =
+  'A failing lithium battery gives off gas that burns and poisons, lead gives off hydrogen: keep either out of bedrooms and escape ways, and follow the local fire code for where it may stand.';
+const exhaust =
+  'A generator’s exhaust kills: outdoors only, far from windows and intakes, with carbon monoxide alarms in the house, and never into the house’s wiring but through a transfer switch.';
+
+const say: Readonly<Record<string, Say>> = {
+  'heat-hours': (j, print) => ({
+    what:
+      likely(j) === 0
+        ? `Power keeps the house from growing cold in every hour of an ordinary year. ${heldWords(j, print)}`
+        : `For ${hours(j, print)} of an ordinary year the house is more than ${print.quantity(3, 'temperature-difference')} too cold for want of power. ${heldWords(j, print)}`,
+    why: `An empty battery cools the house, and pipes freeze in a cold one. ${ordinary}`,
+    mend:
+      j.status === 'ok'
+        ? done
+        : 'Keep the stove and its wood for those hours. Seal and insulate first, then look at more panels, and at a generator that starts by itself.',
+    caution: electric,
+  }),
+  'without-generator': (j, print) => ({
+    what:
+      likely(j) === 0
+        ? `Even if the generator never starts, no hour of an ordinary year is cold. ${heldWords(j, print)}`
+        : `If the generator does not start, the house is more than ${print.quantity(3, 'temperature-difference')} too cold for ${hours(j, print)} of an ordinary year. ${heldWords(j, print)}`,
+    why: `That much hangs on one engine. ${ordinary}`,
+    mend:
+      j.status === 'ok'
+        ? done
+        : fact(j, 'burning') > 0
+          ? 'The stove is too small for that alone, or too far from the other rooms. Seal and insulate first, and have a plan for draining the pipes.'
+          : 'Have a second source of heat that needs no electricity, such as a stove, with wood for those hours, and enter it; and have a plan for draining the pipes.',
+    caution: 'A stove needs its own combustion air and a sound chimney, and carbon monoxide alarms beside it.',
+  }),
+  'generator-hours': (j, print) => ({
+    what: `The generator runs for ${hours(j, print)} of an ordinary year, starts ${Math.round(fact(j, 'starts'))} times and burns ${litres(print, fact(j, 'litres'))} of ${String(j.facts?.fuel)}.`,
+    why: `Fuel has to be carried and stored, and a small set wants service every few hundred hours. ${ordinary}`,
+    mend:
+      j.status === 'ok'
+        ? done
+        : `Take from what the house needs first: seal, insulate, wrap the ducts.${has(j, 'lower') ? ` Kept ${print.quantity(2, 'temperature-difference')} cooler, it runs for ${print.inUnit(fact(j, 'lower'), 'time', 'h')}.` : ''}${has(j, 'boxed') ? ` With the battery in a warm box, for ${print.inUnit(fact(j, 'boxed'), 'time', 'h')}.` : ''} Then more panels; more battery helps only where sun is thrown away.`,
+    caution: exhaust,
+  }),
+  'generator-load': (j, print) => ({
+    what: `In ${print.value(j)} of its hours the generator runs below the load it should have.`,
+    why: 'An engine that idles for long soots up, and burns nearly as much as at half load.',
+    mend:
+      j.status === 'ok'
+        ? done
+        : 'Give it a larger charger or a warmer battery, so that it charges hard and rests, or take a smaller set.',
+    caution: exhaust,
+  }),
+  'dark-days': (j, print) => ({
+    what: `A full battery carries the house for ${inDays(likely(j), print)} without any sun or generator in days of about ${print.quantity(fact(j, 'outdoor'), 'temperature')}${has(j, 'mildDays') ? `, for ${inDays(fact(j, 'mildDays'), print)} at ${print.quantity(fact(j, 'mild'), 'temperature')}` : ''}. For up to ${Math.round(fact(j, 'spell'))} days on end the sun gives less than half of what is drawn; without the generator the longest such spell that passes without want lasts ${Math.round(fact(j, 'survived'))}.`,
+    why: `Dark and cold come together, and nobody mends a generator in an hour. ${ordinary}`,
+    mend:
+      j.status === 'ok'
+        ? done
+        : 'Lower the set point while it is dark, give up what can wait, and keep a stove. A larger battery lasts longer but has to be filled by something.',
+    caution: gas,
+  }),
+  'standing-share': (j, print) => ({
+    what: `What never rests (inverter, standby, heaters of crankcase, pan and battery) takes ${print.quantity(fact(j, 'daily'), 'energy')} a day in winter: ${print.value(j)} of all electricity.`,
+    why: 'It is drawn every hour of the dark week, whether the unit heats or not.',
+    mend:
+      j.status === 'ok'
+        ? done
+        : 'Ask the maker which heaters may be switched by outdoor temperature; an inverter of the right size idles on less.',
+  }),
+  'empty-nights': (j, print) => ({
+    what:
+      likely(j) === 0
+        ? 'Without the generator, no night of an ordinary year empties a battery that is more than half full at dusk.'
+        : `Without the generator, ${print.value(j)} nights of an ordinary year empty a battery that is more than half full at dusk${has(j, 'hour') ? `, usually by ${clock(fact(j, 'hour'))}` : ''}.`,
+    why: 'Running at low speed all night looks harmless and is what empties it.',
+    mend:
+      j.status === 'ok'
+        ? done
+        : 'Warm the house while the sun shines and let it fall by a few degrees at night, or let the generator run in the evening rather than before dawn.',
+  }),
+  'cold-cells': (j, print) => ({
+    what:
+      likely(j) === 0
+        ? 'The cells are warm enough to charge on every morning of an ordinary year.'
+        : `On ${print.value(j)} mornings of an ordinary year the cells are below freezing and take no charge; ${print.inUnit(fact(j, 'refused'), 'energy', 'kWh')} of sun a year are turned away.`,
+    why: 'Lithium cells charged below freezing are damaged for good and can fail later; their electronics refuse, and the sun goes to waste just when it is scarce.',
+    mend:
+      j.status === 'ok'
+        ? done
+        : fact(j, 'heater') > 0
+          ? 'The heater is too small for the box, or starves with the battery: insulate the box first.'
+          : `Put them into an insulated box with a small heater, or into a heated room where the fire code allows it.${has(j, 'boxed') ? ` A box of 50 mm of foam with a heater of ${print.quantity(150, 'electric-power')} leaves ${fact(j, 'boxed')} such mornings${has(j, 'boxedHours') ? ` and ${print.inUnit(fact(j, 'boxedHours'), 'time', 'h')} of generator` : ''}.` : ''}`,
+    caution: gas,
+  }),
+  'battery-life': (j, print) => ({
+    what: `The battery goes through ${Math.round(fact(j, 'cycles'))} full cycles a year and should last ${print.value(j)} years.`,
+    why: 'It is the dearest part to buy again. Heat ages it while it rests, deep cycles while it works.',
+    mend:
+      j.status === 'ok'
+        ? done
+        : 'A larger battery, or less drawn at night, makes fewer cycles of it. Keep it cool in summer.',
+    caution: gas,
+  }),
+};
+
+const about: Readonly<Record<string, string>> = {
+  'heat-hours': 'whether there is power enough for heat all year',
+  'without-generator': 'what happens if the generator does not start',
+  'generator-hours': 'how long the generator runs',
+  'generator-load': 'whether the generator runs under enough load',
+  'dark-days': 'how many days without sun the battery lasts',
+  'standing-share': 'how much is drawn by what never rests',
+  'empty-nights': 'on how many nights the battery gives out',
+  'cold-cells': 'on how many mornings the cells are too cold to charge',
+  'battery-life': 'how long the battery lasts',
+};
+
+export function words(j: Judged, print: Printer): Words {
+  if (j.status === 'unknown')
+    return unknownWords(j, print, `It is not known yet ${about[j.id] ?? 'how the power holds out'}.`);
+  const spoken = say[j.id];
+  if (!spoken) throw new Error(`assert: no words for ${j.id}`);
+  return spoken(j, print);
+}

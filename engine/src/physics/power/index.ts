@@ -1,0 +1,32 @@
+export type { ArrayLight, PanelArray } from './arrayYear.ts';
+export { addArray, glassConstant } from './arrayYear.ts';
+export type { ByTemperature } from './battery.ts';
+export {
+  capacityShare,
+  coldLead,
+  coldLithium,
+  lithiumCharge,
+  lithiumDischarge,
+  peukertHours,
+  yearsOfLife,
+} from './battery.ts';
+export type { Mounting } from './cellTemperature.ts';
+export { cellAbsorbing, cellExponential, cellLinear, cellNominal, mountings } from './cellTemperature.ts';
+export type { FuelLine } from './generator.ts';
+export { fuelLines, fuelRate, lineThrough } from './generator.ts';
+export { arrayFor, batteryFor, dailyDirect, hoursToEmpty } from './handChain.ts';
+export {
+  incidenceDiffuse,
+  incidenceExponential,
+  incidenceFifth,
+  incidencePhysical,
+  incidenceReciprocal,
+} from './incidence.ts';
+export { inverterOut } from './inverter.ts';
+export { joinedLoss, modulePower, skyAbove } from './modulePower.ts';
+export { diodeAt, diodePoints } from './singleDiode.ts';
+export * as powerSlots from './slots.ts';
+export { coveredAfter, coversAnew, slides, snowLoss } from './snow.ts';
+export { powerAtHand, stepPower } from './step.kernel.ts';
+export type { PowerSystem } from './system.ts';
+export { byDegree, startPower } from './system.ts';
