@@ -10,7 +10,7 @@ import { operatingPoints, tableRises } from './blower/operatingPoints.ts';
 import { boughtSections } from './bought.ts';
 import { curvesOf } from './curves.ts';
 import { shutDesign } from './doors/shutDesign.ts';
-import { flowSolver, inTable, nominalAir, type SolvedFlows } from './flows.ts';
+import { flowSolver, nominalAir, notBeyondTable, type SolvedFlows } from './flows.ts';
 import { ladderOf } from './ladder.ts';
 import { airModel, type Ducts, sideOf } from './model.ts';
 import type { AirFlows, AirModel, AirResult, RoomAir } from './result.ts';
@@ -28,7 +28,7 @@ export function design({ project, upstream }: Input): AirResult {
   const model = attempt(() => build(scenario()));
   const solve = flowSolver();
   const solved = attempt(() => solve(required(model), nominalAir));
-  const flows = attempt(() => inTable(withoutStart(required(solved)), required(model)));
+  const flows = attempt(() => notBeyondTable(withoutStart(required(solved)), required(model)));
   const rooms = Object.keys(loads.rooms);
   const shut = shutDesign(
     project.house,

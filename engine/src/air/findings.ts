@@ -11,6 +11,7 @@ import { closedDoorFindings } from './doors/closedDoorFindings.ts';
 import { housePressureFinding } from './doors/housePressureFinding.ts';
 import { faultFindings } from './faults/faultFindings.ts';
 import { loadedFilter } from './filters/loadedFilter.ts';
+import { beneathTable } from './flows.ts';
 import { hangingFindings } from './hangingFindings.ts';
 import { jacketFinding } from './jacketFinding.ts';
 import { leakTest } from './leakTest.ts';
@@ -115,6 +116,7 @@ function staticPressure(result: AirResult, view: PlanView, bought: Bought): Foun
       facts: {
         ...changeFacts(change),
         ...(flows.ok ? { flow: flows.value.flow } : {}),
+        ...(model.ok && flows.ok && beneathTable(flows.value, model.value) ? { beneath: 1 } : {}),
         ...(model.ok && flows.ok ? heldFlow(chosenUnit(view)?.blower, model.value, flows.value) : {}),
       },
     },

@@ -214,10 +214,22 @@ function describe(model: AirModel, solution: Solved): Omit<SolvedFlows, 'start'>
 
 /** A blower table is read between its ends; a flow beyond them is no answer. */
 export function inTable<F extends Pick<AirFlows, 'converged' | 'flow'>>(flows: F, model: AirModel): F {
-  const [first, last] = [model.blower.points[0]?.flow ?? 0, model.blower.points.at(-1)?.flow ?? 0];
+  return beneathTable(flows, model) ? unresolved('out-of-range', blowerPath) : notBeyondTable(flows, model);
+}
+
+const blowerPath = 'candidates.*.blower.speeds';
+const slack = 1e-9;
+/** Of the table's least flow: with less than this nothing moves that can be told of. */
+const shutOff = 0.05;
+
+/** Whether ducts choke the blower below its table's least flow. Its last line is then continued, which whoever tells of it says. */
+export const beneathTable = ({ flow }: Pick<AirFlows, 'flow'>, { blower }: AirModel): boolean =>
+  flow < (blower.points[0]?.flow ?? 0) - slack;
+
+/** Flows that the blower's table covers, or that lie beneath it: how badly choked ducts do can be told roughly. */
+export function notBeyondTable<F extends Pick<AirFlows, 'converged' | 'flow'>>(flows: F, model: AirModel): F {
   if (!flows.converged) return unresolved('not-converged', 'routes.ducts');
-  const slack = 1e-9;
-  if (flows.flow < first - slack || flows.flow > last + slack)
-    return unresolved('out-of-range', 'candidates.*.blower.speeds');
+  const [first, last] = [model.blower.points[0]?.flow ?? 0, model.blower.points.at(-1)?.flow ?? 0];
+  if (flows.flow > last + slack || flows.flow <= shutOff * first) return unresolved('out-of-range', blowerPath);
   return flows;
 }

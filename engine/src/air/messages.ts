@@ -24,7 +24,7 @@ const say: Readonly<Record<string, Say>> = {
   ...sayFilters,
   ...sayRegisters,
   'static-pressure': (j, print) => ({
-    what: `The ducts, filter and registers ask the blower for ${print.value(j)} of static pressure; the unit allows ${print.limit(j)}.`,
+    what: `The ducts, filter and registers ask the blower for ${print.value(j)} of static pressure; the unit allows ${print.limit(j)}.${fact(j, 'beneath') > 0 ? ' That is beyond the blower’s table: its last line is continued, so take it as rough.' : ''}`,
     why:
       heldFlowWhy(j, print) ??
       'Above it the air falls off, the coil ices or overheats, and the blower gets loud and short-lived.',
