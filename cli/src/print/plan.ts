@@ -54,10 +54,10 @@ function summary(plan: Plan, units: System): string[] {
     });
     lines.push(`Measure first: ${worth.join('; ')}.`);
   }
-  if (loads?.days.ok) {
-    const { day, night } = loads.days.value;
+  if (loads?.sums?.ok) {
+    const { heating, cooling } = loads.sums.value;
     lines.push(
-      `Hour by hour through its own walls it takes ${print.quantity(night.house, 'power')} on that night and ${print.quantity(day.sensible[day.worst] ?? 0, 'power')} on that day, most at ${day.worst + 1}:00.`,
+      `Sums of steady parts would say ${print.quantity(heating, 'power')} and ${print.quantity(cooling, 'power')}: they leave out what walls hold back.`,
     );
   }
   if (loads?.year.ok)
