@@ -167,6 +167,25 @@ const caseOf = (row: SeasonRow, low: number): number => (row.load <= low ? 1 : r
 const romans: Readonly<Record<string, number>> = { I: 1, II: 2, III: 3 };
 const casesIn = (lines: string): number[] => lines.split(' ').map((c) => romans[c] ?? 0);
 
+/** What one line of the worked examples says of the three speeds, and which case it is. */
+function speedCells(
+  at: string,
+  p: ReturnType<typeof table>[number],
+  ours: SeasonRow,
+  speeds: typeof heatingSpeeds,
+  expected: number,
+): Row[] {
+  const low = speeds.low(ours.outdoor).capacity;
+  const between = speeds.between(ours.outdoor).capacity;
+  return [
+    cell(at, 'load', 'Btu/h', p['load Btu/h'] ?? none, heat(ours.load)),
+    cell(at, 'capacity, low', 'Btu/h', p['low Btu/h'] ?? none, heat(low)),
+    cell(at, 'capacity, between', 'Btu/h', p['between Btu/h'] ?? none, heat(between)),
+    cell(at, 'capacity, most', 'Btu/h', p['most Btu/h'] ?? none, heat(ours.capacity)),
+    cell(at, 'case', '', { value: expected, half: 0 }, caseOf(ours, low)),
+  ];
+}
+
 function variableHeatingExample(): Row[] {
   const name = 'variable speed, heating';
   const load = heatingLoadOfCooling(24_000 / btuPerWattHour, usRegions.IV.slopeVariable, 'IV');
@@ -175,19 +194,8 @@ function variableHeatingExample(): Row[] {
   const each = table('variable-speed-heating').flatMap((p, i): Row[] => {
     const ours = rowOf(season, i);
     const at = `${name}, ${p['outdoor °F']?.value} °F`;
-    const low = heatingSpeeds.low(ours.outdoor).capacity;
     return [
-      cell(at, 'load', 'Btu/h', p['load Btu/h'] ?? none, heat(ours.load)),
-      cell(at, 'capacity, low', 'Btu/h', p['low Btu/h'] ?? none, heat(low)),
-      cell(
-        at,
-        'capacity, between',
-        'Btu/h',
-        p['between Btu/h'] ?? none,
-        heat(heatingSpeeds.between(ours.outdoor).capacity),
-      ),
-      cell(at, 'capacity, most', 'Btu/h', p['most Btu/h'] ?? none, heat(ours.capacity)),
-      cell(at, 'case', '', { value: cases[i] ?? 0, half: 0 }, caseOf(ours, low)),
+      ...speedCells(at, p, ours, heatingSpeeds, cases[i] ?? 0),
       cell(at, 'efficiency', '', p['efficiency W/W'] ?? none, ours.delivered / ours.input),
       cell(at, 'input', 'Wh/h', p['input Wh/h'] ?? none, ours.weight * ours.input),
       cell(at, 'backup', 'Wh/h', p['backup Wh/h'] ?? none, ours.weight * ours.backup),
@@ -213,19 +221,8 @@ function variableCoolingExample(): Row[] {
   const each = table('variable-speed-cooling').flatMap((p, i): Row[] => {
     const ours = rowOf(season, i);
     const at = `${name}, ${p['outdoor °F']?.value} °F`;
-    const low = coolingSpeeds.low(ours.outdoor).capacity;
     return [
-      cell(at, 'load', 'Btu/h', p['load Btu/h'] ?? none, heat(ours.load)),
-      cell(at, 'capacity, low', 'Btu/h', p['low Btu/h'] ?? none, heat(low)),
-      cell(
-        at,
-        'capacity, between',
-        'Btu/h',
-        p['between Btu/h'] ?? none,
-        heat(coolingSpeeds.between(ours.outdoor).capacity),
-      ),
-      cell(at, 'capacity, most', 'Btu/h', p['most Btu/h'] ?? none, heat(ours.capacity)),
-      cell(at, 'case', '', { value: cases[i] ?? 0, half: 0 }, caseOf(ours, low)),
+      ...speedCells(at, p, ours, coolingSpeeds, cases[i] ?? 0),
       cell(at, 'efficiency', 'Btu/Wh', p['efficiency Btu/Wh'] ?? none, heat(ours.delivered / ours.input)),
       cell(at, 'cooling', 'Btu/h', p['delivered Btu/h'] ?? none, ours.weight * heat(ours.delivered)),
       cell(at, 'input', 'Wh/h', p['input Wh/h'] ?? none, ours.weight * ours.input),

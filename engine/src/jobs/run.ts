@@ -3,6 +3,7 @@ import { balanceKind, balanceVersion } from '../air/balance/balanceJob.ts';
 import type { DuctSizingInput } from '../air/sizing/setUp.ts';
 import { sizeDucts } from '../air/sizing/sizeDucts.ts';
 import { sizingKind, sizingVersion } from '../air/sizing/sizingJob.ts';
+import type { YearWeather } from '../climate/result.ts';
 import { isWeatherYear, type WeatherYear } from '../climate/weather/weatherYear.ts';
 import { summariseYear, yearJobKind } from '../climate/yearJob.ts';
 import { improvements } from '../coupling/houseYear/improvements.ts';
@@ -43,6 +44,17 @@ const inOneGo =
     return runSplit(split, host.tell);
   };
 
+type InYear = { readonly weather: YearWeather };
+type Tell = JobHost['tell'];
+
+/** A job that needs the weather year its inputs name. */
+const throughYear =
+  <Inputs extends InYear>(run: (inputs: Inputs, year: WeatherYear, tell: Tell) => unknown): Run =>
+  (inputs, host) => {
+    const given = inputs as Inputs;
+    return run(given, yearFor(given, host), host.tell);
+  };
+
 const kinds: Readonly<Record<string, { readonly version: number; readonly run: Run }>> = {
   [yearJobKind]: {
     version: 3,
@@ -52,36 +64,9 @@ const kinds: Readonly<Record<string, { readonly version: number; readonly run: R
     },
   },
   [daysJobKind]: { version: daysJobVersion, run: (inputs, host) => runDays(inputs as DaysInputs, host.tell) },
-  [improvementsKind]: {
-    version: improvementsVersion,
-    run: (inputs, host) => {
-      const given = inputs as ImprovementsInputs;
-      const year = weatherOfYear(given.weather, (hash) => fileOf(hash, host));
-      return improvements(given, year, host.tell);
-    },
-  },
-  [unitYearKind]: {
-    version: unitYearVersion,
-    run: (inputs, host) => {
-      const given = inputs as UnitYearInputs;
-      return unitYear(
-        given,
-        weatherOfYear(given.weather, (hash) => fileOf(hash, host)),
-        host.tell,
-      );
-    },
-  },
-  [powerYearKind]: {
-    version: powerYearVersion,
-    run: (inputs, host) => {
-      const given = inputs as PowerYearInputs;
-      return powerYear(
-        given,
-        weatherOfYear(given.weather, (hash) => fileOf(hash, host)),
-        host.tell,
-      );
-    },
-  },
+  [improvementsKind]: { version: improvementsVersion, run: throughYear<ImprovementsInputs>(improvements) },
+  [unitYearKind]: { version: unitYearVersion, run: throughYear<UnitYearInputs>(unitYear) },
+  [powerYearKind]: { version: powerYearVersion, run: throughYear<PowerYearInputs>(powerYear) },
   [sizingKind]: {
     version: sizingVersion,
     run: (inputs) => attempt(() => sizeDucts(inputs as DuctSizingInput)),
@@ -90,17 +75,7 @@ const kinds: Readonly<Record<string, { readonly version: number; readonly run: R
     version: balanceVersion,
     run: (inputs) => attempt(() => balanceAir(inputs as BalanceInput)),
   },
-  [waysKind]: {
-    version: waysVersion,
-    run: (inputs, host) => {
-      const given = inputs as WaysInputs;
-      return compareWays(
-        given,
-        weatherOfYear(given.weather, (hash) => fileOf(hash, host)),
-        host.tell,
-      );
-    },
-  },
+  [waysKind]: { version: waysVersion, run: throughYear<WaysInputs>(compareWays) },
   [studyKind]: { version: studyVersion, run: inOneGo(studyKind) },
   [totalsKind]: { version: totalsVersion, run: inOneGo(totalsKind) },
   [houseYearKind]: {
@@ -111,11 +86,10 @@ const kinds: Readonly<Record<string, { readonly version: number; readonly run: R
 
 /** A house's year with its rows, for hosts that write them out. Throws `JobRefused` for a file that is not at hand. */
 export const tableOfYear = (inputs: YearInputs, host: JobHost): YearTable =>
-  yearTable(
-    inputs,
-    weatherOfYear(inputs.weather, (hash) => fileOf(hash, host)),
-    host.tell,
-  );
+  yearTable(inputs, yearFor(inputs, host), host.tell);
+
+const yearFor = ({ weather }: InYear, host: JobHost): WeatherYear =>
+  weatherOfYear(weather, (hash) => fileOf(hash, host));
 
 function fileOf(hash: string, host: JobHost): WeatherYear {
   const year = host.blob(hash);

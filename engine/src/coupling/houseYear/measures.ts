@@ -18,6 +18,8 @@ const wanted = { ceiling: 8.6, floor: 5.3 } as const;
 const pane = { resistance: 0.19, sun: 0.9 } as const;
 /** Leakage that sealing every joint with mastic leaves in ducts. Source: `improve.ducts`. */
 export const leftAfterMastic = 0.25;
+/** Money to seal a system of ducts with mastic: low, likely, high. Source: `improve.costs` (common practice). */
+export const masticMoney = [80, 300, 900] as const;
 /** Share of the fan's air that has to leak before sealing is worth counting. */
 const leaky = 0.02;
 /** Windows that are worth a second pane, W/(m²K). */
@@ -93,7 +95,7 @@ export function costOf(measure: Measure, { house: h, ducts }: Done): Cost | unde
     floor: [area('floor'), [12, 22, 40]],
     panes: [sum((x) => poor(x).reduce((a, w) => a + w.width * w.height, 0)), [60, 110, 250]],
     vents: [surfaces.some((x) => x.behind === 'attic') ? 1 : 0, [150, 300, 700]],
-    ducts: [ducts && leakage(ducts) > leaky ? 1 : 0, [80, 300, 900]],
+    ducts: [ducts && leakage(ducts) > leaky ? 1 : 0, masticMoney],
   };
   const [by, each] = sizes[measure];
   return by > 0 ? scaled(by, each) : undefined;

@@ -1,10 +1,9 @@
 import type { AirModel, DuctSection } from '../../air/result.ts';
 import type { DuctsInputs } from '../ducted/ductworks.ts';
-import { type Cost, plus, scaled } from '../houseYear/measures.ts';
+import { type Cost, masticMoney, plus, scaled } from '../houseYear/measures.ts';
 import type { WayId } from './ways.ts';
 
-/** Money as people pay it, low, likely and high: to seal a system; for each metre wrapped, buried; for each section made anew; to build a way for it inside. Source: `ways.costs` (common practice). */
-const seal = [80, 300, 900] as const;
+/** Money as people pay it, low, likely and high: for each metre wrapped, buried; for each section made anew; to build a way for it inside. Source: `ways.costs` (common practice). */
 const wrapMetre = [6, 15, 35] as const;
 const buryMetre = [4, 10, 25] as const;
 const newMetre = [10, 25, 60] as const;
@@ -14,9 +13,9 @@ const boxIn = [800, 3000, 9000] as const;
 export function costOfWay(way: WayId, { model }: DuctsInputs, best: AirModel | undefined): Cost {
   const outside = model.sections.filter((x) => x.place !== 'inside');
   const metres = (sections: readonly DuctSection[]): number => sections.reduce((a, x) => a + x.length, 0);
-  const sealing = scaled(1, seal);
+  const sealing = scaled(1, masticMoney);
   const wrapping = plus(sealing, scaled(metres(outside), wrapMetre));
-  if (way === 'as-drawn') return scaled(0, seal);
+  if (way === 'as-drawn') return scaled(0, masticMoney);
   if (way === 'sealed') return sealing;
   if (way === 'wrapped') return wrapping;
   if (way === 'buried') return plus(wrapping, scaled(metres(outside), buryMetre));
