@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod/mini';
 import { idPattern } from '../schema/field.ts';
 import type { Project } from '../schema/project.ts';
 import { canonicalJson } from './canonical.ts';
@@ -48,11 +48,11 @@ function problemWith(project: Project, edit: Edit): Problem[] {
   if (edit.after === undefined) return [];
   const parsed = place.safeParse(edit.after);
   if (parsed.success) return [];
-  return issueProblems(parsed.error as z.ZodError, edit.after).map((p) => ({ ...p, path: [...edit.path, ...p.path] }));
+  return issueProblems(parsed.error as z.core.$ZodError, edit.after).map((p) => ({ ...p, path: [...edit.path, ...p.path] }));
 }
 
 /** The schema that a value at this path must meet. */
-function placeOf(path: readonly string[]): z.ZodType | undefined {
+function placeOf(path: readonly string[]): z.ZodMiniType | undefined {
   const last = path.at(-1);
   if (last === undefined || path.includes('__proto__')) return undefined;
   const found = nodeAt(path);

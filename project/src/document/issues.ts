@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod/mini';
 import { nodeAt } from './nodes.ts';
 import type { Path, Problem, ProblemCode } from './problem.ts';
 import { echo, refused } from './problem.ts';
@@ -7,7 +7,7 @@ import { valueAt } from './valueAt.ts';
 type Issue = z.core.$ZodIssue;
 
 /** zod's issues as problems of ours: code, place, what was found, what is allowed, what to do. */
-export function issueProblems(error: z.ZodError, whole: unknown): Problem[] {
+export function issueProblems(error: z.core.$ZodError, whole: unknown): Problem[] {
   return error.issues.map((issue) => {
     const plain = innermost(issue);
     const path = plain.path.filter((k): k is string | number => typeof k !== 'symbol');

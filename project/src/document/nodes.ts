@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod/mini';
 import type { FieldMeta } from '../schema/field.ts';
 import { metaOf } from '../schema/field.ts';
 import { projectSchema } from '../schema/project.ts';
@@ -6,24 +6,24 @@ import { projectSchema } from '../schema/project.ts';
 /** One place in the schema: what it says of itself and what lies below it. */
 export type SchemaNode = {
   readonly meta: FieldMeta;
-  readonly schema: z.ZodType;
+  readonly schema: z.ZodMiniType;
   /** Named fields of a group, or of one entry of a map. */
   readonly children: Readonly<Record<string, SchemaNode>>;
 };
 
-type Inner = { def: { innerType?: z.ZodType; valueType?: z.ZodType; shape?: Record<string, z.ZodType> } };
+type Inner = { def: { innerType?: z.ZodMiniType; valueType?: z.ZodMiniType; shape?: Record<string, z.ZodMiniType> } };
 
-const unwrap = (schema: z.ZodType): z.ZodType => {
+const unwrap = (schema: z.ZodMiniType): z.ZodMiniType => {
   const inner = (schema as unknown as Inner).def.innerType;
   return inner ? unwrap(inner) : schema;
 };
 
-function shapeOf(schema: z.ZodType): Record<string, z.ZodType> {
+function shapeOf(schema: z.ZodMiniType): Record<string, z.ZodMiniType> {
   const def = (unwrap(schema) as unknown as Inner).def;
   return def.shape ?? (def.valueType ? shapeOf(def.valueType) : {});
 }
 
-function nodeOf(schema: z.ZodType, meta: FieldMeta): SchemaNode {
+function nodeOf(schema: z.ZodMiniType, meta: FieldMeta): SchemaNode {
   const children: Record<string, SchemaNode> = {};
   const open = meta.node === 'group' || meta.node === 'map';
   for (const [key, child] of Object.entries(open ? shapeOf(schema) : {})) {
@@ -37,7 +37,7 @@ function nodeOf(schema: z.ZodType, meta: FieldMeta): SchemaNode {
 export const rootNode: SchemaNode = nodeOf(projectSchema, { node: 'group', label: 'Project' });
 
 /** The schema of one entry of a map, without the map round it. */
-export function entrySchema(node: SchemaNode): z.ZodType {
+export function entrySchema(node: SchemaNode): z.ZodMiniType {
   const record = unwrap(node.schema) as unknown as Inner;
   return record.def.valueType ?? node.schema;
 }

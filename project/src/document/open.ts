@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod/mini';
 import type { Project } from '../schema/project.ts';
 import { projectSchema, schemaVersion } from '../schema/project.ts';
 import { inspect } from './inspect.ts';
@@ -60,7 +60,7 @@ export function checkProject(raw: unknown): Opened {
       ),
     );
   const parsed = projectSchema.safeParse(migrate(raw as Record<string, unknown>));
-  if (!parsed.success) return no(...issueProblems(parsed.error as z.ZodError, raw));
+  if (!parsed.success) return no(...issueProblems(parsed.error as z.core.$ZodError, raw));
   // The document itself goes on, not zod's copy, so that equal parts stay the same objects.
   const project = migrate(raw as Record<string, unknown>) as Project;
   return { ok: true, project, problems: inspect(project) };

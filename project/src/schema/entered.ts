@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod/mini';
 
 /** How a value is known, strongest first. */
 export const knownWords = ['measured', 'nameplate', 'estimated', 'assumed'] as const;
@@ -19,18 +19,19 @@ export type Entered = {
 const ordered = (r: Range): boolean => r.low <= r.likely && r.likely <= r.high;
 
 /** The zod shape of an entered value whose numbers lie within `possible`, the limits that hold by definition. */
-export function enteredShape(possible: { min?: number; max?: number }): z.ZodType<Entered> {
-  let n = z.number();
-  if (possible.min !== undefined) n = n.min(possible.min);
-  if (possible.max !== undefined) n = n.max(possible.max);
+export function enteredShape(possible: { min?: number; max?: number }): z.ZodMiniType<Entered> {
+  const { min, max } = possible;
+  const n = z
+    .number()
+    .check(...(min === undefined ? [] : [z.minimum(min)]), ...(max === undefined ? [] : [z.maximum(max)]));
   const range = z
     .strictObject({ low: n, likely: n, high: n })
-    .refine(ordered, { error: 'low, likely and high must rise', params: { code: 'range-order' } });
+    .check(z.refine(ordered, { error: 'low, likely and high must rise', params: { code: 'range-order' } }));
   return z.looseObject({
     value: z.union([n, range]),
     known: z.enum(knownWords),
-    as: z.string().max(200).optional(),
-    photo: z.string().max(80).optional(),
-    note: z.string().max(2000).optional(),
+    as: z.optional(z.string().check(z.maxLength(200))),
+    photo: z.optional(z.string().check(z.maxLength(80))),
+    note: z.optional(z.string().check(z.maxLength(2000))),
   });
 }

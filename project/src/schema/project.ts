@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod/mini';
 import { candidates } from './candidates.ts';
 import { house } from './house.ts';
 import { power } from './power.ts';
@@ -25,7 +25,7 @@ const shape = {
 };
 
 /** One document: everything known, chosen, bought and read. Nothing computed is stored in it. */
-export const projectSchema = z.looseObject(shape) as unknown as z.ZodObject<typeof shape>;
+export const projectSchema = z.looseObject(shape) as unknown as z.ZodMiniObject<typeof shape>;
 
 /** A project as it stands in a file: every field may be absent. */
 export type Project = z.infer<typeof projectSchema>;
