@@ -1,12 +1,24 @@
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
+import { workersInBuild } from './workersInBuild.ts';
 
 export default defineConfig({
-  build: { target: 'es2023', modulePreload: { polyfill: false }, assetsInlineLimit: 0 },
+  build: {
+    target: 'es2023',
+    modulePreload: {
+      polyfill: false,
+      // A worker has no page to put links into.
+      resolveDependencies: (_file, needed, { hostType }) => (hostType === 'html' ? needed : []),
+    },
+    assetsInlineLimit: 0,
+    // One sheet of styles, so that the screens fetched later never stand bare. `layers.css` comes first and orders it.
+    cssCodeSplit: false,
+  },
   worker: { format: 'es' },
   plugins: [
     react(),
+    workersInBuild('plan.worker'),
     VitePWA({
       // A new version waits until somebody taps for it: code is never swapped under a running page.
       registerType: 'prompt',

@@ -1,5 +1,3 @@
-import './withoutEval.ts';
-// First among the styles: it names the layers in their order.
 import './look/tokens.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';

@@ -34,7 +34,8 @@ export function createServices(store: Store, port: PlanPort, openJobs: () => Job
   planner.subscribe(() => {
     if (planner.now().wanted === wanted) return;
     wanted = planner.now().wanted;
-    jobs.want(wanted);
+    // Once the plan they come with has been drawn: their worker may not hold up the first drawing.
+    setTimeout(() => jobs.want(wanted), 0);
   });
   followWeather(session, jobs, store);
   return { session, planner, jobs, view, store };

@@ -36,6 +36,10 @@ export async function serveApp(options: { root: string; port: number; host?: str
     cacheControl: true,
     maxAge: 0,
     etag: true,
+    setHeaders: (reply, path) => {
+      // These files carry a hash of what is in them in their names.
+      if (/[\\/]assets[\\/]/.test(path)) reply.header('cache-control', 'public, max-age=31536000, immutable');
+    },
   });
   try {
     await app.listen({ port: options.port, host: options.host ?? '127.0.0.1' });

@@ -1,4 +1,3 @@
-import '../withoutEval.ts';
 import { JobRefused, readWeather, runJob, type WeatherYear } from '@kneewall/engine';
 import type { FromJobs, ToJobs, ToPiece } from './messages.ts';
 import { canShare, doPiece, onAllCores } from './onAllCores.ts';

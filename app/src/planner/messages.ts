@@ -1,4 +1,4 @@
-import type { Job, Plan, Results } from '@kneewall/engine';
+import type { Job, Mark, Plan, Results } from '@kneewall/engine';
 import type { Edit, Project, System } from '@kneewall/project';
 
 /** What the page tells the planning worker. It keeps the document itself, so that unchanged parts stay the same objects. */
@@ -8,8 +8,12 @@ export type ToPlanner =
   | { readonly type: 'units'; readonly revision: number; readonly units: System }
   | { readonly type: 'results'; readonly revision: number; readonly results: Results };
 
-/** What comes back: the plan of one revision, or that none could be made. */
+/**
+ * What comes back: the plan of one revision, or that none could be made. How its findings stand comes ahead of the very
+ * first plan, while the words for them are still on their way.
+ */
 export type FromPlanner =
+  | { readonly type: 'marks'; readonly revision: number; readonly marks: readonly Mark[] }
   | {
       readonly type: 'plan';
       readonly revision: number;

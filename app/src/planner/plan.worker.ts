@@ -1,5 +1,4 @@
-import '../withoutEval.ts';
-import { coldMemo, evaluate, type Results } from '@kneewall/engine';
+import { coldMemo, findAll, marksOf, type Results } from '@kneewall/engine';
 import { applyEdit, emptyProject, type Project, type System } from '@kneewall/project';
 import type { FromPlanner, ToPlanner } from './messages.ts';
 
@@ -9,6 +8,10 @@ let results: Results = {};
 let revision = 0;
 let due = false;
 const memo = coldMemo();
+
+/** Words, lists and sources are fetched once it has been said how the findings stand: nothing waits for them. */
+let teller: typeof import('@kneewall/engine/tell') | undefined;
+let fetching = false;
 
 const send = (message: FromPlanner): void => self.postMessage(message);
 
@@ -27,17 +30,38 @@ function plan(): void {
   due = false;
   const start = performance.now();
   try {
-    const { plan, wanted } = evaluate(project, results, { units, memo });
-    send({ type: 'plan', revision, plan, wanted, ms: performance.now() - start });
+    const found = findAll(project, results, memo);
+    if (teller) {
+      const plan = teller.tellAll(found, units, memo);
+      send({ type: 'plan', revision, plan, wanted: found.wanted, ms: performance.now() - start });
+      return;
+    }
+    send({ type: 'marks', revision, marks: marksOf(found) });
+    if (!fetching) void fetchTeller();
   } catch {
     send({ type: 'failed', revision });
   }
 }
 
-self.onmessage = ({ data }: MessageEvent<ToPlanner>) => {
-  take(data);
+async function fetchTeller(): Promise<void> {
+  fetching = true;
+  try {
+    teller = await import('@kneewall/engine/tell');
+    planSoon();
+  } catch {
+    fetching = false;
+    send({ type: 'failed', revision });
+  }
+}
+
+/** After whatever else is already waiting, so that a burst of edits is planned once. */
+function planSoon(): void {
   if (due) return;
   due = true;
-  // After whatever else is already waiting, so that a burst of edits is planned once.
   setTimeout(plan, 0);
+}
+
+self.onmessage = ({ data }: MessageEvent<ToPlanner>) => {
+  take(data);
+  planSoon();
 };

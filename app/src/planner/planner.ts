@@ -1,4 +1,4 @@
-import type { Job, Plan, Results } from '@kneewall/engine';
+import type { Job, Mark, Plan, Results } from '@kneewall/engine';
 import type { Project, System } from '@kneewall/project';
 import type { Act } from '../session/act.ts';
 import type { Session } from '../session/session.ts';
@@ -8,6 +8,8 @@ import { type Moved, movedBetween } from './moved.ts';
 export type PlannerState = {
   /** The latest plan there is; it stays while the next is computed. */
   readonly plan?: Plan;
+  /** How its findings stand, known a moment before the first plan. */
+  readonly marks?: readonly Mark[];
   readonly computing: boolean;
   readonly failed: boolean;
   /** What the last change to the project moved. */
@@ -80,7 +82,7 @@ class FollowingPlanner implements Planner {
       this.generation = generation;
       this.fresh = true;
       this.basis = undefined;
-      const { plan: _old, movedBy: _by, ...kept } = this.state;
+      const { plan: _old, marks: _marks, movedBy: _by, ...kept } = this.state;
       this.state = { ...kept, moved: [] };
     }
     this.post((revision) => ({ type: 'open', revision, project, units: this.unitsNow() }));
@@ -99,10 +101,14 @@ class FollowingPlanner implements Planner {
       this.set({ computing: false, failed: true });
       return;
     }
+    if (message.type === 'marks') {
+      this.set({ marks: message.marks });
+      return;
+    }
     const { plan, wanted } = message;
     const news = this.basis ? { moved: movedBetween(this.basis.plan, plan), movedBy: this.basis.by } : {};
     this.basis = undefined;
     this.fresh = false;
-    this.set({ plan, wanted, computing: false, failed: false, ...news });
+    this.set({ plan, marks: plan.findings, wanted, computing: false, failed: false, ...news });
   }
 }

@@ -1,18 +1,20 @@
 import { useEffect } from 'react';
-import { FindingPanel } from '../findings/FindingPanel.tsx';
 import { useRoute } from '../route/route.ts';
-import { AnswerBar } from '../screens/first/AnswerBar.tsx';
 import { useSession, useView } from '../services.ts';
 import { screenTitle, tradeTitle } from '../words/words.ts';
 import { Announcer } from './Announcer.tsx';
 import { Banner } from './Banner.tsx';
 import { Guard } from './Guard.tsx';
 import { Header } from './Header.tsx';
+import { Later, partOf } from './Later.tsx';
 import { Nav } from './Nav.tsx';
 import { Screen } from './Screen.tsx';
 import { useUndoKeys } from './useUndoKeys.ts';
 import '../look/ruler.css';
 import './App.css';
+
+const answerBar = partOf(() => import('../screens/first/AnswerBar.tsx').then((m) => m.AnswerBar));
+const findingPanel = partOf(() => import('../findings/FindingPanel.tsx').then((m) => m.FindingPanel));
 
 /** The whole page: header, ways, one screen, and the finding that stands open over it. */
 export function App() {
@@ -53,9 +55,9 @@ export function App() {
             </Guard>
           )}
         </main>
-        {route.screen === 'first' && <AnswerBar />}
+        {route.screen === 'first' && <Later part={answerBar} given={{}} />}
       </div>
-      <FindingPanel />
+      {route.finding !== undefined && <Later part={findingPanel} given={{}} />}
       <Announcer />
     </div>
   );

@@ -1,31 +1,50 @@
+import { useEffect } from 'react';
 import type { Route } from '../route/route.ts';
-import { First } from '../screens/first/First.tsx';
 import { Home } from '../screens/home/Home.tsx';
-import { BuyScreen } from '../screens/lists/BuyScreen.tsx';
-import { DoScreen } from '../screens/lists/DoScreen.tsx';
-import { ReadScreen } from '../screens/lists/ReadScreen.tsx';
-import { ProjectScreen } from '../screens/project/ProjectScreen.tsx';
-import { TradeScreen } from '../screens/trade/TradeScreen.tsx';
-import { TradesScreen } from '../screens/trade/TradesScreen.tsx';
+import { usePlanner } from '../services.ts';
+import { Later, type Part, partOf } from './Later.tsx';
 
-/** The screen an address names. */
+const lists = () => import('../screens/lists/index.ts');
+const trade = () => import('../screens/trade/index.ts');
+
+const first = partOf(() => import('../screens/first/First.tsx').then((m) => m.First));
+const tradesScreen = partOf(() => trade().then((m) => m.TradesScreen));
+const tradeScreen = partOf(() => trade().then((m) => m.TradeScreen));
+const project = partOf(() => import('../screens/project/ProjectScreen.tsx').then((m) => m.ProjectScreen));
+const buy = partOf(() => lists().then((m) => m.BuyScreen));
+const todo = partOf(() => lists().then((m) => m.DoScreen));
+const read = partOf(() => lists().then((m) => m.ReadScreen));
+
+/** What cannot be fetched now is asked for again, and missed, when it is to be shown. */
+function fetchLater(): void {
+  for (const screen of [first, tradesScreen, tradeScreen, project, buy, todo, read])
+    screen.fetch().catch(() => undefined);
+}
+
+/** The screen an address names. Home comes with the page; the others follow as soon as the first plan is in sight. */
 export function Screen({ route }: { route: Route }) {
+  const planned = usePlanner((p) => p.plan !== undefined);
+  useEffect(() => {
+    if (planned) setTimeout(fetchLater, 0);
+  }, [planned]);
   switch (route.screen) {
     case 'first':
-      return <First />;
+      return <Opened part={first} />;
     case 'trades':
-      return <TradesScreen />;
+      return <Opened part={tradesScreen} />;
     case 'trade':
-      return <TradeScreen trade={route.trade} />;
+      return <Later part={tradeScreen} given={{ trade: route.trade }} meanwhile="Opening" />;
     case 'project':
-      return <ProjectScreen />;
+      return <Opened part={project} />;
     case 'buy':
-      return <BuyScreen />;
+      return <Opened part={buy} />;
     case 'do':
-      return <DoScreen />;
+      return <Opened part={todo} />;
     case 'read':
-      return <ReadScreen />;
+      return <Opened part={read} />;
     default:
       return <Home />;
   }
 }
+
+const Opened = ({ part }: { part: Part<object> }) => <Later part={part} given={{}} meanwhile="Opening" />;

@@ -1,6 +1,7 @@
 import type { TradeId } from '@kneewall/project';
 import { hashOf } from '@kneewall/project';
 import type { Finding } from './finding.ts';
+import type { Mark } from './mark.ts';
 
 /** A short name for a fault of ours, the same for the same fault, that can be reported and shows no machine path. */
 export function faultOf(thrown: unknown): string {
@@ -9,14 +10,18 @@ export function faultOf(thrown: unknown): string {
 }
 
 /** What stands in for a trade that broke: unknown, never ok. */
-export const faultFinding = (trade: TradeId, fault: string): Finding => ({
+export const faultMark = (trade: TradeId): Mark => ({
   id: `${trade}/program-fault`,
-  trade,
-  subject: 'program',
   holdPoint: 'decide',
   status: 'unknown',
-  because: 'fault',
   consequence: 'harm',
+});
+
+export const faultFinding = (trade: TradeId, fault: string): Finding => ({
+  ...faultMark(trade),
+  trade,
+  subject: 'program',
+  because: 'fault',
   what: `Kneewall could not work this part out (fault ${fault}).`,
   why: 'The mistake is in the program, not in what you entered. Nothing of this part may be relied on.',
   mend: 'Undo the last change, or report the fault with its number and the project file.',

@@ -1,11 +1,12 @@
-import { consequenceWords, type Finding, holdPointWords, type Status } from './finding.ts';
+import { consequenceWords, holdPointWords, type Status } from './finding.ts';
+import type { Mark } from './mark.ts';
 import type { HoldPointView } from './plan.ts';
 
 const statusOrder: readonly Status[] = ['fails', 'tight', 'unknown', 'ok'];
 
 /** Harm first, then what fails before what is tight, unknown and fine; equal ones by id. */
-export function worstFirst(a: Finding, b: Finding): number {
-  const open = (f: Finding) => (f.status === 'ok' ? 1 : 0);
+export function worstFirst(a: Mark, b: Mark): number {
+  const open = (f: Mark) => (f.status === 'ok' ? 1 : 0);
   return (
     open(a) - open(b) ||
     consequenceWords.indexOf(a.consequence) - consequenceWords.indexOf(b.consequence) ||
@@ -15,7 +16,7 @@ export function worstFirst(a: Finding, b: Finding): number {
 }
 
 /** The findings gathered by the last moment at which each is cheap to act on. */
-export function gatherByHoldPoint(findings: readonly Finding[]): HoldPointView[] {
+export function gatherByHoldPoint(findings: readonly Mark[]): HoldPointView[] {
   return holdPointWords.map((holdPoint) => {
     const here = findings.filter((f) => f.holdPoint === holdPoint).sort(worstFirst);
     const count = (status: Status) => here.filter((f) => f.status === status).length;

@@ -37,12 +37,12 @@ export type PlanView = {
 export type Drafts = { readonly drafts: readonly Draft[]; readonly workings: Readonly<Record<string, Working>> };
 
 /**
- * One trade, one shape. `design` is pure: equal inputs, equal result. It may read only what `reads` and `after` name:
- * the plan hands it nothing else, and redoes it only when one of those changes.
+ * The half of a trade that finds: what it reads, its design, and what it holds against its limits. `design` is pure:
+ * equal inputs, equal result. It may read only what `reads` and `after` name: the plan hands it nothing else, and redoes
+ * it only when one of those changes.
  */
-export type Trade<Id extends keyof TradeResults, Upstream extends keyof TradeResults = never> = {
+export type Finder<Id extends keyof TradeResults, Upstream extends keyof TradeResults = never> = {
   readonly id: Id;
-  readonly title: string;
   readonly phase: 'before' | 'agreed' | 'sum';
   /** Dotted document paths, each a group or map: `house`, `routes.ducts`. */
   readonly reads: readonly string[];
@@ -56,15 +56,25 @@ export type Trade<Id extends keyof TradeResults, Upstream extends keyof TradeRes
    */
   learn?(result: TradeResults[Id], found: Results): TradeResults[Id];
   findings(result: TradeResults[Id], view: PlanView): Drafts;
-  materials(result: TradeResults[Id]): readonly MaterialLine[];
-  tasks(result: TradeResults[Id]): readonly Task[];
-  readings(result: TradeResults[Id], conditions: Conditions, view: PlanView): readonly ExpectedReading[];
-  /** Words for a finding, by the part of its id before the colon. */
-  words(judged: Judged, print: Printer): Words;
-  readonly sources: Sources;
   /**
    * What its findings look at beside its own result: parts of the document and other trades, and then neither agreement
    * nor season. They are judged again only when one of those changes. Without it they see everything.
    */
   readonly looksAt?: { readonly reads: readonly string[]; readonly trades: readonly (keyof TradeResults)[] };
 };
+
+/** The half of a trade that tells: words, lists and sources, which a page may fetch after the first counts are drawn. */
+export type Teller<Id extends keyof TradeResults> = {
+  readonly id: Id;
+  readonly title: string;
+  materials(result: TradeResults[Id]): readonly MaterialLine[];
+  tasks(result: TradeResults[Id]): readonly Task[];
+  readings(result: TradeResults[Id], conditions: Conditions, view: PlanView): readonly ExpectedReading[];
+  /** Words for a finding, by the part of its id before the colon. */
+  words(judged: Judged, print: Printer): Words;
+  readonly sources: Sources;
+};
+
+/** One trade, one shape. */
+export type Trade<Id extends keyof TradeResults, Upstream extends keyof TradeResults = never> = Finder<Id, Upstream> &
+  Teller<Id>;

@@ -36,7 +36,8 @@ const described = <S extends z.ZodMiniType>(schema: S, meta: FieldMeta): S => {
 };
 
 /** What a field says of itself; undefined for a schema that was not made by these builders. */
-export const metaOf = (schema: z.ZodMiniType): FieldMeta | undefined => z.globalRegistry.get(schema)?.[metaKey] as FieldMeta | undefined;
+export const metaOf = (schema: z.ZodMiniType): FieldMeta | undefined =>
+  z.globalRegistry.get(schema)?.[metaKey] as FieldMeta | undefined;
 
 type Common = { label: string; help?: string };
 type QuantitySpec = Common & {
@@ -102,6 +103,8 @@ const orderKey = z.optional(z.string().check(z.minLength(1), z.maxLength(64)));
 
 /** A list, kept as entries by id with an order key so that two devices can merge. */
 export const map = <S extends z.core.$ZodShape>(shape: S, spec: Common & { one: string }) => {
-  const entry = z.looseObject({ order: orderKey, ...shape }) as unknown as z.ZodMiniObject<{ order: typeof orderKey } & S>;
+  const entry = z.looseObject({ order: orderKey, ...shape }) as unknown as z.ZodMiniObject<
+    { order: typeof orderKey } & S
+  >;
   return described(z.optional(z.record(z.string().check(z.regex(idPattern)), entry)), { node: 'map', ...spec });
 };

@@ -1,4 +1,4 @@
-import type { Finding, HoldPointView, Plan } from '@kneewall/engine';
+import type { Finding, HoldPointView } from '@kneewall/engine';
 import { FindingLine } from '../../findings/FindingLine.tsx';
 import { StatusMark } from '../../findings/StatusMark.tsx';
 import { holdPoint } from '../../words/words.ts';
@@ -7,20 +7,20 @@ import { holdPoint } from '../../words/words.ts';
 const inSight = 5;
 
 /** One hold point: what stands against it, worst first, and what holds, folded away. */
-export function HoldPointSheet({ view, plan }: { view: HoldPointView; plan: Plan }) {
+export function HoldPointSheet({ view, findings }: { view: HoldPointView; findings: readonly Finding[] }) {
   const { title, until } = holdPoint[view.holdPoint];
-  const byId = new Map(plan.findings.map((f) => [f.id, f]));
+  const byId = new Map(findings.map((f) => [f.id, f]));
   const all = view.findings.flatMap((id) => byId.get(id) ?? []);
   const against = all.filter((f) => f.status !== 'ok');
   const holds = all.filter((f) => f.status === 'ok');
   const most = Math.max(inSight, against.filter((f) => f.consequence === 'harm').length);
   return (
-    <section className={`hold-point ${all.length === 0 ? 'bare' : ''}`}>
+    <section className={`hold-point ${view.findings.length === 0 ? 'bare' : ''}`}>
       <header>
         <h2>{title}</h2>
         <p className="hold-until">{until}</p>
         <ul className="counts small">
-          {all.length === 0 && <li>nothing checked yet</li>}
+          {view.findings.length === 0 && <li>nothing checked yet</li>}
           {(['fails', 'tight', 'unknown', 'ok'] as const).map((status) =>
             view[status] === 0 ? null : (
               <li key={status}>

@@ -1,4 +1,4 @@
-import type { Plan } from '@kneewall/engine';
+import { type Finding, gatherByHoldPoint, type Mark } from '@kneewall/engine';
 import { usePlanner, useSession } from '../../services.ts';
 import { HoldPointSheet } from './HoldPointSheet.tsx';
 import { JobsSheet } from './JobsSheet.tsx';
@@ -6,29 +6,30 @@ import { MovedSheet } from './MovedSheet.tsx';
 import { Standing } from './Standing.tsx';
 import './Home.css';
 
-/** The hold points with what stands against each, harm first. */
+/** The hold points with what stands against each, harm first. How much that is stands here before the words for it. */
 export function Home() {
-  const plan = usePlanner((p) => p.plan);
+  const marks = usePlanner((p) => p.marks);
+  const findings = usePlanner((p) => p.plan?.findings);
   const name = useSession((s) => s.project.about?.name);
   return (
     <>
       <header className="screen-head">
         <h1>{name ?? 'A new project'}</h1>
-        {plan && <Standing plan={plan} />}
+        {marks && <Standing marks={marks} />}
       </header>
       <JobsSheet />
       <MovedSheet />
-      {plan && <HoldPoints plan={plan} />}
+      {marks && <HoldPoints marks={marks} findings={findings ?? []} />}
     </>
   );
 }
 
-function HoldPoints({ plan }: { plan: Plan }) {
+function HoldPoints({ marks, findings }: { marks: readonly Mark[]; findings: readonly Finding[] }) {
   return (
     <ol className="hold-points" aria-label="Hold points">
-      {plan.holdPoints.map((view) => (
+      {gatherByHoldPoint(marks).map((view) => (
         <li key={view.holdPoint}>
-          <HoldPointSheet view={view} plan={plan} />
+          <HoldPointSheet view={view} findings={findings} />
         </li>
       ))}
     </ol>

@@ -1,13 +1,8 @@
 import { type Project, resolveProject } from '@kneewall/project';
 import { onlyParts } from '../plan/reads.ts';
-import type { Trade } from '../plan/trade.ts';
+import type { Finder } from '../plan/trade.ts';
 import { design } from './design.ts';
 import { findings } from './findings.ts';
-import { materials } from './materials.ts';
-import { words } from './messages.ts';
-import { readings } from './readings.ts';
-import { sources } from './sources.ts';
-import { tasks } from './tasks.ts';
 import { yearJob } from './yearJob.ts';
 
 /** The year's job, and the file itself where the host hands it in. */
@@ -19,19 +14,13 @@ function looksUp(project: Project): readonly string[] {
 }
 
 /** The weather the house meets: the cold night, the hot day, months and hours by temperature. */
-export const climate: Trade<'climate'> = {
+export const climateFinder: Finder<'climate'> = {
   id: 'climate',
-  title: 'Climate',
   phase: 'before',
   reads: ['site'],
   after: [],
   looksUp,
   design,
   findings,
-  materials,
-  tasks,
-  readings,
-  words,
-  sources,
   looksAt: { reads: ['site'], trades: [] },
 };

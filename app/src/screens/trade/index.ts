@@ -1,0 +1,2 @@
+export { TradeScreen } from './TradeScreen.tsx';
+export { TradesScreen } from './TradesScreen.tsx';

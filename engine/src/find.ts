@@ -1,0 +1,188 @@
+import { type Project, type ResolvedProject, resolveProject } from '@kneewall/project';
+import { agree } from './coupling/agree.ts';
+import { type Agreement, noAgreement } from './coupling/agreement.ts';
+import { noSeason, noSeasonJobs, seasonFrom, seasonJobs } from './coupling/season/season.ts';
+import { type AnyFinder, finders } from './finders.ts';
+import type { Job } from './jobs/job.ts';
+import { houseCase } from './loads/dynamic/houseCase.ts';
+import { type Attempted, attempted } from './plan/attempted.ts';
+import { faultMark } from './plan/fault.ts';
+import { type Judged, judge } from './plan/judge.ts';
+import { type Mark, markOf } from './plan/mark.ts';
+import { type Memo, remembered } from './plan/memo.ts';
+import { attempt } from './plan/outcome.ts';
+import { onlyParts, partsRead } from './plan/reads.ts';
+import { scenario } from './plan/scenario.ts';
+import type { PlanView, ResultBase, Results } from './plan/trade.ts';
+import type { Working } from './plan/working.ts';
+import type { TradeResults } from './results.ts';
+
+type Result = TradeResults[keyof TradeResults];
+
+/** What a trade holds against its limits, with the workings that end in the values. */
+export type JudgedDrafts = {
+  readonly result: Result;
+  readonly judged: readonly Judged[];
+  readonly workings: Readonly<Record<string, Working>>;
+};
+
+/** Everything a plan is made of before there are words for it. */
+export type Found = {
+  readonly project: Project;
+  readonly view: PlanView;
+  /** In the order of the trades. */
+  readonly trades: readonly { readonly id: keyof TradeResults; readonly found: Attempted<JudgedDrafts> }[];
+  readonly wanted: readonly Job[];
+};
+
+type Designs = Partial<Record<keyof TradeResults, Attempted<Result>>>;
+
+/** All that the trades find in a project with the results at hand. A fault in one trade blinds that trade only. */
+export function findAll(project: Project, results: Results, memo: Memo): Found {
+  const designs = designAll(project, results, memo);
+  const good = Object.fromEntries(
+    Object.entries(designs).flatMap(([id, d]) => ('value' in d ? [[id, d.value]] : [])),
+  ) as Partial<TradeResults>;
+  const resolved = remembered(memo, 'resolved', [project], () => resolveProject(project));
+  const agreement = agreed(project, resolved, good, memo);
+  const { season, wanted } = throughYear(project, resolved, good, results, memo);
+  const view: PlanView = { project: resolved, trades: good, agreement, season };
+  const base = Object.values(good) as ResultBase[];
+  return {
+    project,
+    view,
+    trades: finders.map((f) => ({
+      id: f.id,
+      found: judgeOne(f, designs[f.id] ?? { fault: 'no result' }, project, view, memo),
+    })),
+    wanted: [...base.flatMap((r) => r.wanted), ...wanted],
+  };
+}
+
+/** Which findings there are and how each stands, in the order of the plan. */
+export const marksOf = ({ trades }: Found): Mark[] =>
+  trades.flatMap(({ id, found }) =>
+    'fault' in found ? [faultMark(id)] : found.value.judged.map((judged) => markOf(id, judged)),
+  );
+
+function designAll(project: Project, results: Results, memo: Memo): Designs {
+  const designs: Designs = {};
+  for (const finder of finders) {
+    const upstream = finder.after.map((id) => designs[id]);
+    const blind = upstream.find((u) => u && 'fault' in u);
+    const seen = resultsSeen(finder, project, results);
+    const inputs = [
+      ...partsRead(project, finder.reads),
+      ...upstream.map((u) => (u && 'value' in u ? u.value : undefined)),
+      ...Object.values(seen),
+    ];
+    const designed = blind ?? remembered(memo, finder.id, inputs, () => designOne(finder, project, designs, seen));
+    designs[finder.id] = learned(finder, designed, results, memo);
+  }
+  return designs;
+}
+
+/** A designed trade with what its finished jobs found; what it then wants may be finished too. */
+function learned(
+  finder: AnyFinder,
+  designed: Attempted<Result>,
+  results: Results,
+  memo: Memo,
+  turn = 0,
+): Attempted<Result> {
+  if ('fault' in designed || !finder.learn) return designed;
+  const result = designed.value;
+  const finished = result.wanted.filter((job) => job.key in results);
+  if (finished.length === 0) return designed;
+  const inputs = [result, ...finished.map((job) => results[job.key])];
+  const known = remembered(memo, `learn:${finder.id}:${turn}`, inputs, () =>
+    attempted(() => finder.learn?.(result, results) ?? result),
+  );
+  return learned(finder, known, results, memo, turn + 1);
+}
+
+/** The results a trade named, and no others. */
+const resultsSeen = (finder: AnyFinder, project: Project, results: Results): Results =>
+  Object.fromEntries((finder.looksUp?.(project) ?? []).map((key) => [key, results[key]]));
+
+function designOne(finder: AnyFinder, project: Project, designs: Designs, results: Results): Attempted<Result> {
+  const upstream = Object.fromEntries(
+    finder.after.map((id) => {
+      const design = designs[id];
+      return [id, design && 'value' in design ? design.value : undefined];
+    }),
+  ) as TradeResults;
+  return attempted(() =>
+    finder.design({ project: resolveProject(onlyParts(project, finder.reads)), upstream, results }),
+  );
+}
+
+function agreed(project: Project, resolved: ResolvedProject, good: Partial<TradeResults>, memo: Memo): Agreement {
+  const { climate, loads, equipment, air } = good;
+  if (!climate || !loads || !equipment || !air) return noAgreement;
+  const { of } = scenario();
+  const { heating, cooling, humidity } = resolved.house.setpoints;
+  return remembered(memo, 'agreement', [climate, loads, equipment, air, project.house?.setpoints], () =>
+    agree({ climate, loads, equipment, air }, { heating: of(heating), cooling: of(cooling), humidity: of(humidity) }),
+  );
+}
+
+/** House, unit and ducts through a year: what finished jobs found of it, and what is still wanted. */
+function throughYear(
+  project: Project,
+  resolved: ResolvedProject,
+  good: Partial<TradeResults>,
+  results: Results,
+  memo: Memo,
+): ReturnType<typeof seasonFrom> {
+  const { climate, equipment, air, offgrid } = good;
+  if (!climate) return seasonFrom(noSeasonJobs, results);
+  const read = [project.house, project.site, climate, equipment, air, offgrid];
+  const jobs = remembered(memo, 'season jobs', read, () => {
+    try {
+      const house = remembered(memo, 'house case', [project.house, project.site, climate], () =>
+        attempt(() => houseCase(resolved, climate)),
+      );
+      return seasonJobs(resolved, good, house, memo.plain);
+    } catch {
+      // Whatever goes wrong here has blinded the house's own trade too, which says so.
+      return noSeasonJobs;
+    }
+  });
+  const seen = Object.values(jobs).map((job) => (job.ok ? results[job.value.key] : undefined));
+  return remembered(memo, 'season', [jobs, ...seen], () => seasonFrom(jobs, results));
+}
+
+function judgeOne(
+  finder: AnyFinder,
+  designed: Attempted<Result>,
+  project: Project,
+  view: PlanView,
+  memo: Memo,
+): Attempted<JudgedDrafts> {
+  if ('fault' in designed) return designed;
+  const result = designed.value;
+  return remembered(memo, `judge:${finder.id}`, [...seenBy(finder, project, view), result], () =>
+    attempted(() => {
+      const { drafts, workings } = finder.findings(result, onlyView(finder, project, view));
+      return { result, judged: drafts.map(judge), workings };
+    }),
+  );
+}
+
+/** What a judged trade may look at; while none of it moves its findings stand. */
+const seenBy = ({ looksAt }: AnyFinder, project: Project, view: PlanView): unknown[] =>
+  looksAt
+    ? [...partsRead(project, looksAt.reads), ...looksAt.trades.map((id) => view.trades[id])]
+    : [view.project, ...Object.values(view.trades), view.agreement, view.season];
+
+/** The view with everything taken out that a trade does not say it looks at, so that it cannot. */
+function onlyView({ looksAt }: AnyFinder, project: Project, view: PlanView): PlanView {
+  if (!looksAt) return view;
+  return {
+    project: resolveProject(onlyParts(project, looksAt.reads)),
+    trades: Object.fromEntries(looksAt.trades.map((id) => [id, view.trades[id]])) as PlanView['trades'],
+    agreement: noAgreement,
+    season: noSeason,
+  };
+}

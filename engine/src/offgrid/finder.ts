@@ -1,0 +1,13 @@
+import type { Finder } from '../plan/trade.ts';
+import { design } from './design.ts';
+import { findings } from './findings.ts';
+
+/** One's own power: whether sun, battery and generator carry the unit through the year. */
+export const offgridFinder: Finder<'offgrid'> = {
+  id: 'offgrid',
+  phase: 'before',
+  reads: ['power'],
+  after: [],
+  design,
+  findings,
+};

@@ -1,0 +1,23 @@
+import { airTeller } from './air/teller.ts';
+import { circuitTeller } from './circuit/teller.ts';
+import { climateTeller } from './climate/teller.ts';
+import { equipmentTeller } from './equipment/teller.ts';
+import { loadsTeller } from './loads/teller.ts';
+import { offgridTeller } from './offgrid/teller.ts';
+import type { Teller } from './plan/trade.ts';
+import type { TradeResults } from './results.ts';
+
+/** A teller with its own result type forgotten. */
+export type AnyTeller = Teller<keyof TradeResults>;
+
+/** What the built trades tell with, by trade: a trade that finds and cannot tell does not compile. */
+export const tellers = {
+  climate: climateTeller,
+  loads: loadsTeller,
+  equipment: equipmentTeller,
+  air: airTeller,
+  circuit: circuitTeller,
+  offgrid: offgridTeller,
+} satisfies { readonly [Id in keyof TradeResults]: Teller<Id> } as unknown as Readonly<
+  Record<keyof TradeResults, AnyTeller>
+>;
