@@ -24,11 +24,17 @@ export type JobMessage =
 
 /** Rounds every number to 9 significant digits, so that a last bit makes no new job. */
 function rounded(value: unknown): unknown {
-  if (typeof value === 'number') return Number(value.toPrecision(9));
+  if (typeof value === 'number') return roundedNumber(value);
   if (Array.isArray(value)) return value.map(rounded);
   if (value === null || typeof value !== 'object') return value;
-  return Object.fromEntries(Object.entries(value).map(([k, v]) => [k, rounded(v)]));
+  const made: Record<string, unknown> = {};
+  for (const [name, part] of Object.entries(value)) made[name] = rounded(part);
+  return made;
 }
+
+/** Whole numbers of up to 9 digits are what they would be rounded to; -0 becomes 0. */
+const roundedNumber = (n: number): number =>
+  Number.isInteger(n) && Math.abs(n) < 1e9 ? n + 0 : Number(n.toPrecision(9));
 
 /** A value as jobs have it: rounded, and its canonical text. */
 type Plain = { readonly value: unknown; readonly text: string };

@@ -221,12 +221,15 @@ function hotHeats(
     { room, part: 'people', subject: 'people', heat: (people * mine) / volume },
     { room, part: 'appliances', subject: 'appliances', heat: (appliances * mine) / volume },
   ]);
-  const paths = built.elements.flatMap((e) => {
-    const through = heatOf(e, e.part, e.conductance * (otherSide(e, around) - around.indoor));
+  // Once for every input moved: a list grown in place, not a list of lists.
+  const paths: Heat[] = [];
+  for (const e of built.elements) {
+    paths.push(heatOf(e, e.part, e.conductance * (otherSide(e, around) - around.indoor)));
     const sun = e.sun[index] ?? 0;
-    return sun > 0 ? [through, heatOf(e, 'sun', sun)] : [through];
-  });
-  return [...paths, ...airShares(shares, air), ...inside];
+    if (sun > 0) paths.push(heatOf(e, 'sun', sun));
+  }
+  paths.push(...airShares(shares, air), ...inside);
+  return paths;
 }
 
 /** Sums by part, largest first. */

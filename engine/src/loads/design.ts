@@ -99,9 +99,9 @@ function outputs(given: Given, climate: ClimateResult, s: Scenario): Record<stri
 
 /** Sums by room in one pass, in the order in which the heats stand. */
 function byRoom(key: string, rooms: readonly string[], heats: Balance['heating']): Record<string, number> {
-  const sums: Record<string, number> = Object.fromEntries(rooms.map((room) => [`${key}:${room}`, 0]));
-  for (const h of heats) sums[`${key}:${h.room}`] = (sums[`${key}:${h.room}`] ?? 0) + h.heat;
-  return sums;
+  const sums = new Map(rooms.map((room) => [room, 0]));
+  for (const h of heats) sums.set(h.room, (sums.get(h.room) ?? 0) + h.heat);
+  return Object.fromEntries([...sums].map(([room, sum]) => [`${key}:${room}`, sum]));
 }
 
 function roomLoads(

@@ -25,31 +25,37 @@ export type Setting = {
 export function elementsOfRooms(house: House, s: Scenario, setting: Setting, rec?: WorkingRecorder): HouseElements {
   const { rooms, surfaces } = s.part('layout', (x) => layout(house, x));
   const floors = s.part('floors', (x) => floorSetting(house, surfaces, x));
-  const elements = surfaces.flatMap(({ id, surface, within }) => {
-    const opaque = s.part(`surface ${id}`, (x) => opaqueElement(id, surface, house, within, x, setting, floors, rec));
-    return [
-      opaque,
-      ...within.map(([oid, o]) => s.part(`opening ${oid}`, (x) => windowElement(oid, o, surface, x, setting, rec))),
-    ];
-  });
+  const elements: Element[] = [];
+  for (const { id, part, surface, within } of surfaces) {
+    elements.push(s.part(part, (x) => opaqueElement(id, surface, house, within, x, setting, floors, rec)));
+    for (const [oid, o, own] of within)
+      elements.push(s.part(own, (x) => windowElement(oid, o, surface, x, setting, rec)));
+  }
   return { elements, ...s.part('sizes', (x) => sizes(rooms, surfaces, x)) };
 }
 
 type Rooms = readonly (readonly [string, House['rooms'][string]])[];
+/** The openings of a surface, each with the name of its piece of the answer. */
+type Within = readonly (readonly [id: string, opening: Opening, part: string])[];
 type Laid = {
   readonly id: string;
+  /** The name of its piece of the answer, made once: it is asked for with every input moved. */
+  readonly part: string;
   readonly surface: Surface;
-  readonly within: readonly (readonly [string, Opening])[];
+  readonly within: Within;
 };
 
 /** The heated rooms and their surfaces in id order, each surface with its openings. */
 function layout(house: House, s: Scenario): { rooms: Rooms; surfaces: readonly Laid[] } {
   const rooms = inIdOrder(house.rooms).filter(([, r]) => s.choice(r.conditioned) === 'yes');
   const heated = new Set(rooms.map(([id]) => id));
-  const openings = inIdOrder(house.openings);
+  const openings = inIdOrder(house.openings).map(([id, o]) => [id, o, `opening ${id}`] as const);
   const surfaces = inIdOrder(house.surfaces)
     .filter(([, x]) => x.room !== undefined && heated.has(x.room))
-    .map(([id, surface]) => ({ id, surface, within: openings.filter(([, o]) => o.surface === id) }));
+    .map(([id, surface]) => {
+      const within = openings.filter(([, o]) => o.surface === id);
+      return { id, part: `surface ${id}`, surface, within };
+    });
   return { rooms, surfaces };
 }
 
@@ -76,7 +82,7 @@ function opaqueElement(
   id: string,
   surface: Surface,
   house: House,
-  within: readonly (readonly [string, Opening])[],
+  within: Within,
   s: Scenario,
   setting: Setting,
   floors: Floors,

@@ -5,15 +5,30 @@ import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 export function canonicalJson(value: unknown): string {
   if (typeof value === 'number') {
     if (!Number.isFinite(value)) throw new Error('assert: only finite numbers have a canonical text');
-    return JSON.stringify(value === 0 ? 0 : value);
+    // For a finite number the very text that JSON has for it, -0 as 0.
+    return String(value);
   }
   if (value === null || typeof value !== 'object') return JSON.stringify(value ?? null);
-  if (Array.isArray(value)) return `[${value.map(canonicalJson).join(',')}]`;
-  const entries = Object.entries(value)
-    .filter(([, v]) => v !== undefined)
-    .sort(([a], [b]) => (a < b ? -1 : 1));
-  return `{${entries.map(([k, v]) => `${JSON.stringify(k)}:${canonicalJson(v)}`).join(',')}}`;
+  return Array.isArray(value) ? textOfList(value) : textOfRecord(value as Readonly<Record<string, unknown>>);
 }
+
+function textOfList(list: readonly unknown[]): string {
+  let text = '[';
+  for (let i = 0; i < list.length; i++) text += i === 0 ? canonicalJson(list[i]) : `,${canonicalJson(list[i])}`;
+  return `${text}]`;
+}
+
+function textOfRecord(record: Readonly<Record<string, unknown>>): string {
+  let text = '';
+  for (const key of Object.keys(record).sort()) {
+    const value = record[key];
+    if (value !== undefined) text += `${text === '' ? '' : ','}${quoted(key)}:${canonicalJson(value)}`;
+  }
+  return `{${text}}`;
+}
+
+/** Names of plain letters need no escapes, and most are of that kind. */
+const quoted = (key: string): string => (/^[\w:. -]*$/.test(key) ? `"${key}"` : JSON.stringify(key));
 
 /** SHA-256 of a text, lower-case hexadecimal. */
 export const hashOf = (text: string): string => bytesToHex(sha256(utf8ToBytes(text)));
