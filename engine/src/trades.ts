@@ -2,6 +2,7 @@ import type { TradeId } from '@kneewall/project';
 import { air } from './air/index.ts';
 import { circuit } from './circuit/index.ts';
 import { climate } from './climate/index.ts';
+import { condensate } from './condensate/index.ts';
 import { equipment } from './equipment/index.ts';
 import { loads } from './loads/index.ts';
 import { offgrid } from './offgrid/index.ts';
@@ -17,6 +18,7 @@ export const trades: readonly AnyTrade[] = [
   loads,
   equipment,
   air,
+  condensate,
   circuit,
   offgrid,
 ] as unknown as readonly AnyTrade[];

@@ -1,7 +1,8 @@
+import { drain } from './drain.ts';
 import { choice, group, map, quantity, reference, text, way } from './field.ts';
 import { wires } from './wires.ts';
 
-const measuredLength = (label: string, neededBy: ['air'] | ['access'] | ['lineset'] | ['condensate'], most: number) =>
+const measuredLength = (label: string, neededBy: ['air'] | ['access'] | ['lineset'], most: number) =>
   quantity('length', {
     label,
     neededBy,
@@ -310,14 +311,6 @@ const lineset = group(
     }),
   },
   { label: 'Line set' },
-);
-
-const drain = group(
-  {
-    run: measuredLength('Length of the drain', ['condensate'], 30),
-    fall: optionalLength('Height to lose along it', 5),
-  },
-  { label: 'Condensate drain' },
 );
 
 const passages = map(
