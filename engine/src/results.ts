@@ -3,6 +3,7 @@ import type { CircuitResult } from './circuit/result.ts';
 import type { ClimateResult } from './climate/result.ts';
 import type { CondensateResult } from './condensate/result.ts';
 import type { EquipmentResult } from './equipment/result.ts';
+import type { LinesetResult } from './lineset/result.ts';
 import type { LoadsResult } from './loads/result.ts';
 import type { OffgridResult } from './offgrid/result.ts';
 
@@ -13,6 +14,7 @@ export type TradeResults = {
   readonly equipment: EquipmentResult;
   readonly air: AirResult;
   readonly condensate: CondensateResult;
+  readonly lineset: LinesetResult;
   readonly circuit: CircuitResult;
   readonly offgrid: OffgridResult;
 };

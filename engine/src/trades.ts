@@ -4,6 +4,7 @@ import { circuit } from './circuit/index.ts';
 import { climate } from './climate/index.ts';
 import { condensate } from './condensate/index.ts';
 import { equipment } from './equipment/index.ts';
+import { lineset } from './lineset/index.ts';
 import { loads } from './loads/index.ts';
 import { offgrid } from './offgrid/index.ts';
 import type { Trade } from './plan/trade.ts';
@@ -19,6 +20,7 @@ export const trades: readonly AnyTrade[] = [
   equipment,
   air,
   condensate,
+  lineset,
   circuit,
   offgrid,
 ] as unknown as readonly AnyTrade[];

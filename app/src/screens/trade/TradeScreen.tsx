@@ -13,6 +13,7 @@ import { CircuitResultSheets } from './CircuitResultSheets.tsx';
 import { ClimateResultSheets } from './ClimateResultSheets.tsx';
 import { CondensateResultSheets } from './CondensateResultSheets.tsx';
 import { EquipmentResultSheets } from './EquipmentResultSheets.tsx';
+import { LinesetResultSheets } from './LinesetResultSheets.tsx';
 import { LoadsResultSheets } from './LoadsResultSheets.tsx';
 import { OffgridResultSheets } from './OffgridResultSheets.tsx';
 import './Trade.css';
@@ -46,6 +47,7 @@ function Result({ trade }: { trade: TradeId }) {
     return <AirResultSheets result={trades.air} agreement={agreement} plan={plan} />;
   if (trade === 'condensate' && plan && trades?.condensate)
     return <CondensateResultSheets result={trades.condensate} plan={plan} />;
+  if (trade === 'lineset' && trades?.lineset) return <LinesetResultSheets result={trades.lineset} />;
   if (trade === 'circuit' && trades?.circuit) return <CircuitResultSheets result={trades.circuit} />;
   if (trade === 'offgrid' && trades?.offgrid && season)
     return <OffgridResultSheets result={trades.offgrid} season={season} />;
