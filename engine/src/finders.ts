@@ -2,7 +2,9 @@ import type { TradeId } from '@kneewall/project';
 import { airFinder } from './air/finder.ts';
 import { circuitFinder } from './circuit/finder.ts';
 import { climateFinder } from './climate/finder.ts';
+import { condensateFinder } from './condensate/finder.ts';
 import { equipmentFinder } from './equipment/finder.ts';
+import { linesetFinder } from './lineset/finder.ts';
 import { loadsFinder } from './loads/finder.ts';
 import { offgridFinder } from './offgrid/finder.ts';
 import type { Finder } from './plan/trade.ts';
@@ -17,6 +19,8 @@ export const finders: readonly AnyFinder[] = [
   loadsFinder,
   equipmentFinder,
   airFinder,
+  condensateFinder,
+  linesetFinder,
   circuitFinder,
   offgridFinder,
 ] as unknown as readonly AnyFinder[];

@@ -1,7 +1,9 @@
 import type { AirResult } from './air/result.ts';
 import type { CircuitResult } from './circuit/result.ts';
 import type { ClimateResult } from './climate/result.ts';
+import type { CondensateResult } from './condensate/result.ts';
 import type { EquipmentResult } from './equipment/result.ts';
+import type { LinesetResult } from './lineset/result.ts';
 import type { LoadsResult } from './loads/result.ts';
 import type { OffgridResult } from './offgrid/result.ts';
 
@@ -11,6 +13,8 @@ export type TradeResults = {
   readonly loads: LoadsResult;
   readonly equipment: EquipmentResult;
   readonly air: AirResult;
+  readonly condensate: CondensateResult;
+  readonly lineset: LinesetResult;
   readonly circuit: CircuitResult;
   readonly offgrid: OffgridResult;
 };

@@ -1,7 +1,9 @@
 import { airTeller } from './air/teller.ts';
 import { circuitTeller } from './circuit/teller.ts';
 import { climateTeller } from './climate/teller.ts';
+import { condensateTeller } from './condensate/teller.ts';
 import { equipmentTeller } from './equipment/teller.ts';
+import { linesetTeller } from './lineset/teller.ts';
 import { loadsTeller } from './loads/teller.ts';
 import { offgridTeller } from './offgrid/teller.ts';
 import type { Teller } from './plan/trade.ts';
@@ -16,6 +18,8 @@ export const tellers = {
   loads: loadsTeller,
   equipment: equipmentTeller,
   air: airTeller,
+  condensate: condensateTeller,
+  lineset: linesetTeller,
   circuit: circuitTeller,
   offgrid: offgridTeller,
 } satisfies { readonly [Id in keyof TradeResults]: Teller<Id> } as unknown as Readonly<

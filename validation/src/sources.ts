@@ -1,6 +1,7 @@
 import { source as atticField } from '../attic-field/measure.ts';
 import { source as circuit } from '../circuit/measure.ts';
 import { source as coil } from '../coil/measure.ts';
+import { source as condensate } from '../condensate/measure.ts';
 import { source as doors } from '../doors/measure.ts';
 import { source as ductFriction } from '../duct-friction/measure.ts';
 import { source as ductHeat } from '../duct-heat/measure.ts';
@@ -13,6 +14,7 @@ import { source as iso6946 } from '../iso-6946/measure.ts';
 import { source as iso13370 } from '../iso-13370/measure.ts';
 import { source as iso13788 } from '../iso-13788/measure.ts';
 import { source as leakage } from '../leakage/measure.ts';
+import { source as lineset } from '../lineset/measure.ts';
 import { source as networks } from '../networks/measure.ts';
 import { source as ownPower } from '../own-power/measure.ts';
 import { source as panels } from '../panels/measure.ts';
@@ -44,6 +46,7 @@ export const sources: readonly ValidationSource[] = [
   flexibleDuct,
   fittings,
   fanLaws,
+  lineset,
   networks,
   ductHeat,
   doors,
@@ -51,6 +54,7 @@ export const sources: readonly ValidationSource[] = [
   registers,
   residentialLoad,
   coil,
+  condensate,
   thinAir,
   circuit,
   seasonalUs,

@@ -242,6 +242,12 @@ export const kinds = {
   },
   /** Loudness in a room by the noise criterion curves. */
   'noise-criterion': { unit: 'NC', units: [u('NC', 'nc', 1)], shown: shown('NC', 1, 'NC', 1) },
+  'sound-level': { unit: 'dB', units: [u('dB', 'db|dBA|dB(A)', 1)], shown: shown('dB', 1, 'dB', 1) },
+  'line-charge': {
+    unit: 'kg/m',
+    units: [u('kg/m', '', 1), u('g/m', '', 0.001), u('oz/ft', '', pound / 16 / foot)],
+    shown: shown('oz/ft', 0.01, 'g/m', 1),
+  },
   money: { unit: '', units: [u('', '', 1)], shown: shown('', 0.01, '', 0.01) },
   count: { unit: '', units: [u('', '', 1)], shown: shown('', 1, '', 1) },
   number: { unit: '', units: [u('', '', 1)], shown: shown('', 1e-6, '', 1e-6) },

@@ -156,8 +156,30 @@ const lineLimits = group(
     lengthMost: lineLength('Longest line set'),
     riseMost: lineLength('Highest rise'),
     lengthCharged: lineLength('Length the factory charge covers'),
+    chargePerMetre: quantity('line-charge', {
+      label: 'Refrigerant to add beyond that',
+      help: 'As 20 g/m or 0.22 oz/ft.',
+      neededBy: [],
+      plausible: { min: 0.005, max: 0.12 },
+      possible: { min: 0 },
+      usually: 'nameplate',
+    }),
+    charge: quantity('mass', {
+      label: 'Factory charge',
+      neededBy: ['lineset'],
+      plausible: { min: 0.2, max: 8 },
+      possible: { min: 0 },
+      usually: 'nameplate',
+    }),
+    sound: quantity('sound-level', {
+      label: 'Sound power of the outdoor unit',
+      help: 'dB(A) by the data sheet, the louder mode: sound power, not the pressure at some metres.',
+      neededBy: ['lineset'],
+      plausible: { min: 40, max: 85 },
+      usually: 'nameplate',
+    }),
   },
-  { label: 'Line-set limits', help: 'All four, or what depends on them stays unknown.' },
+  { label: 'Line-set limits', help: 'What is left empty stays unknown.' },
 );
 function lineLength(label: string) {
   return quantity('length', {

@@ -1,7 +1,9 @@
+import { drain } from './drain.ts';
 import { choice, group, map, quantity, reference, text, way } from './field.ts';
+import { lineset } from './lineset.ts';
 import { wires } from './wires.ts';
 
-const measuredLength = (label: string, neededBy: ['air'] | ['access'] | ['lineset'] | ['condensate'], most: number) =>
+const measuredLength = (label: string, neededBy: ['air'] | ['access'], most: number) =>
   quantity('length', {
     label,
     neededBy,
@@ -294,30 +296,6 @@ const ducts = group(
     }),
   },
   { label: 'Ducts' },
-);
-
-const lineset = group(
-  {
-    stock: map({ length: measuredLength('Length', ['lineset'], 60) }, { label: 'Line sets for sale', one: 'Line set' }),
-    run: optionalLength('Length of the way drawn', 60),
-    rise: optionalLength('Height between the two units', 30),
-    snow: quantity('length', {
-      label: 'Snow to allow for',
-      default: { low: 0.1, likely: 0.3, high: 0.9 },
-      plausible: { min: 0, max: 4 },
-      possible: { min: 0 },
-      usually: 'estimated',
-    }),
-  },
-  { label: 'Line set' },
-);
-
-const drain = group(
-  {
-    run: measuredLength('Length of the drain', ['condensate'], 30),
-    fall: optionalLength('Height to lose along it', 5),
-  },
-  { label: 'Condensate drain' },
 );
 
 const passages = map(

@@ -11,7 +11,9 @@ import { MovedSheet } from '../home/MovedSheet.tsx';
 import { AirResultSheets } from './AirResultSheets.tsx';
 import { CircuitResultSheets } from './CircuitResultSheets.tsx';
 import { ClimateResultSheets } from './ClimateResultSheets.tsx';
+import { CondensateResultSheets } from './CondensateResultSheets.tsx';
 import { EquipmentResultSheets } from './EquipmentResultSheets.tsx';
+import { LinesetResultSheets } from './LinesetResultSheets.tsx';
 import { LoadsResultSheets } from './LoadsResultSheets.tsx';
 import { OffgridResultSheets } from './OffgridResultSheets.tsx';
 import './Trade.css';
@@ -43,6 +45,9 @@ function Result({ trade }: { trade: TradeId }) {
     return <EquipmentResultSheets result={trades.equipment} season={season} />;
   if (trade === 'air' && plan && trades?.air && agreement)
     return <AirResultSheets result={trades.air} agreement={agreement} plan={plan} />;
+  if (trade === 'condensate' && plan && trades?.condensate)
+    return <CondensateResultSheets result={trades.condensate} plan={plan} />;
+  if (trade === 'lineset' && trades?.lineset) return <LinesetResultSheets result={trades.lineset} />;
   if (trade === 'circuit' && trades?.circuit) return <CircuitResultSheets result={trades.circuit} />;
   if (trade === 'offgrid' && trades?.offgrid && season)
     return <OffgridResultSheets result={trades.offgrid} season={season} />;

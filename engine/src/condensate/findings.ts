@@ -1,0 +1,247 @@
+import type { ResolvedProject } from '@kneewall/project';
+import type { Draft } from '../plan/judge.ts';
+import { attempt, required, unresolved } from '../plan/outcome.ts';
+import { scenario } from '../plan/scenario.ts';
+import type { Drafts, PlanView } from '../plan/trade.ts';
+import { recordWorking, type Working, type WorkingRecorder } from '../plan/working.ts';
+import type { CondensateResult } from './result.ts';
+
+type Drain = ResolvedProject['routes']['drain'];
+type Found = { readonly draft: Draft; readonly working: Working };
+type Of = Omit<Draft, 'value' | 'working' | 'subject'>;
+
+/** m: the least inner diameter of a drain. Source: `condensate.pipe`. */
+export const diameterLeast = 0.01905;
+/** m: the least depth of a pan under the unit, and how much larger than the unit it has to be. Source: `condensate.pan`. */
+export const panDepthLeast = 0.038;
+export const panBeyond = 0.076;
+
+/** What stands against the drain. */
+export function findings(result: CondensateResult, view: PlanView): Drafts {
+  const { drain } = view.project.routes;
+  const hasPan = 'choice' in drain.second && drain.second.choice === 'pan';
+  const found = [
+    trapRoom(result, drain),
+    vent(drain),
+    fall(result, drain),
+    pipeSize(result, drain),
+    ...pipeFilled(result),
+    second(drain),
+    ...(hasPan ? [panDepth(result, drain), panLarger(view)] : []),
+    ...freezes(result, drain),
+    ends(drain),
+  ];
+  return {
+    drafts: found.map((f) => f.draft),
+    workings: Object.fromEntries(found.map((f) => [f.draft.working, f.working])),
+  };
+}
+
+function told(of: Of, value: (rec: WorkingRecorder) => number): Found {
+  const { recorder, steps } = recordWorking();
+  return {
+    draft: { ...of, subject: 'drain', value: attempt(() => value(recorder)), working: `condensate/${of.id}` },
+    working: steps,
+  };
+}
+
+/** A number of the project, taken down as it is read. */
+function entered(symbol: string, field: Drain['run'], rec: WorkingRecorder): number {
+  if ('missing' in field) return unresolved('missing', field.path);
+  rec.given(symbol, field);
+  return field.likely;
+}
+
+function trapRoom({ room, trap, pressure, pulls }: CondensateResult, drain: Drain): Found {
+  const source = pulls ? 'condensate.trap' : 'condensate.trap-pressed';
+  return told(
+    {
+      id: 'trap-room',
+      holdPoint: 'cut',
+      consequence: 'damage',
+      kind: 'length',
+      limit: room.ok ? { min: room.value } : {},
+      source,
+      facts: {
+        pulls: pulls ? 1 : 0,
+        ...(trap.ok ? { drop: trap.value.drop, seal: trap.value.seal } : {}),
+        ...(pressure.ok ? { pressure: pressure.value.high } : {}),
+      },
+    },
+    (rec) => {
+      required(room);
+      return entered('h_free', drain.below, rec);
+    },
+  );
+}
+
+/** One for the answer that holds, nothing for the others. */
+function answered<T extends string>(
+  of: Of,
+  field: { readonly choice: T } | { readonly missing: true; readonly path: string },
+  good: readonly T[],
+): Found {
+  const facts = 'choice' in field ? { ...of.facts, answer: field.choice } : of.facts;
+  return told({ ...of, ...(facts ? { facts } : {}) }, (rec) => {
+    if (!('choice' in field)) return unresolved('missing', field.path);
+    const holds = good.includes(field.choice) ? 1 : 0;
+    rec.step('holds', 'table', {}, holds, '', of.source);
+    return holds;
+  });
+}
+
+const vent = (drain: Drain): Found =>
+  answered(
+    {
+      id: 'vent',
+      holdPoint: 'cut',
+      consequence: 'damage',
+      kind: 'count',
+      limit: { min: 1 },
+      source: 'condensate.vent',
+    },
+    drain.vent,
+    ['after'],
+  );
+
+const second = (drain: Drain): Found =>
+  answered(
+    {
+      id: 'second',
+      holdPoint: 'order',
+      consequence: 'damage',
+      kind: 'count',
+      limit: { min: 1 },
+      source: 'condensate.second',
+    },
+    drain.second,
+    ['pan', 'overflow', 'switch'],
+  );
+
+const ends = (drain: Drain): Found =>
+  answered(
+    {
+      id: 'ends',
+      holdPoint: 'connect',
+      consequence: 'harm',
+      kind: 'count',
+      limit: { min: 1 },
+      source: 'condensate.ends',
+    },
+    drain.ends,
+    ['ground', 'gap'],
+  );
+
+const fall = ({ fallLeast }: CondensateResult, drain: Drain): Found =>
+  told(
+    {
+      id: 'fall',
+      holdPoint: 'cut',
+      consequence: 'damage',
+      kind: 'length',
+      limit: fallLeast.ok ? { min: fallLeast.value } : {},
+      source: 'condensate.slope',
+    },
+    (rec) => {
+      required(fallLeast);
+      return entered('h_fall', drain.fall, rec);
+    },
+  );
+
+const pipeSize = ({ water }: CondensateResult, drain: Drain): Found =>
+  told(
+    {
+      id: 'pipe',
+      holdPoint: 'order',
+      consequence: 'damage',
+      kind: 'length',
+      limit: { min: diameterLeast },
+      source: 'condensate.pipe',
+      ...(water.ok ? { facts: { litres: water.value.high } } : {}),
+    },
+    (rec) => entered('d', drain.size, rec),
+  );
+
+/** Only where it is known: the pipe's least size carries any house's water as long as it falls. */
+function pipeFilled({ filled, water, workings }: CondensateResult): Found[] {
+  if (!filled.ok) return [];
+  return [
+    {
+      draft: {
+        id: 'pipe-filled',
+        subject: 'drain',
+        holdPoint: 'order',
+        consequence: 'damage',
+        kind: 'fraction',
+        value: filled,
+        limit: { max: 1 },
+        source: 'condensate.manning',
+        working: 'condensate/pipe-filled',
+        ...(water.ok ? { facts: { litres: water.value.likely } } : {}),
+      },
+      working: workings['condensate/pipe-filled'] ?? [],
+    },
+  ];
+}
+
+const panDepth = ({ panTime }: CondensateResult, { pan }: Drain): Found =>
+  told(
+    {
+      id: 'pan-depth',
+      holdPoint: 'order',
+      consequence: 'damage',
+      kind: 'length',
+      limit: { min: panDepthLeast },
+      source: 'condensate.pan',
+      ...(panTime.ok ? { facts: { fills: panTime.value } } : {}),
+    },
+    (rec) => entered('h_pan', pan.depth, rec),
+  );
+
+/** By how much the pan reaches beyond the unit that lies in it, the smaller of length and width. */
+function panLarger({ project, trades }: PlanView): Found {
+  const { pan } = project.routes.drain;
+  const s = scenario();
+  return told(
+    {
+      id: 'pan-larger',
+      holdPoint: 'order',
+      consequence: 'damage',
+      kind: 'length',
+      limit: { min: panBeyond },
+      source: 'condensate.pan',
+    },
+    (rec) => {
+      const id = required(trades.equipment?.chosen ?? { ok: false, because: 'missing', paths: ['candidates'] });
+      const handler = project.candidates[id]?.handler ?? unresolved('missing', `candidates.${id}.handler`);
+      const sides = [s.of(handler.width), s.of(handler.depth), s.of(handler.height)].sort((a, b) => b - a);
+      const [length = 0, width = 0] = sides;
+      const inputs = { pan_l: s.of(pan.length), pan_w: s.of(pan.width), unit_l: length, unit_w: width };
+      const beyond = Math.min(inputs.pan_l - length, inputs.pan_w - width);
+      rec.step('beyond', 'min(pan_l - unit_l, pan_w - unit_w)', inputs, beyond, 'm', 'condensate.pan');
+      return beyond;
+    },
+  );
+}
+
+/** Not where it is heated or emptied every autumn. */
+function freezes({ frost, workings }: CondensateResult, drain: Drain): Found[] {
+  if ('choice' in drain.heated && drain.heated.choice === 'yes') return [];
+  return [
+    {
+      draft: {
+        id: 'freezes',
+        subject: 'drain',
+        holdPoint: 'season',
+        consequence: 'damage',
+        kind: 'temperature',
+        value: attempt(() => required(frost).air),
+        limit: { min: 0 },
+        source: 'condensate.frost',
+        working: 'condensate/freezes',
+        ...(frost.ok && frost.value.air < 0 ? { facts: { cold: frost.value.cold, solid: frost.value.solid } } : {}),
+      },
+      working: workings['condensate/freezes'] ?? [],
+    },
+  ];
+}

@@ -1,0 +1,5 @@
+export * from './frost.ts';
+export * from './pan.ts';
+export * from './slope.ts';
+export * from './trap.ts';
+export * from './water.ts';

@@ -1,0 +1,65 @@
+import type { MaterialLine } from '../plan/lines.ts';
+import type { Along, CondensateResult } from './result.ts';
+
+/** m; plastic pipe comes in lengths of 10 ft. Common practice. */
+const pipeLength = 3.048;
+/** m from hanger to hanger, and a tenth more pipe for waste. Source: `condensate.slope`; common practice. */
+const hangers = 1.2;
+const waste = 1.1;
+/** m of pipe that trap, vent and clean-outs take. Common practice. */
+const atTrap = 1;
+
+const count = (id: string, what: string, amount: number): MaterialLine => ({
+  id: `condensate/${id}`,
+  trade: 'condensate',
+  what,
+  kind: 'count',
+  amount,
+  soldBy: 1,
+  for: 'routes.drain',
+});
+
+const length = (id: string, what: string, amount: number, soldBy: number): MaterialLine => ({
+  id: `condensate/${id}`,
+  trade: 'condensate',
+  what,
+  kind: 'length',
+  amount,
+  soldBy,
+  for: 'routes.drain',
+});
+
+/** Pipe, trap, vent, hangers, and what catches the water when the drain stops. */
+export function materials({ along }: CondensateResult): readonly MaterialLine[] {
+  if (!along.ok) return [];
+  const { run, size, second, insulation } = along.value;
+  const pipe = `Drain pipe, ${Math.round(size * 1000)} mm inside`;
+  return [
+    length('pipe', pipe, (run + atTrap) * waste, pipeLength),
+    count('trap', 'Elbows for a trap of the drawn size, with a clean-out before and after it', 4),
+    count('vent', 'Tee for the vent after the trap', 1),
+    count('hangers', 'Hangers for the drain', Math.ceil(run / hangers) + 1),
+    count('glue', 'Primer and cement for that pipe; solvents: air, no flame, no pilot light', 1),
+    count('union', 'Union, so that the trap comes off for cleaning', 1),
+    ...(insulation > 0 ? [length('foam', 'Pipe foam for trap and drain', run + atTrap, 1.83)] : []),
+    ...caught(second, run),
+  ];
+}
+
+function caught(second: Along['second'], run: number): MaterialLine[] {
+  if (second === 'pan')
+    return [
+      count(
+        'pan',
+        'Pan under the unit, with its outlet, 3 in longer and wider than the unit, 1 1/2 in deep or more',
+        1,
+      ),
+      count('blocks', 'Blocks that keep the unit above the rim of the pan', 4),
+      length('second-pipe', 'Pipe for the pan’s own line', (run + atTrap) * waste, pipeLength),
+    ];
+  if (second === 'overflow')
+    return [length('second-pipe', 'Pipe for the second outlet’s line', (run + atTrap) * waste, pipeLength)];
+  if (second === 'switch')
+    return [count('switch', 'Float switch that stops the unit, made for its control voltage', 1)];
+  return [];
+}

@@ -1,0 +1,51 @@
+import type { Task } from '../plan/lines.ts';
+import type { CondensateResult } from './result.ts';
+
+const minutes = (low: number, likely: number, high: number) => ({
+  low: low * 60,
+  likely: likely * 60,
+  high: high * 60,
+});
+const attic = 'Hot attic: short turns, water, somebody below. Boards across the joists; never step between them.';
+const solvents =
+  'Primer and cement give off fumes that burn and make drunk: air from outside, no flame, no pilot light, no sparks.';
+
+const task = (id: string, rest: Omit<Task, 'id' | 'trade'>): Task => ({
+  id: `condensate/${id}`,
+  trade: 'condensate',
+  ...rest,
+});
+
+/** From the unit's level to the first litre poured in. */
+export function tasks({ along }: CondensateResult): readonly Task[] {
+  if (!along.ok) return [];
+  return [
+    task('level', {
+      what: 'Set the unit level, or a little low towards its drain as the maker says, on risers as high as the trap needs; pan under it first',
+      holdPoint: 'cut',
+      duration: minutes(20, 40, 90),
+      people: 2,
+      after: [],
+      safeStops: ['Unit on its blocks, strapped, hatch guarded'],
+      cautions: [attic, 'The unit is heavy: fingers out before it comes down.'],
+    }),
+    task('pipe', {
+      what: 'Dry-fit trap, vent, clean-outs and the whole drain with its fall; mark; then glue from the trap down; second line or switch beside it',
+      holdPoint: 'connect',
+      duration: minutes(60, 120, 240),
+      people: 1,
+      after: ['condensate/level'],
+      safeStops: ['After each glued joint: ends capped', 'Dry-fitted and marked'],
+      cautions: [attic, solvents],
+    }),
+    task('fill', {
+      what: 'Fill the trap, pour a litre into the pan, watch it leave; then stop the drain and see that the second way works',
+      holdPoint: 'close',
+      duration: minutes(15, 25, 45),
+      people: 2,
+      after: ['condensate/pipe'],
+      safeStops: ['Any time: drain open, pan dry'],
+      cautions: ['Power locked off while water is poured near the unit. Keep it away from wires and controls.'],
+    }),
+  ];
+}

@@ -1,0 +1,111 @@
+import type { Judged, Words } from '../plan/judge.ts';
+import type { Printer } from '../plan/printer.ts';
+import { unknownWords } from '../plan/unknownWords.ts';
+
+type Say = (j: Judged, print: Printer) => Words;
+
+const number = (j: Judged, key: string): number => Number(j.facts?.[key] ?? 0);
+const long = (j: Judged, print: Printer, key: string): string => print.quantity(number(j, key), 'length');
+const has = (j: Judged, key: string): boolean => j.facts?.[key] !== undefined;
+
+const licensed =
+  'Refrigerant stands under pressure, freezes skin and may burn: opening, filling and testing lines is licensed work in most places.';
+
+const say: Readonly<Record<string, Say>> = {
+  reach: (j, print) => ({
+    what:
+      j.status === 'fails'
+        ? `The longest set for sale, ${long(j, print, 'set')}, ends ${print.quantity(number(j, 'needed') - number(j, 'set'), 'length')} short of the place.`
+        : `${has(j, 'shorter') ? `The ${long(j, print, 'shorter')} set ends ${long(j, print, 'short')} short of the place; the` : 'The'} ${long(j, print, 'set')} one leaves ${print.quantity(number(j, 'set') - number(j, 'needed'), 'length')} to lose.`,
+    why: 'A pre-charged set cannot be lengthened, and one that is too short decides where the unit hangs.',
+    mend:
+      j.status === 'ok'
+        ? 'Lay the spare as one wide, flat loop where it can be reached; never as a tight upright coil.'
+        : j.status === 'tight'
+          ? 'Measure the way once more with a rope, bends and all, before anything is ordered.'
+          : 'Bring the unit nearer, lead the line out of the wall elsewhere, or find a longer set.',
+  }),
+  'length-most': (j, print) => ({
+    what: `The set is ${print.value(j)} long; the unit allows ${print.limit(j)}.`,
+    why: 'Beyond that it loses capacity and oil, and the warranty.',
+    mend: j.status === 'ok' ? 'Nothing to do.' : 'A shorter way, or a unit that allows more.',
+  }),
+  'length-least': (j, print) => ({
+    what: `The set is ${print.value(j)} long; the unit wants ${print.limit(j)} at the least.`,
+    why: 'Too short a line sends liquid back and carries the noise into the house.',
+    mend: j.status === 'ok' ? 'Nothing to do.' : 'Take the next longer set and lay it in a wide loop.',
+  }),
+  rise: (j, print) => ({
+    what: `${print.value(j)} lie between the two units in height; the unit allows ${print.limit(j)}.`,
+    why: 'Oil has to climb back with the gas.',
+    mend: j.status === 'ok' ? 'Nothing to do.' : 'Hang the outdoor unit higher, or take one that allows more.',
+  }),
+  place: (j) => ({
+    what: {
+      yes: 'The outdoor unit fits its place, with its clearances.',
+      'off-wall': 'At its place the outdoor unit stands out beyond the wall.',
+      covers: 'At its place the outdoor unit covers a window, a door or something else on the wall.',
+      'too-near': 'At its place the outdoor unit stands too near something on the wall for its clearances.',
+    }[String(j.facts?.fits) as 'yes' | 'off-wall' | 'covers' | 'too-near'],
+    why: 'It has to breathe, and somebody has to reach every side with two spanners.',
+    mend:
+      j.status === 'ok'
+        ? 'Look once more whether it can be lifted there, and cleaned there in ten years.'
+        : 'Move it; the map of the wall shows where it fits.',
+  }),
+  snow: (j, print) => ({
+    what: `The base of the outdoor unit lies ${print.value(j)} above the ground; with the snow to allow for it takes ${print.limit(j)}.`,
+    why: 'A unit that stands in snow cannot breathe and cannot drain the water of its defrosts; that water freezes into its fins.',
+    mend: j.status === 'ok' ? 'Not under an eave that drips or slides.' : 'Hang it higher, or set it on a stand.',
+  }),
+  anchor: (j, print) => ({
+    what: `In the strongest gust, with ice on the unit, each upper bolt of the bracket is pulled as by ${print.value(j)}; a quarter of what the anchor gives way at is ${print.limit(j)}.`,
+    why: 'A unit that comes off a wall in a storm falls on whoever stands below.',
+    mend:
+      j.status === 'ok'
+        ? 'Into framing or sound masonry, never into boards alone. The maker of the anchor, or a structural engineer, decides.'
+        : 'More or stronger anchors, a bracket that reaches farther down, or a stand on the ground: ask a structural engineer.',
+    caution:
+      'A reckoning for planning without load factors: it approves no anchor. Nobody stands under the unit while it is lifted.',
+  }),
+  'night-sound': (j, print) => ({
+    what: `At the nearest window somebody sleeps behind the outdoor unit is heard at ${print.value(j)} when it is loudest; ${print.limit(j)} is a usual night limit.`,
+    why: 'It runs loudest in the coldest nights. The local ordinance, and the neighbours’ windows, decide.',
+    mend: j.status === 'ok' ? 'Nothing to do.' : 'Round a corner, farther away, or a night mode; soft feet under it.',
+  }),
+  'room-rule': (j, print) => ({
+    what: `With the line filled the unit holds ${print.value(j)} of a refrigerant that burns; ${has(j, 'area') ? `for the ${print.quantity(number(j, 'area'), 'area')} that its ducts serve, air let in at the ceiling, ` : ''}${print.limit(j)} is the most by the published rule${number(j, 'free') >= (j.limit.max ?? 0) ? ', below which no room is too small' : ''}.`,
+    why: 'If it all leaked into too small a room the air could burn. An attic with the air handler is not a room served.',
+    mend:
+      j.status === 'ok'
+        ? 'The maker’s own table and the code stand above this. Leak detector and blower start as the maker asks.'
+        : 'A shorter line, a unit with less charge, or one with another refrigerant: ask the maker and the authority.',
+    caution: licensed,
+  }),
+};
+
+const subjects: Readonly<Record<string, string>> = {
+  reach: 'Whether a line set reaches the outdoor unit',
+  'length-most': 'Whether the line set is short enough for the unit',
+  'length-least': 'Whether the line set is long enough for the unit',
+  rise: 'Whether the height between the units is allowed',
+  place: 'Whether the outdoor unit fits its place',
+  snow: 'Whether the outdoor unit stands above the snow',
+  anchor: 'Whether the anchors of the bracket hold',
+  'night-sound': 'Whether the outdoor unit is quiet enough at night',
+  'room-rule': 'Whether the rooms are large enough for a refrigerant that burns',
+};
+
+export function words(j: Judged, print: Printer): Words {
+  if (j.status === 'unknown') return unknown(j, print);
+  const found = say[j.id];
+  if (!found) throw new Error(`assert: no words for the finding ${j.id}`);
+  return found(j, print);
+}
+
+function unknown(j: Judged, print: Printer): Words {
+  const what = `${subjects[j.id] ?? 'This'} is not known yet.`;
+  const why = 'The length of a pre-charged line decides where the unit hangs, and is bought once.';
+  if (j.because !== 'out-of-range') return unknownWords(j, print, what, why);
+  return { what, why, mend: 'No way along the wall leads there: move the place, or where the line comes out.' };
+}

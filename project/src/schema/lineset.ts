@@ -1,0 +1,144 @@
+import { choice, group, map, quantity, reference, text } from './field.ts';
+
+const measured = (label: string, most: number, help?: string) =>
+  quantity('length', {
+    label,
+    ...(help ? { help } : {}),
+    neededBy: ['lineset'],
+    plausible: { min: 0.01, max: most },
+    possible: { min: 0 },
+    usually: 'measured',
+  });
+const optional = (label: string, most: number, help?: string) =>
+  quantity('length', {
+    label,
+    ...(help ? { help } : {}),
+    neededBy: [],
+    plausible: { min: 0, max: most },
+    possible: { min: 0 },
+    usually: 'measured',
+  });
+const usual = (
+  label: string,
+  value: number | { low: number; likely: number; high: number },
+  most: number,
+  help?: string,
+) =>
+  quantity('length', {
+    label,
+    ...(help ? { help } : {}),
+    default: value,
+    plausible: { min: 0, max: most },
+    possible: { min: 0 },
+    usually: 'nameplate',
+  });
+
+const obstacles = map(
+  {
+    name: text({ label: 'Name' }),
+    kind: choice(
+      {
+        window: 'Window',
+        bedroom: 'Window somebody sleeps behind',
+        door: 'Door',
+        other: 'Meter, tap, chimney, bush',
+      },
+      { label: 'Kind', default: 'window' },
+    ),
+    x: measured('From the left end', 30),
+    z: measured('Its lower edge above the ground', 12),
+    width: measured('Width', 10),
+    height: measured('Height', 6),
+  },
+  { label: 'What is on it', one: 'Thing on the wall' },
+);
+
+const walls = map(
+  {
+    name: text({ label: 'Name' }),
+    width: measured('Width', 30),
+    height: measured('Height from the ground', 12),
+    outX: measured('The line comes out: from the left end', 30, 'Seen from outside.'),
+    outZ: measured('and above the ground', 12),
+    inside: measured(
+      'Line from the air handler to there',
+      30,
+      'Along its way, straight stretches added, as it will be laid.',
+    ),
+    obstacles,
+  },
+  {
+    label: 'Walls where the outdoor unit may hang or stand',
+    one: 'Wall',
+    help: 'Each seen from outside, measured from its lower left corner at the ground.',
+  },
+);
+
+/** Line sets for sale, the walls they may lead to, and where the outdoor unit is to be. */
+export const lineset = group(
+  {
+    stock: map({ length: measured('Length', 60) }, { label: 'Line sets for sale', one: 'Line set' }),
+    walls,
+    place: group(
+      {
+        wall: reference('routes.lineset.walls', { label: 'On', neededBy: ['lineset'] }),
+        x: measured('Its left edge from the left end', 30),
+        z: measured('Its base above the ground', 10),
+      },
+      { label: 'Where the outdoor unit is to be' },
+    ),
+    run: optional('Length of the way drawn', 60, 'Only where no wall is drawn: the whole way between the units.'),
+    rise: optional('Height between the two units', 30),
+    slack: usual(
+      'Spare to have in hand',
+      { low: 0.2, likely: 0.4, high: 0.8 },
+      3,
+      'For bends that do not fall where they were drawn, and for the last stretch at each unit.',
+    ),
+    bend: usual('Tightest bend, radius of its middle line', 0.15, 0.5, 'Insulated sets bent by hand: 150 mm or 6 in.'),
+    clearBeside: usual('Free beside the unit', 0.25, 2, 'The data sheet decides.'),
+    clearAbove: usual('Free above it', 0.5, 2, 'The data sheet decides.'),
+    hold: group(
+      {
+        wind: quantity('velocity', {
+          label: 'Strongest gust to stand',
+          help: 'The design wind of the local code, three-second gust.',
+          neededBy: ['lineset'],
+          plausible: { min: 15, max: 90 },
+          possible: { min: 0 },
+          usually: 'estimated',
+        }),
+        land: choice(
+          { town: 'Among houses or trees', open: 'Open land', shore: 'On the shore' },
+          { label: 'The house stands', default: 'open' },
+        ),
+        out: usual('From the wall to the middle of the unit', 0.3, 1),
+        apart: usual('From the upper bolts to the lower ones', 0.35, 1.5),
+        ice: quantity('mass', {
+          label: 'Ice on it',
+          default: { low: 0, likely: 10, high: 20 },
+          plausible: { min: 0, max: 80 },
+          possible: { min: 0 },
+          usually: 'estimated',
+        }),
+        anchor: quantity('mass', {
+          label: 'Pull at which one anchor gives way, as a mass',
+          help: 'The ultimate pull by the anchor’s sheet in that wall, as pounds or kilograms. A quarter of it is counted on.',
+          neededBy: ['lineset'],
+          plausible: { min: 50, max: 5000 },
+          possible: { min: 0 },
+          usually: 'nameplate',
+        }),
+      },
+      { label: 'Bracket on the wall', help: 'Only where the unit hangs.' },
+    ),
+    snow: quantity('length', {
+      label: 'Snow to allow for',
+      default: { low: 0.1, likely: 0.3, high: 0.9 },
+      plausible: { min: 0, max: 4 },
+      possible: { min: 0 },
+      usually: 'estimated',
+    }),
+  },
+  { label: 'Line set' },
+);
