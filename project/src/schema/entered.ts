@@ -18,9 +18,13 @@ export type Entered = {
 
 const ordered = (r: Range): boolean => r.low <= r.likely && r.likely <= r.high;
 
-/** The zod shape of an entered value whose numbers lie within `possible`, the limits that hold by definition. */
-export function enteredShape(possible: { min?: number; max?: number }): z.ZodType<Entered> {
+/** Limits that hold by definition; what has to be more than `above` may not be equal to it. */
+export type Possible = { min?: number; above?: number; max?: number };
+
+/** The zod shape of an entered value whose numbers lie within `possible`. */
+export function enteredShape(possible: Possible): z.ZodType<Entered> {
   let n = z.number();
+  if (possible.above !== undefined) n = n.gt(possible.above);
   if (possible.min !== undefined) n = n.min(possible.min);
   if (possible.max !== undefined) n = n.max(possible.max);
   const range = z
