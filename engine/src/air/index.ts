@@ -13,7 +13,7 @@ export const air: Trade<'air', 'climate' | 'loads' | 'equipment'> = {
   id: 'air',
   title: 'Air',
   phase: 'before',
-  reads: ['routes.ducts', 'house.rooms', 'house.exhaust', 'house.flue', 'items'],
+  reads: ['routes.ducts', 'house.rooms', 'house.exhaust', 'house.flue', 'items', 'work.stock', 'work.prices'],
   after: ['climate', 'loads', 'equipment'],
   design,
   learn,
