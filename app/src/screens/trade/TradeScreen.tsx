@@ -1,6 +1,7 @@
 import { worstFirst } from '@kneewall/engine';
 import type { TradeId } from '@kneewall/project';
 import { nodeAt } from '@kneewall/project';
+import { lazy, Suspense } from 'react';
 import { FindingLine } from '../../findings/FindingLine.tsx';
 import { FormNode } from '../../form/FormNode.tsx';
 import { Sheet } from '../../look/Sheet.tsx';
@@ -8,13 +9,24 @@ import { usePlanner } from '../../services.ts';
 import { tradeParts, tradeTitle } from '../../words/words.ts';
 import { JobsSheet } from '../home/JobsSheet.tsx';
 import { MovedSheet } from '../home/MovedSheet.tsx';
-import { AirResultSheets } from './AirResultSheets.tsx';
 import { CircuitResultSheets } from './CircuitResultSheets.tsx';
 import { ClimateResultSheets } from './ClimateResultSheets.tsx';
 import { EquipmentResultSheets } from './EquipmentResultSheets.tsx';
 import { LoadsResultSheets } from './LoadsResultSheets.tsx';
 import { OffgridResultSheets } from './OffgridResultSheets.tsx';
 import './Trade.css';
+
+/** The drawing and all its sheets are fetched once their page is opened, so that the first page comes sooner. */
+const AirResultSheets = lazy(() =>
+  import('./AirResultSheets.tsx').then(
+    (page) => ({ default: page.AirResultSheets }),
+    () => ({ default: NotFetched }),
+  ),
+);
+
+const NotFetched = () => (
+  <p role="alert">The ducts could not be fetched. Load the page again once there is a network.</p>
+);
 
 /** One trade: what it says, what stands against it, and what it is worked out from. */
 export function TradeScreen({ trade }: { trade: TradeId }) {
@@ -42,7 +54,11 @@ function Result({ trade }: { trade: TradeId }) {
   if (trade === 'equipment' && trades?.equipment && season)
     return <EquipmentResultSheets result={trades.equipment} season={season} />;
   if (trade === 'air' && plan && trades?.air && agreement)
-    return <AirResultSheets result={trades.air} agreement={agreement} plan={plan} />;
+    return (
+      <Suspense fallback={<p className="computing">Fetching the ducts…</p>}>
+        <AirResultSheets result={trades.air} agreement={agreement} plan={plan} />
+      </Suspense>
+    );
   if (trade === 'circuit' && trades?.circuit) return <CircuitResultSheets result={trades.circuit} />;
   if (trade === 'offgrid' && trades?.offgrid && season)
     return <OffgridResultSheets result={trades.offgrid} season={season} />;
