@@ -41,11 +41,11 @@ export const spaceToPass = group(
   {
     passes: choice(
       {
-        bay: 'Lies in a bay between joists, rafters or studs',
-        over: 'Passes over joists, with only so much height',
-        free: 'Runs free',
+        bay: 'In a bay of joists or studs',
+        over: 'Over joists, below a roof',
+        free: 'Free',
       },
-      { label: 'The duct', neededBy: [] },
+      { label: 'It runs', neededBy: [] },
     ),
     depth: side('Height or depth there is', 2, 'Clear, at the tightest place. The duct counts with its insulation.'),
     width: side('Width there is', 3, 'Clear, between the two sides of the bay. Left empty it does not count.'),
@@ -78,8 +78,8 @@ export const ductMake = group(
     ...eachKind((label) =>
       choice(
         {
-          usual: 'Yes: usual sizes, and those listed',
-          listed: 'Yes: only sizes listed with stock or prices',
+          usual: 'Yes, usual sizes',
+          listed: 'Yes, listed sizes only',
           no: 'No',
         },
         { label, neededBy: [] },
@@ -94,5 +94,8 @@ export const ductMake = group(
       help: 'A range is welcome. Left empty a rule of thumb stands in.',
     }),
   },
-  { label: 'What ducts may be made of', help: 'With nothing said every duct keeps the kind it is drawn in.' },
+  {
+    label: 'What ducts may be made of',
+    help: 'With nothing said every duct keeps the kind it is drawn in. Listed are the sizes with stock and prices; they come beside the usual ones.',
+  },
 );

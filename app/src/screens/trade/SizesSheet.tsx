@@ -58,9 +58,9 @@ function Found({ sizing: d }: { sizing: DuctSizing }) {
       )}
       <Spaces sizing={d} />
       <p className="field-help">
-        At the flows the rooms ask for. What is ordered, arrived or fitted stays as it is. Kinds, spaces and sizes to be
-        had are entered with the ducts, prices with Materials. What then really flows is worked out as soon as sizes
-        change.
+        At the flows the rooms ask for. What is ordered, arrived or fitted stays as it is. Spaces and kinds are entered
+        with the ducts below; sizes to be had and prices under Work on the project’s page. What then really flows is
+        worked out as soon as sizes change.
       </p>
     </>
   );

@@ -59,7 +59,7 @@ type SpaceSaid = { readonly passes?: 'bay' | 'over'; readonly depth?: number; re
 
 /** “the bay of “To the bath”, 9 1/4 in deep and 14 1/2 in wide”: what a duct has to pass. */
 export function spaceWords(name: string, { passes, depth, width }: SpaceSaid, print: Printer): string {
-  const of = passes === 'bay' ? 'the bay of ' : passes === 'over' ? 'the height over the joists of ' : '';
+  const of = passes === 'bay' ? 'the bay of ' : passes === 'over' ? 'the way over the joists of ' : '';
   const sides = [
     ...(depth === undefined ? [] : [`${print.quantity(depth, 'length')} ${passes === 'bay' ? 'deep' : 'high'}`]),
     ...(width === undefined ? [] : [`${print.quantity(width, 'length')} wide`]),
