@@ -10,10 +10,16 @@ export function csvCell(text: string): string {
   return /[",\n\r]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
 }
 
-/** What to buy so far, one line each: what, how much in words, and the number in the kind's own unit. */
+/** What to buy so far, one line each: what, how much in words, the number in the kind's own unit, and the likely cost where its price is entered. */
 export function materialsCsv(plan: Plan, units: System): string {
   const rows = plan.materials.map((m) =>
-    [csvCell(m.what), csvCell(printQuantity(m.amount, m.kind, units)), String(m.amount), csvCell(m.trade)].join(','),
+    [
+      csvCell(m.what),
+      csvCell(printQuantity(m.amount, m.kind, units)),
+      String(m.amount),
+      csvCell(m.trade),
+      m.cost ? String(m.cost.likely) : '',
+    ].join(','),
   );
-  return `${['What,How much,Amount,Trade', ...rows].join('\r\n')}\r\n`;
+  return `${['What,How much,Amount,Trade,Costs', ...rows].join('\r\n')}\r\n`;
 }

@@ -8,9 +8,12 @@ export type { AirModel } from './air/result.ts';
 export {
   changeWords,
   nextSizeWords,
+  passesWords,
+  pricesWords,
   relaxationWords,
   runnerUpWords,
   sizingSentence,
+  spaceTakesWords,
 } from './air/sizing/messages.ts';
 export { stockedNeighbours } from './air/sizing/neighbours.ts';
 export type { DuctSizing } from './air/sizing/sizeDucts.ts';

@@ -14,12 +14,21 @@ const measured = (value: number) => ({ value, known: 'measured' as const });
 const duct = ['routes', 'ducts', 'sections', 'supply-bath', 'diameter'];
 
 describe('evaluating after an edit', () => {
-  it('redoes no trade for a price', () => {
+  it('redoes the air alone for a price, which steers the sizes', () => {
     const project = demo('tern-ledge');
     const memo = coldMemo();
     evaluate(project, {}, { memo });
     memo.computed.clear();
     evaluate(edited(project, ['work', 'prices', 'flex-8', 'price'], measured(70)), {}, { memo });
+    for (const trade of ['climate', 'loads', 'equipment']) expect(memo.computed.get(trade) ?? 0, trade).toBe(0);
+  });
+
+  it('redoes no trade for a name in the crew', () => {
+    const project = demo('tern-ledge');
+    const memo = coldMemo();
+    evaluate(project, {}, { memo });
+    memo.computed.clear();
+    evaluate(edited(project, ['work', 'crew', 'ada', 'skill'], 'practised'), {}, { memo });
     for (const trade of ['climate', 'loads', 'equipment', 'air', 'agreement'])
       expect(memo.computed.get(trade) ?? 0, trade).toBe(0);
   });

@@ -14,6 +14,7 @@ import { flowSolver, nominalAir, notBeyondTable, type SolvedFlows } from './flow
 import { ladderOf } from './ladder.ts';
 import { airModel, type Ducts, sideOf } from './model.ts';
 import type { AirFlows, AirModel, AirResult, RoomAir } from './result.ts';
+import { askedOf, pricesOf } from './sizing/asked.ts';
 import { fittingsOf } from './sizing/fittingsOf.ts';
 import { sizingJob } from './sizing/sizingJob.ts';
 
@@ -64,6 +65,7 @@ export function design({ project, upstream }: Input): AirResult {
       flow: required(designFlow),
       ...(staticMost === undefined ? {} : { staticMost }),
       bought: boughtSections(project),
+      ...askedOf(project),
     });
   });
   const balance = attempt(() => {
@@ -85,6 +87,7 @@ export function design({ project, upstream }: Input): AirResult {
     ...shut.result(pick),
     ladder: attempt(() => ladderOf(required(model), required(flows))),
     curves: attempt(() => curvesOf(required(model), required(flows), required(solved).start)),
+    prices: pricesOf(project.work),
     workings,
     wanted: [sizing, balance].flatMap((job) => (job.ok ? [job.value] : [])),
   };

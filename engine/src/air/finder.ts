@@ -7,7 +7,7 @@ import { learn } from './learn.ts';
 export const airFinder: Finder<'air', 'climate' | 'loads' | 'equipment'> = {
   id: 'air',
   phase: 'before',
-  reads: ['routes.ducts', 'house.rooms', 'house.exhaust', 'house.flue', 'items'],
+  reads: ['routes.ducts', 'house.rooms', 'house.exhaust', 'house.flue', 'items', 'work.stock', 'work.prices'],
   after: ['climate', 'loads', 'equipment'],
   design,
   learn,

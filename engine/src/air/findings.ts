@@ -26,7 +26,8 @@ import { warmReachFinding } from './registers/warmReachFinding.ts';
 import type { AirFlows, AirModel, AirResult, DuctSection } from './result.ts';
 import { roomFindings } from './roomFindings.ts';
 import { seasonFindings } from './seasonFindings.ts';
-import { sizesFinding } from './sizesFinding.ts';
+import { sizesFindings } from './sizesFinding.ts';
+import { spaceFindings } from './spaceFindings.ts';
 import { velocityFindings } from './velocityFindings.ts';
 
 export type Found = { readonly draft: Draft; readonly working: Working };
@@ -49,7 +50,8 @@ export function findings(result: AirResult, view: PlanView): Drafts {
 
 const known = (result: AirResult, model: AirModel, flows: AirFlows, view: PlanView, bought: Bought): Found[] => [
   totalFlow(result, view),
-  sizesFinding(result),
+  ...sizesFindings(result),
+  ...spaceFindings(model, view, bought),
   returnPath(model, flows),
   filterVelocity(result),
   ...loadedFilter(model, flows, chosenUnit(view)?.blower.staticMost, view),

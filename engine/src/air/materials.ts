@@ -1,29 +1,57 @@
+import type { Range } from '@kneewall/project';
 import type { MaterialLine } from '../plan/lines.ts';
 import { damperLines } from './balance/damperLines.ts';
+import { lengthBought } from './lengthBought.ts';
 import type { AirModel, AirResult, DuctSection } from './result.ts';
+import { shapeOf } from './sizing/reshape.ts';
+import { shapeId } from './sizing/stock.ts';
 
-/** Length bought beyond the run for ends and waste. Common practice. */
-const allowance = 1.1;
+type Prices = AirResult['prices'];
 
 /** Ducts by kind and size, collars, straps, registers, filter, sealing. */
-export function materials({ model }: AirResult): readonly MaterialLine[] {
+export function materials({ model, prices }: AirResult): readonly MaterialLine[] {
   if (!model.ok) return [];
   return [
-    ...model.value.sections.map(duct),
-    ...joints(model.value),
+    ...model.value.sections.map((x) => duct(x, prices)),
+    ...joints(model.value, prices),
     ...damperLines(model.value),
     ...faces(model.value),
   ];
 }
 
-const duct = (x: DuctSection): MaterialLine => ({
-  id: `air/duct:${x.id}`,
-  trade: 'air',
-  what: `${kindNames[x.kind]} for “${x.name}”`,
-  kind: 'length',
-  amount: x.length * allowance,
-  for: `routes.ducts.sections.${x.id}`,
+const pricesFor = (x: DuctSection, prices: Prices) => prices[shapeId(shapeOf(x))];
+
+function duct(x: DuctSection, prices: Prices): MaterialLine {
+  const price = pricesFor(x, prices)?.run;
+  const amount = lengthBought(x.length);
+  return {
+    id: `air/duct:${x.id}`,
+    trade: 'air',
+    what: `${kindNames[x.kind]} for “${x.name}”`,
+    kind: 'length',
+    amount,
+    for: `routes.ducts.sections.${x.id}`,
+    ...(price?.piece === undefined ? {} : { soldBy: price.piece }),
+    ...(price ? { cost: times(price, amount) } : {}),
+  };
+}
+
+const times = ({ low, likely, high }: Range, by: number): Range => ({
+  low: low * by,
+  likely: likely * by,
+  high: high * by,
 });
+
+/** What both ends of every run cost, where each has a price. */
+function endsCost(sections: readonly DuctSection[], prices: Prices): { cost?: Range } {
+  const each = sections.map((x) => pricesFor(x, prices)?.end);
+  const sum = { low: 0, likely: 0, high: 0 };
+  for (const price of each) {
+    if (!price) return {};
+    for (const at of ['low', 'likely', 'high'] as const) sum[at] += 2 * price[at];
+  }
+  return each.length > 0 ? { cost: sum } : {};
+}
 
 const kindNames = {
   flexible: 'Insulated flexible duct',
@@ -32,7 +60,7 @@ const kindNames = {
   board: 'Duct board',
 } as const;
 
-function joints(model: AirModel): MaterialLine[] {
+function joints(model: AirModel, prices: Prices): MaterialLine[] {
   const flexible = model.sections.filter((x) => x.kind === 'flexible');
   const count = (id: string, what: string, amount: number): MaterialLine => ({
     id: `air/${id}`,
@@ -44,7 +72,10 @@ function joints(model: AirModel): MaterialLine[] {
   });
   const hangers = flexible.reduce((a, x) => a + Math.ceil(x.length / x.supports), 0);
   return [
-    count('collars', 'Collars and inner-core straps, two a flexible run', 2 * flexible.length),
+    {
+      ...count('collars', 'Collars and inner-core straps, two a flexible run', 2 * flexible.length),
+      ...endsCost(flexible, prices),
+    },
     count('hangers', 'Saddle hangers, at least 1 1/2 in wide', hangers),
     count('mastic', 'Tubs of mastic', Math.max(1, Math.ceil(model.sections.length / 6))),
     count('test-ports', 'Plugs for two pressure test ports', 2),

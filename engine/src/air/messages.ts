@@ -8,6 +8,7 @@ import { sayFaults } from './faults/messages.ts';
 import { sayFilters } from './filters/messages.ts';
 import { sayRegisters } from './registers/messages.ts';
 import { nothingToDo as done, fact, name, type Say } from './say.ts';
+import { saySizes } from './sizing/findingWords.ts';
 
 /** The change of one size that was solved and found to be enough. */
 function provenChange(j: Judged, print: Printer): string {
@@ -23,6 +24,7 @@ const say: Readonly<Record<string, Say>> = {
   ...sayFaults,
   ...sayFilters,
   ...sayRegisters,
+  ...saySizes,
   'static-pressure': (j, print) => ({
     what: `The ducts, filter and registers ask the blower for ${print.value(j)} of static pressure; the unit allows ${print.limit(j)}.${fact(j, 'beneath') > 0 ? ' That is beyond the blower’s table: its last line is continued, so take it as rough.' : ''}`,
     why:
@@ -34,16 +36,6 @@ const say: Readonly<Record<string, Say>> = {
         : j.status === 'tight'
           ? 'Pull the flexible ducts as tight as they go and support them every 4 ft: slack is what makes this uncertain.'
           : provenChange(j, print),
-  }),
-  sizes: (j, print) => ({
-    what: `To bring every room the air it asks for, ${print.quantity(fact(j, 'flow'), 'flow')} in all, the ducts as drawn need ${print.value(j)}; the blower has ${print.limit(j)} for them.`,
-    why: 'Sizes belong together: one duct made larger shifts the air of all others. Ducts that are cut and hung are dear to change.',
-    mend:
-      fact(j, 'fits') === 0
-        ? `No choice of stocked sizes is enough. ${fact(j, 'ways') > 0 ? 'The air page lists what could give.' : 'More than one limit has to give: more room for the ducts, a larger filter, another unit.'}`
-        : fact(j, 'changed') === 0
-          ? done
-          : `The air page has the stocked sizes that do it for the least money: ${fact(j, 'changed') === 1 ? `“${name(j)}” changes` : `${fact(j, 'changed')} ducts change, “${name(j)}” among them`}.`,
   }),
   'total-flow': (j, print) => ({
     what: `${print.quantity(fact(j, 'flow'), 'flow')} will flow, ${print.value(j)} of what the unit’s figures are stated for.`,

@@ -18,8 +18,8 @@ export type Draft = {
   readonly marginWanted?: number;
   readonly source: string;
   readonly working: string;
-  /** Values the words need beside value and limit. */
-  readonly facts?: Readonly<Record<string, number | string>>;
+  /** Values the words need beside value and limit; a list where they name several of a kind. */
+  readonly facts?: Readonly<Record<string, number | string | readonly object[]>>;
 };
 
 export type Judged = Draft & {

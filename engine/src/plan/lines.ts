@@ -10,6 +10,8 @@ export type MaterialLine = {
   readonly amount: number;
   /** Length or count in which it is sold, in the unit of `kind`, where that is known. */
   readonly soldBy?: number;
+  /** Money for the amount at the prices entered, before rounding to what shops sell; absent where one is not entered. */
+  readonly cost?: Range;
   /** The document entry it is for. */
   readonly for?: string;
 };

@@ -34,10 +34,15 @@ function problemFrom(issue: Issue, path: Path, value: unknown): Problem {
   if (typeof value === 'number' && !Number.isFinite(value))
     return refused('not-finite', path, `${label} has to be a number that can be written down.`, { found });
   if (issue.code === 'too_small')
-    return refused('impossible', path, `${label} cannot be below ${issue.minimum}.`, {
-      found,
-      allowed: { min: issue.minimum },
-    });
+    return refused(
+      'impossible',
+      path,
+      `${label} ${issue.inclusive ? 'cannot be below' : 'has to be more than'} ${issue.minimum}.`,
+      {
+        found,
+        allowed: { min: issue.minimum },
+      },
+    );
   if (issue.code === 'too_big')
     return refused('impossible', path, `${label} cannot be above ${issue.maximum}.`, {
       found,

@@ -18,6 +18,7 @@ export type ProblemCode =
   | 'implausible'
   | 'dangling-reference'
   | 'length-differs'
+  | 'incomplete'
   | 'unknown-field'
   | 'conflict'
   | 'unknown-format'

@@ -18,12 +18,18 @@ export type Entered = {
 
 const ordered = (r: Range): boolean => r.low <= r.likely && r.likely <= r.high;
 
-/** The zod shape of an entered value whose numbers lie within `possible`, the limits that hold by definition. */
-export function enteredShape(possible: { min?: number; max?: number }): z.ZodMiniType<Entered> {
-  const { min, max } = possible;
+/** Limits that hold by definition; what has to be more than `above` may not be equal to it. */
+export type Possible = { min?: number; above?: number; max?: number };
+
+/** The zod shape of an entered value whose numbers lie within `possible`. */
+export function enteredShape({ min, above, max }: Possible): z.ZodMiniType<Entered> {
   const n = z
     .number()
-    .check(...(min === undefined ? [] : [z.minimum(min)]), ...(max === undefined ? [] : [z.maximum(max)]));
+    .check(
+      ...(above === undefined ? [] : [z.gt(above)]),
+      ...(min === undefined ? [] : [z.minimum(min)]),
+      ...(max === undefined ? [] : [z.maximum(max)]),
+    );
   const range = z
     .strictObject({ low: n, likely: n, high: n })
     .check(z.refine(ordered, { error: 'low, likely and high must rise', params: { code: 'range-order' } }));

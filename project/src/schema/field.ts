@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
 import type { QuantityKind } from '../quantity/index.ts';
 import type { TradeId } from '../trade.ts';
-import { enteredShape, type Known, type Range } from './entered.ts';
+import { enteredShape, type Known, type Possible, type Range } from './entered.ts';
 
 /**
  * The builders that every field of the document is made with. A field carries all that forms, range
@@ -44,7 +44,7 @@ type QuantitySpec = Common & {
   default?: number | Range;
   neededBy?: readonly TradeId[];
   plausible: { min: number; max: number };
-  possible?: { min?: number; max?: number };
+  possible?: Possible;
   usually: Known;
 };
 

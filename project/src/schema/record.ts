@@ -1,3 +1,4 @@
+import { ductKind, ductSize } from './ductSize.ts';
 import { choice, date, flag, group, map, quantity, text } from './field.ts';
 
 /** Things that get bought. From `ordered` on they are judged and never resized. */
@@ -51,8 +52,16 @@ const windows = map(
 );
 
 const stock = map(
-  { name: text({ label: 'What' }), amount: text({ label: 'How much' }) },
-  { label: 'Already at hand', one: 'Thing' },
+  {
+    name: text({ label: 'What' }),
+    amount: text({ label: 'How much' }),
+    duct: ductKind(
+      'A size of duct to be had',
+      'Only for duct: the plan then counts its size among those it may choose.',
+    ),
+    ...ductSize,
+  },
+  { label: 'At hand, and duct sizes to be had', one: 'Thing' },
 );
 
 const prices = map(
@@ -66,8 +75,25 @@ const prices = map(
       possible: { min: 0 },
       usually: 'nameplate',
     }),
+    duct: ductKind(
+      'It is duct',
+      'Only for duct and its parts: with kind and size the price steers the sizes, which are then to be had.',
+    ),
+    part: choice(
+      { run: 'Duct by length', end: 'Collar, boot or other end', bend: 'Elbow or bend' },
+      { label: 'Which part of it', default: 'run' },
+    ),
+    ...ductSize,
+    piece: quantity('length', {
+      label: 'Length you get for the price',
+      help: 'One foot or metre, or the whole bag or pipe: 25 ft. Without it a price of duct by length is not used.',
+      neededBy: [],
+      plausible: { min: 0.2, max: 40 },
+      possible: { above: 0 },
+      usually: 'nameplate',
+    }),
   },
-  { label: 'Prices', one: 'Price' },
+  { label: 'Prices', one: 'Price', help: 'In your own money, all in the same. A price may be a range.' },
 );
 
 /** Who does it, when, and with what. */

@@ -1,4 +1,5 @@
 import { drain } from './drain.ts';
+import { ductKinds, ductMake, mayBe, spaceToPass } from './ductSize.ts';
 import { choice, group, map, quantity, reference, text, way } from './field.ts';
 import { lineset } from './lineset.ts';
 import { wires } from './wires.ts';
@@ -84,15 +85,7 @@ const sections = map(
       label: 'Joins',
       help: 'The section nearer the air handler; empty where it joins the air handler itself.',
     }),
-    kind: choice(
-      {
-        flexible: 'Flexible duct',
-        round: 'Round metal',
-        rectangular: 'Rectangular metal',
-        board: 'Duct board',
-      },
-      { label: 'Made of', default: 'flexible' },
-    ),
+    kind: choice(ductKinds, { label: 'Made of', default: 'flexible' }),
     diameter: optionalLength('Diameter', 0.8, 'Inside. Give it, or width and height.'),
     width: optionalLength('Width inside', 1.5),
     height: optionalLength('Height inside', 1.5),
@@ -145,6 +138,8 @@ const sections = map(
       { label: 'Runs', default: 'attic' },
     ),
     fittings,
+    space: spaceToPass,
+    mayBe,
   },
   { label: 'Duct sections', one: 'Section' },
 );
@@ -287,6 +282,7 @@ const ducts = group(
     filter,
     sections,
     terminals,
+    make: ductMake,
     north: quantity('angle', {
       label: 'Top of the plan looks to',
       help: 'Compass direction: north 0, east 90, south 180, west 270. Draws the north arrow.',

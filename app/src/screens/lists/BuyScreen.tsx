@@ -1,9 +1,10 @@
 import { materialsCsv } from '@kneewall/documents';
+import type { Range } from '@kneewall/project';
 import { handOver } from '../../files/saveFile.ts';
 import { Button } from '../../look/Button.tsx';
 import { Scroll } from '../../look/Scroll.tsx';
 import { Sheet } from '../../look/Sheet.tsx';
-import { Quantity } from '../../quantity/Quantity.tsx';
+import { Quantity, QuantityRange } from '../../quantity/Quantity.tsx';
 import { usePlanner, useUnits } from '../../services.ts';
 import { tradeTitle } from '../../words/words.ts';
 
@@ -12,13 +13,15 @@ export function BuyScreen() {
   const plan = usePlanner((p) => p.plan);
   const lines = plan?.materials ?? [];
   const units = useUnits();
+  const priced = (trade: string) => lines.some((l) => l.trade === trade && l.cost);
   const trades = [...new Set(lines.map((l) => l.trade))];
   return (
     <>
       <header className="screen-head">
         <h1>What to buy</h1>
         <p className="lead">
-          Amounts as the plan needs them. Look at what stands against “Order” before anything is paid for.
+          Amounts as the plan needs them; costs at the prices you entered, before rounding to whole pieces. Look at what
+          stands against “Order” before anything is paid for.
         </p>
       </header>
       {lines.length === 0 && <p>Nothing to buy follows from the plan yet.</p>}
@@ -38,6 +41,7 @@ export function BuyScreen() {
                   <th scope="col">What</th>
                   <th scope="col">How much</th>
                   <th scope="col">Sold by</th>
+                  {priced(trade) && <th scope="col">Costs</th>}
                 </tr>
               </thead>
               <tbody>
@@ -50,6 +54,7 @@ export function BuyScreen() {
                         <Quantity value={l.amount} kind={l.kind} />
                       </td>
                       <td>{l.soldBy !== undefined && <Quantity value={l.soldBy} kind={l.kind} />}</td>
+                      {priced(trade) && <td>{l.cost && <Cost cost={l.cost} />}</td>}
                     </tr>
                   ))}
               </tbody>
@@ -58,5 +63,14 @@ export function BuyScreen() {
         </Sheet>
       ))}
     </>
+  );
+}
+
+/** At the prices entered, before rounding to whole pieces. */
+function Cost({ cost }: { cost: Range }) {
+  return cost.low < cost.high ? (
+    <QuantityRange range={cost} kind="money" />
+  ) : (
+    <Quantity value={cost.likely} kind="money" />
   );
 }

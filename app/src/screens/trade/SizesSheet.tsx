@@ -2,10 +2,13 @@ import {
   changeWords,
   type DuctSizing,
   nextSizeWords,
+  passesWords,
+  pricesWords,
   printerFor,
   relaxationWords,
   runnerUpWords,
   sizingSentence,
+  spaceTakesWords,
   type TradeResults,
 } from '@kneewall/engine';
 import { Button } from '../../look/Button.tsx';
@@ -27,9 +30,11 @@ export function SizesSheet({ outcome }: { outcome: TradeResults['air']['sizing']
 function Found({ sizing: d }: { sizing: DuctSizing }) {
   const print = printerFor(useUnits());
   const { sizing } = d;
+  const prices = pricesWords(d);
   return (
     <>
       <p className="lead">{sizingSentence(d, print)}</p>
+      {prices !== '' && <p>{prices}</p>}
       {sizing.status === 'nothing-fits' ? (
         <Lines lines={sizing.relaxations.map((r) => relaxationWords(d, r, print))} />
       ) : (
@@ -51,10 +56,27 @@ function Found({ sizing: d }: { sizing: DuctSizing }) {
           )}
         </>
       )}
+      <Spaces sizing={d} />
       <p className="field-help">
-        At the flows the rooms ask for. What is ordered, arrived or fitted stays as it is. What then really flows is
+        At the flows the rooms ask for. What is ordered, arrived or fitted stays as it is. Spaces and kinds are entered
+        with the ducts below; sizes to be had and prices under Work on the project’s page. What then really flows is
         worked out as soon as sizes change.
       </p>
+    </>
+  );
+}
+
+/** What every duct that has to pass a space may still be. */
+function Spaces({ sizing: d }: { sizing: DuctSizing }) {
+  const print = printerFor(useUnits());
+  const lines = Object.values(d.sections).flatMap((s) => (s.space ? [passesWords(s, print)] : []));
+  if (lines.length === 0) return null;
+  const takes = spaceTakesWords(d, print);
+  return (
+    <>
+      <h3>What the space allows</h3>
+      <Lines lines={lines} />
+      {takes !== '' && <p>{takes}</p>}
     </>
   );
 }

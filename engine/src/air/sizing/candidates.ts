@@ -1,15 +1,16 @@
+import type { Range } from '@kneewall/project';
 import type { Air } from '../../physics/flow/index.ts';
 import type { DuctSection } from '../result.ts';
+import type { Asked, Space } from './asked.ts';
 import { labourOf, moneyOf } from './effort.ts';
 import { bendsAmong, type Fitting } from './fittingLoss.ts';
-import { geometryOf, outerSize } from './geometry.ts';
+import { geometryOf } from './geometry.ts';
+import { over, passing } from './passing.ts';
+import type { PriceBook } from './priceBook.ts';
 import { reshaped, sectionLoss, shapeOf } from './reshape.ts';
 import type { BrokenLimit, SizingOption } from './spec.ts';
-import { type DuctKind, type DuctShape, shapeId, stockOf } from './stock.ts';
+import { type DuctShape, shapeId } from './stock.ts';
 import { type DuctRole, type VelocityLimits, velocityMost } from './velocity.ts';
-
-/** What a section has to pass through, m over the insulation: joist bay, headroom, space between rafters. */
-export type Space = { readonly depth?: number; readonly width?: number };
 
 export type DuctOption = SizingOption & {
   readonly shape: DuctShape;
@@ -17,6 +18,12 @@ export type DuctOption = SizingOption & {
   readonly runs: number;
   /** m/s. */
   readonly velocity: number;
+  /** A rectangular duct that only goes in standing on its narrow side. */
+  readonly onEdge?: true;
+  /** Money and seconds at the ends of what was entered as a range. */
+  readonly ranges?: { readonly money: Range; readonly labour: Range };
+  /** Its price is a stand-in. */
+  readonly standIn?: true;
 };
 
 /** One section at its wanted flow, m³/s of the air in it. */
@@ -26,21 +33,21 @@ export type SectionNeed = {
   readonly flow: number;
   readonly role: DuctRole;
   readonly air: Air;
-  readonly kinds: readonly DuctKind[];
+  /** Every size to be had of the kinds it may become. */
+  readonly shapes: readonly DuctShape[];
   readonly space: Space;
   readonly limits: VelocityLimits;
-  /** Entered money per metre by option id. */
-  readonly prices: Readonly<Record<string, number>>;
+  readonly book: PriceBook;
+  readonly joints: Asked['joints'];
 };
 
-/** Every stocked size of the kinds allowed that breaks no limit, with what it loses and costs. */
+/** Every size to be had that breaks no limit, with what it loses and costs. */
 export const allowedOptions = (need: SectionNeed): DuctOption[] =>
-  need.kinds.flatMap(stockOf).flatMap((shape) => (broken(need, shape, 1).length > 0 ? [] : [optionOf(need, shape, 1)]));
+  need.shapes.flatMap((shape) => (broken(need, shape, 1).length > 0 ? [] : [optionOf(need, shape, 1)]));
 
-/** Every stocked size with the limits it breaks, once and twice side by side: to see which limit would have to give. */
+/** Every size with the limits it breaks, once and twice side by side: to see which limit would have to give. */
 export function everyOption(need: SectionNeed): DuctOption[] {
-  const shapes = need.kinds.flatMap(stockOf);
-  return [1, 2].flatMap((runs) => shapes.map((shape) => optionOf(need, shape, runs)));
+  return [1, 2].flatMap((runs) => need.shapes.map((shape) => optionOf(need, shape, runs)));
 }
 
 function optionOf(need: SectionNeed, shape: DuctShape, runs: number): DuctOption {
@@ -53,7 +60,10 @@ export function asDrawn(need: SectionNeed): DuctOption {
 }
 
 /** The same where it is bought: it costs nothing more. */
-export const asBought = (need: SectionNeed): DuctOption => ({ ...asDrawn(need), money: 0, labour: 0 });
+export function asBought(need: SectionNeed): DuctOption {
+  const { ranges: _ranges, standIn: _standIn, ...drawn } = asDrawn(need);
+  return { ...drawn, money: 0, labour: 0 };
+}
 
 /** What could stand in its place: no choice, only a way out where nothing fits. */
 export const insteadOfBought = (need: SectionNeed): DuctOption[] =>
@@ -64,6 +74,7 @@ type Judged = Omit<DuctOption, 'money' | 'labour'>;
 function judged(need: SectionNeed, x: DuctSection, shape: DuctShape, runs: number): Judged {
   const flow = need.flow / runs;
   const breaks = broken(need, shape, runs);
+  const { onEdge } = passing(shape, need.section.insulation, need.space);
   const one = shapeId(shape);
   return {
     id: runs === 1 ? one : `${runs} x ${one}`,
@@ -72,31 +83,35 @@ function judged(need: SectionNeed, x: DuctSection, shape: DuctShape, runs: numbe
     shape,
     runs,
     velocity: flow / x.area,
+    ...(onEdge ? { onEdge } : {}),
   };
 }
 
 function priced(need: SectionNeed, option: Judged): DuctOption {
   const { shape, runs } = option;
   const run = {
-    kind: shape.kind,
+    shape,
     length: need.section.length,
     perimeter: geometryOf(shape).perimeter,
     bends: bendsAmong(need.fittings ?? []),
   };
-  return { ...option, money: runs * moneyOf(run, need.prices[shapeId(shape)]), labour: runs * labourOf(run) };
+  const times = (r: Range): Range => ({ low: runs * r.low, likely: runs * r.likely, high: runs * r.high });
+  const money = times(moneyOf(run, need.book));
+  const labour = times(labourOf(run, need.joints?.[shape.kind]));
+  const wide = money.low < money.high || labour.low < labour.high;
+  return {
+    ...option,
+    money: money.likely,
+    labour: labour.likely,
+    ...(wide ? { ranges: { money, labour } } : {}),
+    ...(need.book.entered(shape) ? {} : { standIn: true }),
+  };
 }
 
-/** Limits are compared to a micrometre and a micrometre a second: none hangs on the last bit. */
-const slightly = 1e-6;
-
 function broken(need: SectionNeed, shape: DuctShape, runs: number): BrokenLimit[] {
-  const outer = outerSize(shape, need.section.insulation);
-  const limit = (name: BrokenLimit['limit'], value: number, most: number | undefined): BrokenLimit[] =>
-    most !== undefined && value > most + slightly ? [{ limit: name, value, most }] : [];
   return [
-    ...limit('depth', outer.depth, need.space.depth),
-    ...limit('width', outer.width, need.space.width),
-    ...limit('velocity', need.flow / runs / geometryOf(shape).area, velocityMost(need.limits, need.role, shape.kind)),
-    ...limit('runs', runs, 1),
+    ...passing(shape, need.section.insulation, need.space).breaks,
+    ...over('velocity', need.flow / runs / geometryOf(shape).area, velocityMost(need.limits, need.role, shape.kind)),
+    ...over('runs', runs, 1),
   ];
 }

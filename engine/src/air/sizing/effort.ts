@@ -1,20 +1,12 @@
-import type { DuctKind } from './stock.ts';
+import type { Range } from '@kneewall/project';
+import { lengthBought } from '../lengthBought.ts';
+import type { PriceBook } from './priceBook.ts';
+import type { DuctKind, DuctShape } from './stock.ts';
 
-/** Per metre: fixed, and for each metre of inner perimeter. Per end and per bend, for each metre of perimeter. */
+/** Seconds of one person's work: per metre, fixed and for each metre of inner perimeter; per end and bend, for each metre of perimeter. */
 type Rate = { readonly metre: number; readonly perimeter: number; readonly end: number; readonly bend: number };
 
-/**
- * Stand-in prices in the person's currency, wrap included. They are no offer: only their differences steer the choice,
- * and entered prices go before them. Source: `air.sizing-prices` (common practice, no source).
- */
-const money: Readonly<Record<DuctKind, Rate>> = {
-  flexible: { metre: 3, perimeter: 10, end: 10, bend: 0 },
-  round: { metre: 6, perimeter: 22, end: 8, bend: 16 },
-  rectangular: { metre: 10, perimeter: 26, end: 16, bend: 30 },
-  board: { metre: 8, perimeter: 18, end: 8, bend: 14 },
-};
-
-/** Seconds of one person's work. Source: `air.sizing-labour` (common practice, no source). */
+/** Source: `air.sizing-labour` (common practice, no source). */
 const labour: Readonly<Record<DuctKind, Rate>> = {
   flexible: { metre: 240, perimeter: 180, end: 900, bend: 120 },
   round: { metre: 600, perimeter: 400, end: 900, bend: 900 },
@@ -23,17 +15,26 @@ const labour: Readonly<Record<DuctKind, Rate>> = {
 };
 
 export type Run = {
-  readonly kind: DuctKind;
+  readonly shape: DuctShape;
   readonly length: number;
   readonly perimeter: number;
   readonly bends: number;
 };
 
-const sum = (rate: Rate, { length, perimeter, bends }: Run): number =>
-  length * (rate.metre + rate.perimeter * perimeter) + perimeter * (2 * rate.end + bends * rate.bend);
+const ends = 2;
 
-/** What a run costs; `metre` is an entered price of a metre, which stands in for the table's. */
-export const moneyOf = (run: Run, metre?: number): number =>
-  metre === undefined ? sum(money[run.kind], run) : run.length * metre + sum(money[run.kind], { ...run, length: 0 });
+/** What a run costs: the length bought for it, two ends and its bends, each at its price. */
+export function moneyOf({ shape, length, bends }: Run, book: PriceBook): Range {
+  const [run, end, bend] = [book.each(shape, 'run'), book.each(shape, 'end'), book.each(shape, 'bend')];
+  const sum = (at: keyof Range) => lengthBought(length) * run[at] + ends * end[at] + bends * bend[at];
+  return { low: sum('low'), likely: sum('likely'), high: sum('high') };
+}
 
-export const labourOf = (run: Run): number => sum(labour[run.kind], run);
+/** Seconds of work; an entered time for a joint stands in for the table's, at both ends and every bend. */
+export function labourOf({ shape, length, perimeter, bends }: Run, joint?: Range): Range {
+  const rate = labour[shape.kind];
+  const along = length * (rate.metre + rate.perimeter * perimeter);
+  const usual = perimeter * (ends * rate.end + bends * rate.bend);
+  const sum = (at: keyof Range) => along + (joint ? (ends + bends) * joint[at] : usual);
+  return { low: sum('low'), likely: sum('likely'), high: sum('high') };
+}

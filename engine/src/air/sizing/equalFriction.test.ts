@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { DuctSection } from '../result.ts';
 import { allowedOptions, type SectionNeed } from './candidates.ts';
+import { priceBook } from './priceBook.ts';
 import { solveSizing } from './solveSizing.ts';
 import type { SizingSection } from './spec.ts';
-import { type DuctKind, shapeId } from './stock.ts';
+import { type DuctKind, shapeId, stockOf } from './stock.ts';
 import type { VelocityLimits } from './velocity.ts';
 
 // Friction-chart points, computed: Colebrook, standard air 1.204 kg/m³ and 1.825e-5 Pa s, tolerance 0.2 %.
@@ -70,10 +71,11 @@ const need = (flow: number, length: number, kind: DuctKind): SectionNeed => ({
   flow: flow * cfm,
   role: 'supply branch',
   air: { density: 1.204, viscosity: 1.825e-5 },
-  kinds: [kind],
+  shapes: stockOf(kind),
   space: {},
   limits,
-  prices: {},
+  book: priceBook({}, []),
+  joints: undefined,
 });
 
 const feet = 0.3048;

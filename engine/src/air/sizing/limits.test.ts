@@ -3,7 +3,8 @@ import { demo } from '../../../test/demos.ts';
 import { evaluate } from '../../index.ts';
 import { nominalAir, solveFlows } from '../flows.ts';
 import { allowedOptions, everyOption, type SectionNeed } from './candidates.ts';
-import type { DuctKind } from './stock.ts';
+import { priceBook } from './priceBook.ts';
+import { type DuctKind, stockOf } from './stock.ts';
 import { unitPressure } from './unitPressure.ts';
 import { type DuctRole, quietVelocities } from './velocity.ts';
 
@@ -20,10 +21,11 @@ const need = (kind: DuctKind, role: DuctRole, flow: number): SectionNeed => ({
   flow,
   role,
   air: { density: 1.204, viscosity: 1.825e-5 },
-  kinds: [kind],
+  shapes: stockOf(kind),
   space: {},
   limits: quietVelocities,
-  prices: {},
+  book: priceBook({}, []),
+  joints: undefined,
 });
 
 describe('speed limits', () => {

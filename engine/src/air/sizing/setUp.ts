@@ -1,6 +1,7 @@
 import { airDensity, airViscosity } from '../../physics/air/index.ts';
 import { type AirAt, nominalAir, standardDensity } from '../flows.ts';
 import type { AirModel, DuctSection } from '../result.ts';
+import type { Asked, Space } from './asked.ts';
 import {
   allowedOptions,
   asBought,
@@ -9,16 +10,18 @@ import {
   everyOption,
   insteadOfBought,
   type SectionNeed,
-  type Space,
 } from './candidates.ts';
 import type { Fitting } from './fittingLoss.ts';
-import type { SizingGoal, SizingSection, SizingSpec } from './spec.ts';
-import type { DuctKind } from './stock.ts';
+import { geometryOf } from './geometry.ts';
+import { passing } from './passing.ts';
+import { type PriceBook, priceBook } from './priceBook.ts';
+import type { SizingSection, SizingSpec } from './spec.ts';
+import { type DuctShape, stockOf } from './stock.ts';
 import { type UnitPressure, unitPressure } from './unitPressure.ts';
 import { type DuctRole, quietVelocities, type VelocityLimits } from './velocity.ts';
 import { wantedFlows } from './wantedFlows.ts';
 
-export type DuctSizingInput = {
+export type DuctSizingInput = Asked & {
   readonly model: AirModel;
   /** By section; a section without an entry keeps its drawn sum of losses. */
   readonly fittings: Readonly<Record<string, readonly Fitting[]>>;
@@ -29,12 +32,7 @@ export type DuctSizingInput = {
   readonly staticMost?: number;
   /** Sections that are ordered, arrived or fitted: judged, never resized. By section, the item. */
   readonly bought: Readonly<Record<string, string>>;
-  readonly spaces?: Readonly<Record<string, Space>>;
-  /** Kinds of duct a section may become; the kind drawn unless told. */
-  readonly kinds?: Readonly<Record<string, readonly DuctKind[]>>;
   readonly limits?: VelocityLimits;
-  readonly prices?: Readonly<Record<string, number>>;
-  readonly goal?: SizingGoal;
   readonly at?: AirAt;
 };
 
@@ -48,6 +46,8 @@ export type SectionSizing = {
   readonly drawn: DuctOption;
   /** Why it is not resized: bought, or a board box at the unit, whose size follows the unit's port and the collars. */
   readonly kept?: 'bought' | 'box';
+  /** What it has to pass, and how many of the sizes to be had go in; the largest of them by open area. */
+  readonly space?: Space & { readonly goIn: number; readonly of: number; readonly largest?: DuctShape };
   readonly options: readonly DuctOption[];
 };
 
@@ -71,7 +71,11 @@ export function setUp(input: DuctSizingInput, flow: number, options = withinLimi
   const { model, at = nominalAir } = input;
   const flows = wantedFlows(model, input.rooms, flow);
   const pressure = unitPressure(model, at, flow, input.staticMost);
-  const sections = model.sections.map((x) => sectionSizing(input, x, flows.sections[x.id] ?? 0, options));
+  const book = priceBook(
+    input.prices ?? {},
+    kindsAll.flatMap((kind) => stockOf(kind, input.stock)),
+  );
+  const sections = model.sections.map((x) => sectionSizing({ input, book, options }, x, flows.sections[x.id] ?? 0));
   const spec: SizingSpec = {
     sections: model.sections.map((x, i): SizingSection => {
       const s = sections[i];
@@ -100,7 +104,11 @@ function airOf(model: AirModel, side: DuctSection['side'], at: AirAt) {
   };
 }
 
-function sectionSizing(input: DuctSizingInput, x: DuctSection, flow: number, options: OptionsOf): SectionSizing {
+const kindsAll = ['flexible', 'round', 'rectangular', 'board'] as const;
+
+type Task = { readonly input: DuctSizingInput; readonly book: PriceBook; readonly options: OptionsOf };
+
+function sectionSizing({ input, book, options }: Task, x: DuctSection, flow: number): SectionSizing {
   const { model, at = nominalAir } = input;
   const { air, faster } = airOf(model, x.side, at);
   const role =
@@ -112,10 +120,11 @@ function sectionSizing(input: DuctSizingInput, x: DuctSection, flow: number, opt
     flow: flow * faster,
     role,
     air,
-    kinds: input.kinds?.[x.id] ?? [x.kind],
+    shapes: (input.kinds?.[x.id] ?? [x.kind]).flatMap((kind) => stockOf(kind, input.stock)),
     space: input.spaces?.[x.id] ?? {},
     limits: input.limits ?? quietVelocities,
-    prices: input.prices ?? {},
+    book,
+    joints: input.joints,
   };
   return {
     id: x.id,
@@ -124,8 +133,16 @@ function sectionSizing(input: DuctSizingInput, x: DuctSection, flow: number, opt
     flow: flow * faster,
     drawn: asDrawn(need),
     ...(kept ? { kept } : {}),
+    ...(input.spaces?.[x.id] ? { space: goingIn(need) } : {}),
     options: kept ? [asBought(need), ...(kept === 'bought' ? options.bought(need) : [])] : options.free(need),
   };
+}
+
+function goingIn({ shapes, space, section }: SectionNeed): NonNullable<SectionSizing['space']> {
+  const able = shapes.filter((shape) => passing(shape, section.insulation, space).breaks.length === 0);
+  const area = (shape: DuctShape): number => geometryOf(shape).area;
+  const [largest] = [...able].sort((a, b) => area(b) - area(a));
+  return { ...space, goIn: able.length, of: shapes.length, ...(largest ? { largest } : {}) };
 }
 
 /** A plenum: board right at the unit with ducts on it. */

@@ -1,3 +1,4 @@
+import type { Range } from '@kneewall/project';
 import type { AirModel } from '../result.ts';
 import type { DuctOption } from './candidates.ts';
 import { lessFlow } from './lessFlow.ts';
@@ -5,7 +6,7 @@ import { smallestFirst } from './nothingFits.ts';
 import { reshaped } from './reshape.ts';
 import { type DuctSizingInput, limitsLifted, type SectionSizing, type SetUp, setUp } from './setUp.ts';
 import { solveSizing } from './solveSizing.ts';
-import type { Sizing, SizingTotals } from './spec.ts';
+import type { Sizing, SizingChoice, SizingTotals } from './spec.ts';
 import { totalsOfOnly } from './totals.ts';
 import type { UnitPressure } from './unitPressure.ts';
 
@@ -21,8 +22,15 @@ export type DuctSizing = {
   readonly drawn: { readonly totals: SizingTotals; readonly breaks: readonly string[] };
   /** The ducts with the best sizes in place; as they were where nothing fits. */
   readonly sized: AirModel;
-  /** Whether any price was entered; without, only the stand-ins steer. */
+  /** Whether any price was entered; without, only the stand-ins steer. The same for hours at a joint. */
   readonly pricesEntered: boolean;
+  readonly hoursEntered: boolean;
+  /** Of the best choice, from the low to the high ends of what was entered as ranges; absent where nothing fits or all is exact. */
+  readonly ranges?: { readonly money: Range; readonly labour: Range };
+  /** Sections of the best choice whose price is a stand-in though others were entered. */
+  readonly standIns: readonly string[];
+  /** Money or seconds, by the goal, that the best choice would take less if no duct had to pass a space; absent where none has. */
+  readonly spaceTakes?: number;
 };
 
 /**
@@ -60,7 +68,34 @@ function answer(input: DuctSizingInput, { sections, pressure, spec }: SetUp, siz
     },
     sized: sizedModel(input, sections, sizing),
     pricesEntered: Object.keys(input.prices ?? {}).length > 0,
+    hoursEntered: Object.keys(input.joints ?? {}).length > 0,
+    ...rangesOf(sections, choice),
+    standIns: chosen(sections, choice).flatMap(([id, o]) => (o.standIn && o.money > 0 ? [id] : [])),
+    ...spaceTakes(input, sizing),
   };
+}
+
+const chosen = (sections: readonly SectionSizing[], choice: SizingChoice): [string, DuctOption][] =>
+  sections.flatMap((s): [string, DuctOption][] => {
+    const option = s.options.find((o) => o.id === choice[s.id]);
+    return option ? [[s.id, option]] : [];
+  });
+
+function rangesOf(sections: readonly SectionSizing[], choice: SizingChoice): Pick<DuctSizing, 'ranges'> {
+  const taken = chosen(sections, choice).map(([, o]) => o);
+  if (!taken.some((o) => o.ranges)) return {};
+  const sum = (of: 'money' | 'labour', at: keyof Range) => taken.reduce((a, o) => a + (o.ranges?.[of][at] ?? o[of]), 0);
+  const range = (of: 'money' | 'labour') => ({ low: sum(of, 'low'), likely: sum(of, 'likely'), high: sum(of, 'high') });
+  return { ranges: { money: range('money'), labour: range('labour') } };
+}
+
+/** The same choice with all spaces free: what passing them costs. */
+function spaceTakes(input: DuctSizingInput, sizing: Sizing): Pick<DuctSizing, 'spaceTakes'> {
+  if (sizing.status !== 'fits' || Object.keys(input.spaces ?? {}).length === 0) return {};
+  const { spaces: _spaces, ...free } = input;
+  const least = solveSizing(setUp(free, input.flow).spec);
+  const by = sizing.goal === 'labour' ? 'labour' : 'money';
+  return least.status === 'fits' ? { spaceTakes: sizing.best.totals[by] - least.best.totals[by] } : {};
 }
 
 /** What is bought costs nothing more, drawn or chosen. */

@@ -14,6 +14,14 @@ export const sizingSources: Sources = {
     title: 'Common practice, no source: stand-in prices of duct by kind and perimeter; no offer of anybody',
     standing: 'common practice',
   },
+  'air.sizing-waste': {
+    title: 'Common practice, no source: a tenth more duct is bought than runs, for ends and waste',
+    standing: 'common practice',
+  },
+  'air.space': {
+    title: 'Geometry: inner size and insulation on both sides against the clear space entered',
+    standing: 'definition',
+  },
   'air.sizing-labour': {
     title: 'Common practice, no source: minutes of work by kind, length and perimeter',
     standing: 'common practice',

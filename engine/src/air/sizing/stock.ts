@@ -7,6 +7,9 @@ export type DuctShape =
   | { readonly kind: DuctKind; readonly diameter: number }
   | { readonly kind: DuctKind; readonly width: number; readonly height: number };
 
+/** Sizes listed as to be had, and the kinds of which only those are. */
+export type Stock = { readonly listed?: readonly DuctShape[]; readonly only?: readonly DuctKind[] };
+
 const inch = 0.0254;
 const inches = (from: number, to: number): number[] =>
   Array.from({ length: (to - from) / 2 + 1 }, (_, k) => (from + 2 * k) * inch);
@@ -17,10 +20,19 @@ const rectangles = (least: number): { width: number; height: number }[] =>
     inches(least, 24).flatMap((width) => (width >= height ? [{ width, height }] : [])),
   );
 
-/** Every stocked size of a kind, smallest first. Source: `air.sizes` (common practice). */
-export function stockOf(kind: DuctKind): DuctShape[] {
+/** The usual sizes of a kind, smallest first. Source: `air.sizes` (common practice). */
+function usualSizes(kind: DuctKind): DuctShape[] {
   if (kind === 'flexible' || kind === 'round') return stockedRounds.map((diameter) => ({ kind, diameter }));
   return rectangles(kind === 'board' ? 8 : 6).map((sides) => ({ kind, ...sides }));
+}
+
+/** Every size of a kind that is to be had: the usual ones and those listed beside them, or only those listed. */
+export function stockOf(kind: DuctKind, { listed = [], only = [] }: Stock = {}): DuctShape[] {
+  const mine = listed.filter((x) => x.kind === kind);
+  if (only.includes(kind)) return mine;
+  const usual = usualSizes(kind);
+  const known = new Set(usual.map(shapeId));
+  return [...usual, ...mine.filter((x) => !known.has(shapeId(x)))];
 }
 
 const millimetres = (m: number): number => Math.round(m * 1000);
