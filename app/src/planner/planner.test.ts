@@ -1,4 +1,4 @@
-import type { Finding, Plan } from '@kneewall/engine';
+import type { Finding, Mark, Plan } from '@kneewall/engine';
 import { emptyProject } from '@kneewall/project';
 import { describe, expect, it } from 'vitest';
 import { createSession } from '../session/session.ts';
@@ -66,7 +66,8 @@ function setUp() {
   const planner = createPlanner(session, { ...port, post: (m) => void port.post(m) }, () => 'us');
   const reply = (plan: Plan, revision = sent.at(-1)?.revision ?? 0) =>
     hear({ type: 'plan', revision, plan, wanted: [], ms: 1 });
-  return { sent, session, planner, reply };
+  const mark = (marks: readonly Mark[]) => hear({ type: 'marks', revision: sent.at(-1)?.revision ?? 0, marks });
+  return { sent, session, planner, reply, mark };
 }
 
 const rename = (after: string) => [{ path: ['about', 'name'], after }];
@@ -84,6 +85,19 @@ describe('the planner', () => {
     const next = planOf(finding('a', 'tight', 12));
     reply(next);
     expect(planner.now()).toMatchObject({ plan: next, computing: false });
+  });
+
+  it('says how the findings stand before the first plan, and nothing of one project in another', () => {
+    const { session, planner, reply, mark } = setUp();
+    session.open(emptyProject, { kind: 'new' });
+    mark([finding('a', 'fails', 1)]);
+    expect(planner.now()).toMatchObject({ marks: [{ id: 'a', status: 'fails' }], computing: true });
+    expect(planner.now().plan).toBe(undefined);
+    const whole = planOf(finding('a', 'fails', 1), finding('b', 'ok', 2));
+    reply(whole);
+    expect(planner.now()).toMatchObject({ marks: whole.findings, computing: false });
+    session.open(emptyProject, { kind: 'new' });
+    expect(planner.now().marks).toBe(undefined);
   });
 
   it('says what moved since before a burst of edits, and because of which', () => {
