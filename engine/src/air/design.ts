@@ -68,10 +68,7 @@ export function design({ project, upstream }: Input): AirResult {
       ...askedOf(project),
     });
   });
-  const balance = attempt(() => {
-    required(flows);
-    return balanceJob(balanceInput(required(model), fittingsOf(ducts, scenario()), loads));
-  });
+  const balance = attempt(() => balanceWanted(required(model), required(flows), ducts, loads));
   return {
     model,
     flows,
@@ -92,6 +89,10 @@ export function design({ project, upstream }: Input): AirResult {
     wanted: [sizing, balance].flatMap((job) => (job.ok ? [job.value] : [])),
   };
 }
+
+/** Dampers are worth looking for once air is known to flow. */
+const balanceWanted = (model: AirModel, _flows: AirFlows, ducts: Ducts, loads: Input['upstream']['loads']): Job =>
+  balanceJob(balanceInput(model, fittingsOf(ducts, scenario()), loads));
 
 /** The chosen unit, where there are ducts for it to blow into. Ends the enclosing attempt where something is missing. */
 function unitBehind(ducts: Ducts, equipment: EquipmentResult): Candidate {
