@@ -18,6 +18,8 @@ export type ProblemCode =
   | 'implausible'
   | 'dangling-reference'
   | 'length-differs'
+  | 'area-differs'
+  | 'outline-crossed'
   | 'unknown-field'
   | 'conflict'
   | 'unknown-format'
