@@ -1,6 +1,4 @@
-import './withoutEval.ts';
-// First among the styles: it names the layers in their order.
-import './look/tokens.css';
+import './first.ts';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { startAppWorker } from './install/appWorker.ts';

@@ -1,3 +1,4 @@
+import '../../../first.ts';
 import { ductFacts, layOutDucts } from '@kneewall/documents';
 import type { Plan } from '@kneewall/engine';
 import { useMemo, useState } from 'react';
