@@ -2,6 +2,7 @@ export type { DuctFact, DuctFacts, FaceFact, Size, Spot } from './ductPlan/ductF
 export { ductFacts } from './ductPlan/ductFacts.ts';
 export { ductPlanSvg } from './ductPlan/ductPlanSvg.ts';
 export { lostWords, madeOf, sizeWords } from './ductPlan/ductWords.ts';
+export type { Grip } from './ductPlan/grips.ts';
 export { lineHeight } from './ductPlan/labels.ts';
 export type { DuctLayout } from './ductPlan/layOut.ts';
 export { layOutDucts } from './ductPlan/layOut.ts';

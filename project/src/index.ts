@@ -15,6 +15,8 @@ export { asked, dotted, refused } from './document/problem.ts';
 export type { Chosen, Given, Missing, Resolved, ResolvedProject } from './document/resolve.ts';
 export { inIdOrder, inOrder, resolveProject } from './document/resolve.ts';
 export { valueAt } from './document/valueAt.ts';
+export { areaOfOutline, crossingOf } from './drawn/outline.ts';
+export { bendsOfWay, lengthOfWay } from './drawn/way.ts';
 export type { Parsed, QuantityKind, System } from './quantity/index.ts';
 export { monthNames, parseQuantity, printQuantity, shortMonths } from './quantity/index.ts';
 export type { Bunch, Question } from './questions/first.ts';

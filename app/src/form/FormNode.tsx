@@ -1,4 +1,5 @@
 import type { SchemaNode } from '@kneewall/project';
+import { lazy, Suspense } from 'react';
 import { QuantityField } from '../quantity/QuantityField.tsx';
 import { ChoiceField } from './ChoiceField.tsx';
 import { FlagField } from './FlagField.tsx';
@@ -10,6 +11,9 @@ import { TextField } from './TextField.tsx';
 import { WeatherField } from './WeatherField.tsx';
 
 type Props = { readonly node: SchemaNode; readonly path: readonly string[]; readonly depth: number };
+
+/** The drawing board comes when something to draw is on the screen. */
+const DrawnField = lazy(() => import('../drawing/DrawnField.tsx').then((m) => ({ default: m.DrawnField })));
 
 /** The form of one place in the schema: whatever the schema grows is drawn without a word here. */
 export function FormNode({ node, path, depth }: Props) {
@@ -29,6 +33,12 @@ export function FormNode({ node, path, depth }: Props) {
     case 'text':
     case 'date':
       return <TextField node={node} path={path} />;
+    case 'points':
+      return (
+        <Suspense fallback={null}>
+          <DrawnField node={node} path={path} />
+        </Suspense>
+      );
     case 'blob':
       return path.join('.') === 'site.weather.blob' ? (
         <WeatherField node={node} path={path} />

@@ -30,7 +30,7 @@ export function GroupFields({ node, path, depth }: Props) {
 /** Plain fields side by side, then what folds. Also the inside of one entry of a list. */
 export function Fields({ node, path, depth }: Props) {
   const all = Object.entries(node.children);
-  const isOpen = (n: SchemaNode) => n.meta.node === 'group' || n.meta.node === 'map';
+  const isOpen = (n: SchemaNode) => ['group', 'map', 'points'].includes(n.meta.node);
   const plain = all.filter(([, n]) => !isOpen(n));
   const folded = all.filter(([, n]) => isOpen(n));
   return (

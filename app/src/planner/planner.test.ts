@@ -111,6 +111,24 @@ describe('the planner', () => {
     expect(planner.now().movedBy).toEqual(['site', 'coast']);
   });
 
+  it('plans what is tried out beside the plan, a step late rather than never, and compares with before the tries', () => {
+    const { sent, session, planner, reply } = setUp();
+    session.open(emptyProject, { kind: 'new' });
+    const first = planOf(finding('a', 'ok', 10));
+    reply(first);
+    session.tryOut(rename('x'));
+    const tried = planOf(finding('a', 'fails', 99));
+    const behind = sent.at(-1)?.revision;
+    session.tryOut(rename('y'));
+    reply(tried, behind);
+    expect(planner.now()).toMatchObject({ plan: first, tried, computing: false, wanted: [] });
+    session.change(rename('y'));
+    expect(planner.now()).toMatchObject({ plan: first, computing: true });
+    expect(planner.now().tried).toBe(undefined);
+    reply(planOf(finding('a', 'fails', 20)));
+    expect(planner.now().moved.map((m) => [m.before?.status, m.after?.status])).toEqual([['ok', 'fails']]);
+  });
+
   it('compares nothing across two projects', () => {
     const { session, planner, reply } = setUp();
     session.open(emptyProject, { kind: 'new' });

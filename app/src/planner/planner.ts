@@ -1,7 +1,7 @@
 import type { Job, Mark, Plan, Results } from '@kneewall/engine';
-import type { Project, System } from '@kneewall/project';
+import type { Edit, Project, System } from '@kneewall/project';
 import type { Act } from '../session/act.ts';
-import type { Session } from '../session/session.ts';
+import type { Session, SessionEvent } from '../session/session.ts';
 import type { FromPlanner, ToPlanner } from './messages.ts';
 import { type Moved, movedBetween } from './moved.ts';
 
@@ -10,6 +10,8 @@ export type PlannerState = {
   readonly plan?: Plan;
   /** How its findings stand, known a moment before the first plan. */
   readonly marks?: readonly Mark[];
+  /** The plan of what is being tried out, while something is. */
+  readonly tried?: Plan;
   readonly computing: boolean;
   readonly failed: boolean;
   /** What the last change to the project moved. */
@@ -45,12 +47,14 @@ class FollowingPlanner implements Planner {
   private basis: { readonly plan: Plan; readonly by: readonly string[] } | undefined;
   /** No plan of this project has come yet. */
   private fresh = true;
+  /** The first revision of what is being tried out. */
+  private triedFrom: number | undefined;
 
   constructor(session: Session, port: PlanPort, unitsNow: () => System) {
     this.session = session;
     this.port = port;
     this.unitsNow = unitsNow;
-    session.follow((event) => (event.type === 'opened' ? this.opened(event.project) : this.acted(event.act)));
+    session.follow((event) => this.follow(event));
     port.listen((message) => this.hear(message));
   }
 
@@ -73,7 +77,23 @@ class FollowingPlanner implements Planner {
   private post(make: (revision: number) => ToPlanner): void {
     this.revision++;
     this.port.post(make(this.revision));
-    this.set({ computing: true });
+    if (this.triedFrom === undefined) this.set({ computing: true });
+  }
+
+  private follow(event: SessionEvent): void {
+    if (event.type === 'opened') this.opened(event.project);
+    else if (event.type === 'acted') this.acted(event.act);
+    else this.tried(event.edits, event.over);
+  }
+
+  /** What is tried out is planned beside the plan, which stays until something is really changed. */
+  private tried(edits: readonly Edit[], over: boolean): void {
+    if (over) {
+      const { tried: _old, ...kept } = this.state;
+      this.state = kept;
+    }
+    this.triedFrom = over ? undefined : (this.triedFrom ?? this.revision + 1);
+    this.post((revision) => ({ type: 'edit', revision, edits }));
   }
 
   private opened(project: Project): void {
@@ -96,6 +116,11 @@ class FollowingPlanner implements Planner {
   }
 
   private hear(message: FromPlanner): void {
+    if (this.triedFrom !== undefined) {
+      // One that is a step behind is shown all the same: a quick hand would never see any.
+      if (message.type === 'plan' && message.revision >= this.triedFrom) this.set({ tried: message.plan });
+      return;
+    }
     if (message.revision !== this.revision) return;
     if (message.type === 'failed') {
       this.set({ computing: false, failed: true });

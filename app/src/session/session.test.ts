@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Base, Entry, Listed, LogRecord } from '../store/records.ts';
 import type { Store } from '../store/store.ts';
+import { appliedAll } from './changes.ts';
 import { createSession, type Session } from './session.ts';
 
 /** A store in memory that keeps exactly what it was handed. */
@@ -81,6 +82,40 @@ describe('a session', () => {
     expect(problems.map((p) => p.code)).toEqual(['impossible']);
     expect(session.now().project).toEqual(emptyProject);
     expect(session.now().origin.kind).toBe('new');
+  });
+
+  it('shows what is tried out, keeps nothing of it, and is where it was when it is given up', async () => {
+    const { store, writes } = memoryStore();
+    const session = opened(store);
+    session.open(demo, { kind: 'demo', id: 'tern-ledge' });
+    // Whoever follows applies the edits as they come, as the planner does.
+    let followed = demo;
+    session.follow((event) => {
+      if (event.type === 'opened') followed = event.project;
+      else followed = appliedAll(followed, event.type === 'tried' ? event.edits : event.act.edits).value;
+    });
+    for (const after of ['coast', 'inland', 'coast']) {
+      session.tryOut([{ path: ['site', 'coast'], after }]);
+      expect([session.now().tried?.site?.coast, followed.site?.coast]).toEqual([after, after]);
+    }
+    expect(session.now().project).toBe(demo);
+    session.tryOut([]);
+    expect(session.now().tried).toBe(undefined);
+    expect(followed.site?.coast).toBe(undefined);
+    await settled();
+    expect(writes()).toBe(0);
+    expect(session.now().history.undo).toEqual([]);
+  });
+
+  it('makes one act of a change after any number of tries', () => {
+    const session = opened(memoryStore().store);
+    session.open(emptyProject, { kind: 'new' });
+    for (const after of ['a', 'b', 'c']) session.tryOut(name(after));
+    session.change(name('c'));
+    expect(session.now().history.undo.length).toBe(1);
+    expect(session.now().tried).toBe(undefined);
+    session.undo();
+    expect(session.now().project.about?.name).toBe(undefined);
   });
 
   it('takes no change while it is barred', () => {

@@ -6,6 +6,7 @@ import type { Act, Change } from './act.ts';
 import { appliedAll, copyOf, editsFor, entryFor } from './changes.ts';
 import { followed, type History, historyOf, noHistory, takenBack } from './history.ts';
 import { randomId } from './newIds.ts';
+import { noTrial, type Trial, trialOf } from './trial.ts';
 
 /** Where the open project came from. Only a stored one is on this device; the first change stores the others. */
 export type Origin =
@@ -22,6 +23,8 @@ export type SessionState = {
   readonly generation: number;
   readonly origin: Origin;
   readonly project: Project;
+  /** The project as it would be with what is being tried out. */
+  readonly tried?: Project;
   readonly history: History;
   readonly barred?: Barred;
   readonly saving: Saving;
@@ -31,10 +34,12 @@ export type SessionState = {
   readonly damagedAt?: number;
 };
 
-/** What others may follow: a project opened, or acts done to the open one. */
+/** What others may follow: a project opened, acts done to the open one, or edits that are only tried out on it. */
 export type SessionEvent =
   | { readonly type: 'opened'; readonly project: Project }
-  | { readonly type: 'acted'; readonly act: Act };
+  | { readonly type: 'acted'; readonly act: Act }
+  /** `over`: the edits lead back to the project itself. */
+  | { readonly type: 'tried'; readonly edits: readonly Edit[]; readonly over: boolean };
 
 export type Session = {
   now(): SessionState;
@@ -44,6 +49,8 @@ export type Session = {
   openStored(id: string): Promise<readonly Problem[]>;
   /** One act. What the document refuses comes back as problems, and nothing has changed. */
   change(changes: readonly Change[]): readonly Problem[];
+  /** Shows what changes would do, in place of those tried before; none gives up. Nothing is kept, nothing to undo. */
+  tryOut(changes: readonly Change[]): void;
   undo(): void;
   redo(): void;
   bar(barred: Barred | undefined): void;
@@ -64,6 +71,7 @@ class OpenProject implements Session {
   private readonly saver: Saver;
   private state: SessionState;
   private seq = 0;
+  private trial: Trial = noTrial;
   private outside: Barred | undefined = 'opening';
 
   constructor({ store, clock, device = randomId() }: Given) {
@@ -111,6 +119,17 @@ class OpenProject implements Session {
     return edits.length === 0 ? [] : this.perform('do', from, edits);
   };
 
+  tryOut = (changes: readonly Change[]): void => {
+    const next = trialOf(this.state.project, this.state.barred ? [] : changes, this.device);
+    const edits = [...this.trial.back, ...next.edits];
+    if (edits.length === 0) return;
+    this.trial = next;
+    this.tell({ type: 'tried', edits, over: next.edits.length === 0 });
+    const { tried: _old, ...state } = this.state;
+    this.state = state;
+    this.set(next.project ? { tried: next.project } : {});
+  };
+
   undo = (): void => {
     const act = this.state.history.undo.at(-1);
     if (act) this.perform('undo', this.state.project, takenBack(act, this.seq + 1));
@@ -144,6 +163,7 @@ class OpenProject implements Session {
   }
 
   private openWith(project: Project, origin: Origin, acts: readonly Act[], damagedAt?: number): void {
+    this.tryOut([]);
     this.state = this.withBar({
       generation: this.state.generation + 1,
       origin,
@@ -161,6 +181,7 @@ class OpenProject implements Session {
   /** One act on `from`: the open project, or the copy that a demo's first change makes of it. */
   private perform(kind: Act['kind'], from: Project, edits: readonly Edit[]): readonly Problem[] {
     if (this.state.barred) return [];
+    this.tryOut([]);
     const { value: project, problems } = appliedAll(from, edits);
     if (problems.length > 0) return problems;
     const { origin, onlyHere, history } = this.state;

@@ -1,6 +1,8 @@
 import type { DuctFact, DuctFacts, Spot } from './ductFacts.ts';
+import { type Grip, placeGrips } from './grips.ts';
 import { type Label, placeLabels, type Rect, textWidth, type Wanted } from './labels.ts';
 import type { DuctLayout, LaidDuct } from './layOut.ts';
+import { between, lengthOf, longestOf, meets, middleOf, type Stretch, squareAt, stretchesOf } from './stretches.ts';
 
 /** A layout on a sheet or screen: places in its unit, y downward. */
 export type DuctPicture = {
@@ -14,6 +16,8 @@ export type DuctPicture = {
   readonly faces: readonly { readonly face: DuctFacts['faces'][number]; readonly box: Rect }[];
   readonly handler: readonly Spot[];
   readonly rooms: DuctFacts['rooms'];
+  /** Where each duct is taken hold of, where the framing has grips. */
+  readonly grips: readonly Grip[];
   /** By the id of a section or of a register. */
   readonly labels: readonly Label[];
   readonly roomLabels: readonly Label[];
@@ -29,6 +33,8 @@ export type Framing = {
   readonly mark: number;
   /** The least a duct is drawn wide, so that a thin one is seen; 0 to scale. */
   readonly widthLeast: number;
+  /** Half the side of a size grip, and whether labels keep clear of all; left out where nobody can take hold of one. */
+  readonly grip?: { readonly half: number; readonly clear: boolean };
   readonly ductTexts: (duct: DuctFact) => readonly (readonly string[])[];
   readonly faceTexts: (face: DuctFacts['faces'][number]) => readonly (readonly string[])[];
 };
@@ -46,7 +52,17 @@ export function pictureOf(layout: DuctLayout, framing: Framing): DuctPicture {
   const faces = layout.faces.map(({ face, at }) => ({ face, box: squareAt(put(at), mark) }));
   const handler = layout.handler.map(put);
   const rooms = layout.rooms.map((r) => ({ ...r, corners: r.corners.map(put) }));
-  const taken = [...ducts.flatMap((d) => coversOf(d.way, d.width)), ...faces.map((f) => f.box), around(handler)];
+  const drawn = [...ducts.flatMap((d) => coversOf(d.way, d.width)), ...faces.map((f) => f.box), around(handler)];
+  const grips =
+    framing.grip === undefined
+      ? []
+      : placeGrips(
+          ducts.map((d) => ({ id: d.duct.id, way: ownOf(d.way), width: d.width })),
+          drawn,
+          framing.grip.half,
+        );
+  const clear = framing.grip?.clear ? framing.grip.half : undefined;
+  const taken = [...drawn, ...(clear === undefined ? [] : grips.map((g) => squareAt(g.at, clear)))];
   const wanted: Wanted[] = [
     ...faces.map(({ face, box: b }) => ({
       id: face.id,
@@ -61,7 +77,7 @@ export function pictureOf(layout: DuctLayout, framing: Framing): DuctPicture {
   ];
   const labels = placeLabels(wanted, { taken, within: field, size: letters });
   const roomLabels = rooms.flatMap((room) => roomLabel(room, [...taken, ...labels.map((l) => l.box)], letters));
-  return { ducts, faces, handler, rooms, labels, roomLabels };
+  return { ducts, faces, handler, rooms, grips, labels, roomLabels };
 }
 
 function onSheet(
@@ -79,18 +95,6 @@ function onSheet(
     width: Math.max(width * perMetre, widthLeast),
     arrow: { at: between(from, to, 0.5), turn: duct.side === 'supply' ? turn : turn + 180 },
   };
-}
-
-type Stretch = readonly [Spot, Spot];
-
-const stretchesOf = (way: readonly Spot[]): Stretch[] => way.slice(1).map((to, i) => [way[i] ?? to, to]);
-const lengthOf = ([a, b]: Stretch): number => Math.hypot(b[0] - a[0], b[1] - a[1]);
-const between = (a: Spot, b: Spot, t: number): Spot => [a[0] + (b[0] - a[0]) * t, a[1] + (b[1] - a[1]) * t];
-
-/** The longest stretch, the first of equals. A way that runs straight up has none: then it is a point. */
-function longestOf(way: readonly Spot[]): Stretch {
-  const only = way[0] ?? [0, 0];
-  return stretchesOf(way).reduce<Stretch>((best, s) => (lengthOf(s) > lengthOf(best) + 1e-9 ? s : best), [only, only]);
 }
 
 /** Spots along a way, those of its longest stretches first. */
@@ -121,14 +125,6 @@ function grown(spots: readonly Spot[], by: number): Rect {
   return { x, y, width: Math.max(...xs) + by - x, height: Math.max(...ys) + by - y };
 }
 
-const squareAt = ([x, y]: Spot, half: number): Rect => ({
-  x: x - half,
-  y: y - half,
-  width: 2 * half,
-  height: 2 * half,
-});
-const middleOf = (r: Rect): Spot => [r.x + r.width / 2, r.y + r.height / 2];
-
 /** A room's name in a corner of the room, or nowhere where there is no room for it. */
 function roomLabel(room: DuctFacts['rooms'][number], taken: readonly Rect[], size: number): Label[] {
   const inside = around(room.corners);
@@ -145,6 +141,3 @@ function roomLabel(room: DuctFacts['rooms'][number], taken: readonly Rect[], siz
     .find((box) => box.width < inside.width && !taken.some((r) => meets(box, r)));
   return free ? [{ id: room.id, lines: [room.name], box: free }] : [];
 }
-
-const meets = (a: Rect, b: Rect): boolean =>
-  a.x < b.x + b.width && b.x < a.x + a.width && a.y < b.y + b.height && b.y < a.y + a.height;

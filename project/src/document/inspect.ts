@@ -6,14 +6,21 @@ import type { SchemaNode } from './nodes.ts';
 import { rootNode } from './nodes.ts';
 import type { Path, Problem } from './problem.ts';
 import { asked, echo } from './problem.ts';
+import { outlineProblems } from './roomOutlines.ts';
 import { rowOrder } from './rowOrder.ts';
 import { wayProblems } from './wayLength.ts';
 
-/** What is kept in a valid document and yet worth a question: implausible values, dangling references, unknown fields, speeds out of order, ducts drawn longer than entered, prices of duct without a size. */
+/** What is kept in a valid document and yet worth a question: implausible values, dangling references, unknown fields, speeds out of order, ducts drawn longer than entered, prices of duct without a size, outlines crossed or larger than entered. */
 export function inspect(project: Project): Problem[] {
   const problems: Problem[] = [];
   look(rootNode, project as Tree, [], (p) => problems.push(p), project as Tree);
-  return [...problems, ...rowOrder(project), ...wayProblems(project), ...ductLineProblems(project)];
+  return [
+    ...problems,
+    ...rowOrder(project),
+    ...wayProblems(project),
+    ...ductLineProblems(project),
+    ...outlineProblems(project),
+  ];
 }
 
 type Tree = Readonly<Record<string, unknown>>;

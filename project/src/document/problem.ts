@@ -19,6 +19,8 @@ export type ProblemCode =
   | 'dangling-reference'
   | 'length-differs'
   | 'incomplete'
+  | 'area-differs'
+  | 'outline-crossed'
   | 'unknown-field'
   | 'conflict'
   | 'unknown-format'

@@ -3,6 +3,7 @@ import type { Entered, Known, Range } from '../schema/entered.ts';
 import type { Project } from '../schema/project.ts';
 import type { SchemaNode } from './nodes.ts';
 import { rootNode } from './nodes.ts';
+import { roomsByOutline } from './roomOutlines.ts';
 
 /** A number the plan may use: entered, or the schema's default and then `assumed`. */
 export type Given = Range & { readonly path: string; readonly kind: QuantityKind; readonly known: Known };
@@ -36,9 +37,11 @@ export type Resolved<T> =
 
 export type ResolvedProject = Omit<Resolved<Project>, 'schema'>;
 
-/** Lays the document over the schema. Pure; a valid document in, every default computed. */
-export const resolveProject = (project: Project): ResolvedProject =>
-  resolveGroup(rootNode, project as Tree, '') as unknown as ResolvedProject;
+/** Lays the document over the schema. Pure; a valid document in, every default computed, floors by their outlines. */
+export function resolveProject(project: Project): ResolvedProject {
+  const resolved = resolveGroup(rootNode, project as Tree, '') as unknown as ResolvedProject;
+  return { ...resolved, house: { ...resolved.house, rooms: roomsByOutline(resolved.house.rooms) } };
+}
 
 type Tree = Readonly<Record<string, unknown>> | undefined;
 

@@ -1,15 +1,7 @@
+import { lengthOfWay } from '../drawn/way.ts';
 import { printQuantity } from '../quantity/index.ts';
 import type { Project } from '../schema/project.ts';
 import { asked, type Problem } from './problem.ts';
-
-type Point = readonly [number, number, number];
-
-/** m along a way of points, rises included; 0 for fewer than two points. */
-const lengthOfWay = (points: readonly Point[]): number =>
-  points.slice(1).reduce((sum, to, i) => {
-    const from = points[i] ?? to;
-    return sum + Math.hypot(to[0] - from[0], to[1] - from[1], to[2] - from[2]);
-  }, 0);
 
 /** How far a drawn way may be from the entered length, as a share of that length. Bends are rounded and tapes sag. */
 const slack = 0.1;

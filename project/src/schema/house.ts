@@ -77,7 +77,7 @@ const rooms = map(
     }),
     floorArea: quantity('area', {
       label: 'Floor area',
-      help: 'Wall to wall. An outline, where drawn, is used instead.',
+      help: 'Wall to wall. An outline that is drawn whole is used instead; both are asked about where they differ by more than a tenth.',
       neededBy: ['loads', 'air'],
       plausible: { min: 1, max: 200 },
       possible: { min: 0 },

@@ -1,4 +1,5 @@
 import type { Agreement, Plan, TradeResults } from '@kneewall/engine';
+import { lazy, Suspense } from 'react';
 import { Scroll } from '../../look/Scroll.tsx';
 import { Sheet } from '../../look/Sheet.tsx';
 import { Drivers } from '../../quantity/Drivers.tsx';
@@ -6,13 +7,15 @@ import { Quantity, QuantityRange } from '../../quantity/Quantity.tsx';
 import { useSession } from '../../services.ts';
 import { BalanceSheet } from './BalanceSheet.tsx';
 import { CurvesSheet } from './ducts/CurvesSheet.tsx';
-import { DuctsSheet } from './ducts/DuctsSheet.tsx';
 import { OutcomeOr } from './OutcomeOr.tsx';
 import { PressureLadder } from './PressureLadder.tsx';
 import { SizesSheet } from './SizesSheet.tsx';
 import { WaysSheet } from './WaysSheet.tsx';
 
 type Air = TradeResults['air'];
+
+/** The drawing comes with the first look at it: it is not needed before any other screen. */
+const DuctsSheet = lazy(() => import('./ducts/DuctsSheet.tsx').then((m) => ({ default: m.DuctsSheet })));
 
 /** What flows, what uses up the blower's pressure, and what reaches each room. */
 export function AirResultSheets({ result, agreement, plan }: { result: Air; agreement: Agreement; plan: Plan }) {
@@ -44,7 +47,9 @@ export function AirResultSheets({ result, agreement, plan }: { result: Air; agre
         )}
         {result.ladder.ok && <PressureLadder rungs={result.ladder.value} />}
       </Sheet>
-      <DuctsSheet plan={plan} />
+      <Suspense fallback={<Sheet title="The ducts">Drawing</Sheet>}>
+        <DuctsSheet plan={plan} />
+      </Suspense>
       <CurvesSheet plan={plan} />
       <SizesSheet outcome={result.sizing} />
       <WaysSheet outcome={plan.season.ways} />

@@ -1,6 +1,8 @@
 import { type DuctFact, type DuctFacts, madeOf, sizeWords } from '@kneewall/documents';
 import type { Plan } from '@kneewall/engine';
+import { nodeAt } from '@kneewall/project';
 import { FindingLine } from '../../../findings/FindingLine.tsx';
+import { FormNode } from '../../../form/FormNode.tsx';
 import { Quantity } from '../../../quantity/Quantity.tsx';
 import { useUnits } from '../../../services.ts';
 import { SizeStepper } from './SizeStepper.tsx';
@@ -31,6 +33,7 @@ export function ChosenDuct({ duct, facts, plan, hardest }: Props) {
       </dl>
       <SizeStepper duct={duct} />
       <Whole plan={plan} />
+      <WayInPlan id={duct.id} />
       <h4>What limits it</h4>
       <WayWords duct={duct} plan={plan} hardest={hardest} />
       <RoomWords duct={duct} facts={facts} plan={plan} />
@@ -45,6 +48,13 @@ export function ChosenDuct({ duct, facts, plan, hardest }: Props) {
       )}
     </section>
   );
+}
+
+/** The same field as in the form below, at hand where its section is looked at. */
+function WayInPlan({ id }: { id: string }) {
+  const path = ['routes', 'ducts', 'sections', id, 'points'];
+  const node = nodeAt(path)?.node;
+  return node ? <FormNode key={id} node={node} path={path} depth={1} /> : null;
 }
 
 function Fact({ term, children }: { term: string; children: React.ReactNode }) {

@@ -1,10 +1,12 @@
-import { type DuctLayout, type DuctPicture, lineHeight, pictureOf } from '@kneewall/documents';
+import { type DuctLayout, pictureOf } from '@kneewall/documents';
 import { type MouseEvent, useMemo } from 'react';
 import { useRoom } from '../../../look/useRoom.ts';
 import { useUnits } from '../../../services.ts';
+import { Duct, HandlerName, pointsOf, Rooms, Words } from './DuctShapes.tsx';
 import { nearestDuct } from './nearestDuct.ts';
 import { Scale } from './PlanScale.tsx';
-import { faceTexts, textsFor } from './planTexts.ts';
+import { faceTexts, roomy, textsFor } from './planTexts.ts';
+import { SizeGrip } from './SizeGrip.tsx';
 
 type Props = {
   readonly layout: DuctLayout;
@@ -12,13 +14,16 @@ type Props = {
   readonly chosen: string | undefined;
   readonly hardest: ReadonlySet<string>;
   readonly pick: (id: string) => void;
+  readonly refuse: (id: string) => void;
 };
 
+/** Half the side of a size grip as it is seen, px; a finger gets more. */
+const gripHalf = 9;
 /** Room round the house for labels, px. */
 const rim = { across: 12, along: 32 };
 
 /** The ducts from above, one pixel of the picture a pixel of the screen, so that its words stay readable. */
-export function DuctPlan({ layout, north, chosen, hardest, pick }: Props) {
+export function DuctPlan({ layout, north, chosen, hardest, pick, refuse }: Props) {
   const [ref, { width, em }] = useRoom<HTMLElement>();
   const letters = 0.75 * em;
   const units = useUnits();
@@ -36,6 +41,7 @@ export function DuctPlan({ layout, north, chosen, hardest, pick }: Props) {
             letters,
             mark: 0.62 * em,
             widthLeast: 5,
+            grip: { half: gripHalf, clear: width >= roomy },
             ductTexts: textsFor(width, units),
             faceTexts: faceTexts(width, units),
           }),
@@ -75,69 +81,13 @@ export function DuctPlan({ layout, north, chosen, hardest, pick }: Props) {
           {scaled && <Scale width={width} height={height} perMetre={perMetre} north={north} />}
         </svg>
       )}
+      {picture?.grips.map((grip) => {
+        const duct = layout.ducts.find((d) => d.duct.id === grip.id)?.duct;
+        const { size } = duct ?? {};
+        if (!duct || !size || (width < roomy && grip.id !== chosen)) return null;
+        const own = { duct: { ...duct, size }, grip, chosen: grip.id === chosen };
+        return <SizeGrip key={grip.id} {...own} pick={pick} refuse={refuse} />;
+      })}
     </figure>
-  );
-}
-
-const pointsOf = (spots: readonly (readonly [number, number])[]): string => spots.map((s) => s.join(',')).join(' ');
-
-function Rooms({ picture, letters }: { picture: DuctPicture; letters: number }) {
-  return (
-    <g className="duct-rooms">
-      {picture.rooms.map((room) => (
-        <polygon key={room.id} points={pointsOf(room.corners)} />
-      ))}
-      {picture.roomLabels.map((l) => (
-        <Words key={l.id} label={l} letters={letters} className="duct-room-name" />
-      ))}
-    </g>
-  );
-}
-
-type DrawnDuct = DuctPicture['ducts'][number];
-
-function Duct({ drawn, chosen, hard }: { drawn: DrawnDuct; chosen: boolean; hard: boolean }) {
-  const { duct, way, width, arrow } = drawn;
-  const points = pointsOf(way);
-  const size = Math.min(6, Math.max(3, width * 0.35));
-  return (
-    <g className={`duct ${duct.side} ${chosen ? 'chosen' : ''}`}>
-      <polyline className="duct-wall" points={points} strokeWidth={width + (chosen ? 6 : 2)} />
-      <polyline className="duct-inside" points={points} strokeWidth={Math.max(1, width - 1)} />
-      {hard && <polyline className="duct-hardest" points={points} />}
-      <path
-        className="duct-arrow"
-        d="M-1 -1.2 L1.2 0 L-1 1.2 Z"
-        transform={`translate(${arrow.at[0]} ${arrow.at[1]}) rotate(${arrow.turn}) scale(${size})`}
-      />
-    </g>
-  );
-}
-
-function HandlerName({ picture: { handler } }: { picture: DuctPicture }) {
-  const [x, y] = [0, 1].map((k) => handler.reduce((sum, c) => sum + (c[k] ?? 0), 0) / Math.max(1, handler.length));
-  return (
-    <text className="duct-handler-name" x={x} y={(y ?? 0) + 4}>
-      AH
-    </text>
-  );
-}
-
-type WordsProps = {
-  readonly label: DuctPicture['labels'][number];
-  readonly letters: number;
-  readonly className: string;
-};
-
-function Words({ label, letters, className }: WordsProps) {
-  const { lines, box } = label;
-  return (
-    <text className={className} x={box.x + box.width / 2} y={box.y}>
-      {lines.map((line, i) => (
-        <tspan key={line} x={box.x + box.width / 2} y={box.y + letters * (0.9 + i * lineHeight)}>
-          {line}
-        </tspan>
-      ))}
-    </text>
   );
 }

@@ -3,28 +3,42 @@ import type { Plan } from '@kneewall/engine';
 import { useMemo, useState } from 'react';
 import { Button } from '../../../look/Button.tsx';
 import { Sheet } from '../../../look/Sheet.tsx';
-import { useSession } from '../../../services.ts';
+import { usePlanner, useSession } from '../../../services.ts';
 import { ChosenDuct } from './ChosenDuct.tsx';
 import { DuctPlan } from './DuctPlan.tsx';
 import { DuctTables } from './DuctTables.tsx';
+import { NowAndBefore } from './NowAndBefore.tsx';
+import { boughtState, boughtWords } from './sizeChanges.ts';
 import './DuctsSheet.css';
 
 /** The network in plan: sizes, flows, pressures, and one section at a time to change. */
 export function DuctsSheet({ plan }: { plan: Plan }) {
-  const project = useSession((s) => s.project);
-  const [picked, pick] = useState<string>();
-  const facts = useMemo(() => ductFacts(plan, project), [plan, project]);
+  const project = useSession((s) => s.tried ?? s.project);
+  const tried = usePlanner((p) => p.tried);
+  const shown = tried ?? plan;
+  const [picked, setPicked] = useState<string>();
+  const [refused, refuse] = useState<string>();
+  const pick = (id: string) => {
+    setPicked(id);
+    refuse(undefined);
+  };
+  const facts = useMemo(() => ductFacts(shown, project), [shown, project]);
   const layout = useMemo(() => layOutDucts(facts), [facts]);
-  const ladder = plan.trades.air?.ladder;
+  const ladder = shown.trades.air?.ladder;
   const hardest = useMemo(
     () => new Set(ladder?.ok ? ladder.value.flatMap((rung) => rung.section ?? []) : []),
     [ladder],
   );
   if (facts.ducts.length === 0) return null;
   const chosen = facts.ducts.find((d) => d.id === picked);
+  const bought = refused === undefined ? undefined : boughtState(project.items, refused);
   return (
     <Sheet title="The ducts">
-      <DuctPlan layout={layout} north={facts.north} chosen={chosen?.id} hardest={hardest} pick={pick} />
+      <NowAndBefore plan={plan} tried={tried} />
+      <DuctPlan layout={layout} north={facts.north} chosen={chosen?.id} hardest={hardest} pick={pick} refuse={refuse} />
+      <p role="status" className="duct-refused">
+        {bought && chosen && `${chosen.tag}: ${boughtWords(bought)}`}
+      </p>
       <p className="field-help">{scaleWords(layout.scaled, layout.undrawn)}</p>
       <ul className="duct-choices" aria-label="Choose a section">
         {facts.ducts.map((d) => (
@@ -36,9 +50,12 @@ export function DuctsSheet({ plan }: { plan: Plan }) {
         ))}
       </ul>
       {chosen ? (
-        <ChosenDuct duct={chosen} facts={facts} plan={plan} hardest={hardest.has(chosen.id)} />
+        <ChosenDuct duct={chosen} facts={facts} plan={shown} hardest={hardest.has(chosen.id)} />
       ) : (
-        <p>Choose a section, here or in the picture, to see what limits it and to try another size.</p>
+        <p>
+          Choose a section, here or in the picture, to see what limits it. Pull its round grip outward for the next
+          larger stocked size, inward for the next smaller; Escape gives up.
+        </p>
       )}
       <DuctTables facts={facts} hardest={hardest} />
     </Sheet>

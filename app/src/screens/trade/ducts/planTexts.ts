@@ -2,8 +2,8 @@ import type { DuctFact, FaceFact } from '@kneewall/documents';
 import { lostWords, sizeWords } from '@kneewall/documents';
 import { printQuantity, type System } from '@kneewall/project';
 
-/** Pictures at least so wide have room for names. px. */
-const roomy = 700;
+/** Pictures at least so wide have room for names, and for a grip at every section. px. */
+export const roomy = 700;
 
 /** What stands beside a duct, the fullest first; a phone gets no names. */
 export const textsFor =
