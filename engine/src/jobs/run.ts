@@ -5,7 +5,7 @@ import { sizeDucts } from '../air/sizing/sizeDucts.ts';
 import { sizingKind, sizingVersion } from '../air/sizing/sizingJob.ts';
 import type { YearWeather } from '../climate/result.ts';
 import { isWeatherYear, type WeatherYear } from '../climate/weather/weatherYear.ts';
-import { summariseYear, yearJobKind } from '../climate/yearJob.ts';
+import { summariseYear, yearJobKind, yearJobVersion } from '../climate/yearJob.ts';
 import { improvements } from '../coupling/houseYear/improvements.ts';
 import {
   type ImprovementsInputs,
@@ -57,7 +57,7 @@ const throughYear =
 
 const kinds: Readonly<Record<string, { readonly version: number; readonly run: Run }>> = {
   [yearJobKind]: {
-    version: 3,
+    version: yearJobVersion,
     run: (inputs, host) => {
       const { blob } = inputs as { blob: string };
       return summariseYear(fileOf(blob, host), host.tell);
