@@ -3,8 +3,8 @@ import { Sheet } from '../../look/Sheet.tsx';
 import { ChargeDays } from './ChargeDays.tsx';
 import { DarkWeekChart } from './DarkWeekChart.tsx';
 import { OutcomeOr } from './OutcomeOr.tsx';
-import { PowerSizesTable } from './PowerSizesTable.tsx';
 import { PowerYearSheet } from './PowerYearSheet.tsx';
+import { WintersSheets } from './WintersSheets.tsx';
 
 /** One's own power through the year: what it carries, its hardest week, and its battery. */
 export function OffgridResultSheets({ result, season }: { result: TradeResults['offgrid']; season: Plan['season'] }) {
@@ -29,11 +29,7 @@ export function OffgridResultSheets({ result, season }: { result: TradeResults['
           {(year) => <ChargeDays charge={year.charge} cell={year.cell} />}
         </OutcomeOr>
       </Sheet>
-      <Sheet title="Other sizes">
-        <OutcomeOr outcome={season.power} what="What other sizes would do">
-          {(year) => <PowerSizesTable sizes={year.sizes} />}
-        </OutcomeOr>
-      </Sheet>
+      <WintersSheets season={season} />
     </>
   );
 }

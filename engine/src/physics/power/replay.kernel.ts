@@ -81,14 +81,14 @@ export function replay(
     const takes = Math.max(0, Math.min(chargeAt[at]!, (energy - stored) * takesRate));
     const spare = sun + gives - idle;
     let direct = directs[i]!;
-    let wanted = load < most ? load : most;
+    let wanted = Math.min(load, most);
     let bus = sun;
     let carried = 0;
     if (rated > 0) {
       const short = load > 0 && (load > most || spare < direct);
       running = stored < startAt || short || (running && stored < stopAt && takes > 0);
       if (running) {
-        carried = load < rated ? load : rated;
+        carried = Math.min(load, rated);
         const room = Math.max(0, takes - Math.max(0, sun - idle));
         const charging = Math.min(charger.most, rated - carried, room / charger.kept);
         bus = sun + charging * charger.kept;
@@ -111,11 +111,11 @@ export function replay(
     const over = bus - drawn - warming;
     let heat = warming;
     if (over > 0) {
-      const charge = over < takes ? over : takes;
+      const charge = Math.min(over, takes);
       stored += charge * intoStore;
       heat += charge * lostIn;
     } else {
-      const discharge = -over < gives ? -over : gives;
+      const discharge = Math.min(-over, gives);
       stored -= discharge * fromStore;
       heat += discharge * lostOut;
     }
