@@ -57,7 +57,7 @@ describe('contour lines', () => {
   });
 
   it('are drawn at round values inside the range', () => {
-    expect(roundLevels(1949, 3224, 6)).toEqual([2000, 2500, 3000]);
+    expect(roundLevels(1949, 3224, 6)).toEqual([2000, 2250, 2500, 2750, 3000]);
     expect(roundLevels(0, 100, 5)).toEqual([20, 40, 60, 80]);
     expect(roundLevels(5, 5, 5)).toEqual([]);
   });

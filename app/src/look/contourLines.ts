@@ -88,7 +88,7 @@ export function roundLevels(low: number, high: number, about: number): readonly 
   if (!(high > low)) return [];
   const raw = (high - low) / about;
   const power = 10 ** Math.floor(Math.log10(raw));
-  const step = power * ([1, 2, 5, 10].find((m) => m * power >= raw) ?? 10);
+  const step = power * ([1, 2, 2.5, 5, 10].find((m) => m * power >= raw) ?? 10);
   const first = Math.ceil(low / step + 1e-9);
   return Array.from({ length: Math.max(0, Math.ceil(high / step - 1e-9) - first) }, (_, i) => (first + i) * step);
 }

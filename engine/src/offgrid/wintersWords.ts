@@ -11,6 +11,7 @@ const hours = (seconds: number, print: Printer): string =>
 const litres = (print: Printer, amount: number): string =>
   print.inUnit(amount / 1000, 'volume', print.system === 'us' ? 'gal' : 'L');
 const likely = (j: Judged): number => (j.value.ok && typeof j.value.value === 'number' ? j.value.value : 0);
+const days = (n: number): string => `${Math.round(n)} ${Math.round(n) === 1 ? 'day' : 'days'}`;
 /** `3 of 20 winters` */
 const inWinters = (j: Judged): string =>
   likely(j) === 0 ? `none of ${fact(j, 'of')} winters` : `${likely(j)} of ${fact(j, 'of')} winters`;
@@ -25,7 +26,7 @@ const gas =
 
 /** The longest dark spell, and whether it is got through without the generator. */
 const spells = (j: Judged): string =>
-  `In the middle winter sun gives less than half of what is drawn for up to ${Math.round(fact(j, 'longestDark'))} days on end, in one of ten for ${Math.round(fact(j, 'longestDarkTenth'))}; without a generator the longest such spell got through without want is ${Math.round(fact(j, 'survivedDark'))} days.`;
+  `In the middle winter sun gives less than half of what is drawn for up to ${Math.round(fact(j, 'longestDark'))} days on end, in one of ten for ${Math.round(fact(j, 'longestDarkTenth'))}; without a generator the longest such spell got through without want is ${days(fact(j, 'survivedDark'))}.`;
 
 const say: Readonly<Record<string, Say>> = {
   'winters-heat': (j, print) => ({

@@ -1,11 +1,11 @@
 import type { WinterSizes } from '@kneewall/engine';
 import { printQuantity, type QuantityKind } from '@kneewall/project';
-import { type ContourLine, contourLines, roundLevels } from '../../look/contourLines.ts';
+import { type ContourLine, contourLines, type Point, roundLevels } from '../../look/contourLines.ts';
 import { useUnits } from '../../services.ts';
 import './SizeLines.css';
 
-const [wide, tall] = [100, 84];
-const room = { left: 17, top: 3, right: 4, bottom: 14 };
+const [wide, tall] = [100, 82];
+const room = { left: 20, top: 3, right: 9, bottom: 9 };
 /** Lines drawn, about. */
 const about = 6;
 
@@ -26,7 +26,9 @@ export function SizeLines({
   const y = (step: number): number => room.top + down - (down * step) / steps.y;
   const all = hours.flat();
   const levels = roundLevels(Math.min(...all), Math.max(...all), about);
-  const own = { x: x(stepOf(sizes.panels, sizes.own.panels)), y: y(stepOf(sizes.battery, sizes.own.battery)) };
+  const mark = [stepOf(sizes.panels, sizes.own.panels), stepOf(sizes.battery, sizes.own.battery)] as const;
+  const own = { x: x(mark[0]), y: y(mark[1]) };
+  const labels = labelsOf(hours, levels, steps, mark);
   const path = (line: ContourLine): string => line.map(([c, r]) => `${x(c).toFixed(2)},${y(r).toFixed(2)}`).join(' ');
   return (
     <figure className="size-lines">
@@ -40,16 +42,11 @@ export function SizeLines({
             <polyline key={`${level}:${line[0]}`} className="size-lines-line" points={path(line)} />
           )),
         )}
-        {levels.map((level) => {
-          const at = labelPlace(contourLines(hours, level));
-          return (
-            at && (
-              <text key={level} className="size-lines-level" x={x(at[0])} y={y(at[1]) + 1.2}>
-                {level}
-              </text>
-            )
-          );
-        })}
+        {labels.map(({ level, at }) => (
+          <text key={level} className="size-lines-level" x={x(at[0])} y={y(at[1]) + 1.2}>
+            {level}
+          </text>
+        ))}
         <line className="size-lines-own" x1={own.x - 3} x2={own.x + 3} y1={own.y} y2={own.y} />
         <line className="size-lines-own" x1={own.x} x2={own.x} y1={own.y - 3} y2={own.y + 3} />
         <text className="size-lines-yours" x={own.x + 4} y={own.y + 1.4}>
@@ -67,10 +64,40 @@ function stepOf(sizes: readonly number[], size: number): number {
   return above <= 0 ? 0 : above - 1 + (size - low) / (high - low);
 }
 
-/** The middle of the longest line, where its number stands. */
-function labelPlace(lines: readonly ContourLine[]): ContourLine[number] | undefined {
-  const longest = [...lines].sort((a, b) => b.length - a.length)[0];
-  return longest?.[Math.floor(longest.length / 2)];
+/** Steps that a line's number keeps from the frame and from the mark of what is there. */
+const apart = 2.5;
+
+type Label = { readonly level: number; readonly at: Point };
+
+/** The numbers of the lines, each where it meets no other. */
+function labelsOf(
+  hours: readonly (readonly number[])[],
+  levels: readonly number[],
+  steps: { readonly x: number; readonly y: number },
+  mark: Point,
+): Label[] {
+  const placed: Label[] = [];
+  for (const level of levels) {
+    const at = labelPlace(contourLines(hours, level), steps, [mark, ...placed.map((l) => l.at)]);
+    if (at) placed.push({ level, at });
+  }
+  return placed;
+}
+
+/** Where a line's number stands: furthest inside the frame, clear of the mark and of other numbers; nowhere on lines that only graze a corner. */
+function labelPlace(
+  lines: readonly ContourLine[],
+  steps: { readonly x: number; readonly y: number },
+  taken: readonly Point[],
+): Point | undefined {
+  const inside = ([c, r]: Point): number => Math.min(c, steps.x - c, r, steps.y - r);
+  const clear = ([c, r]: Point): boolean =>
+    taken.every(([x, y]) => Math.abs(r - y) > 1.2 || c < x - apart || c > x + 2 * apart);
+  const places = lines.flat().filter((p) => clear(p) && inside(p) >= 1);
+  return places.reduce<Point | undefined>(
+    (best, p) => (best === undefined || Math.min(inside(p), apart) > Math.min(inside(best), apart) ? p : best),
+    places[Math.floor(places.length / 2)],
+  );
 }
 
 /** Marks at once, twice and so on what is there. */
