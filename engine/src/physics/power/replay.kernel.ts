@@ -18,7 +18,17 @@ export type ReplaySystem = {
   readonly floor: Float64Array;
   /** Share of the cells' distance from their surroundings that is left after a step. */
   readonly decay: number;
-  readonly hours: number;
+  /** kWh of the battery between which the generator starts and stops. */
+  readonly startAt: number;
+  readonly stopAt: number;
+  /** W for each kWh that it may give and take in a step, and kWh for each W that goes in and out. */
+  readonly givesRate: number;
+  readonly takesRate: number;
+  readonly intoStore: number;
+  readonly fromStore: number;
+  /** Share of what goes in and out that warms the cells. */
+  readonly lostIn: number;
+  readonly lostOut: number;
 };
 
 /** Demand with the direct current it takes through the inverter, the same for every size of arrays and battery. */
@@ -29,9 +39,23 @@ export const replayDemand = (demand: Omit<ReplayDemand, 'direct'>, inverter: Own
 
 /** A system laid out for steps of so many hours. */
 export function replaySystem(system: PowerSystem, hours: number): ReplaySystem {
-  const { battery } = system;
+  const { battery, generator } = system;
   const floor = battery.capacity.map((share) => battery.energy * (1 - share * (1 - battery.kept)));
-  return { system, floor, decay: Math.exp((-battery.conductance * hours * 3600) / battery.heatCapacity), hours };
+  const { oneWay } = battery;
+  const perHour = 1000 / hours;
+  return {
+    system,
+    floor,
+    decay: Math.exp((-battery.conductance * hours * 3600) / battery.heatCapacity),
+    startAt: generator.startBelow * battery.energy,
+    stopAt: generator.stopAbove * battery.energy,
+    givesRate: perHour * oneWay,
+    takesRate: perHour / oneWay,
+    intoStore: oneWay / perHour,
+    fromStore: 1 / (oneWay * perHour),
+    lostIn: 1 - oneWay,
+    lostOut: 1 / oneWay - 1,
+  };
 }
 
 /** W that a step may lack, or the generator give, before it counts. */
@@ -56,17 +80,10 @@ export function replay(
 ): void {
   const { battery, inverter, charger, generator } = own.system;
   const { sun: suns, load: loads, direct: directs, ambient: ambients } = demand;
-  const { energy, oneWay, conductance } = battery;
-  const { charge: chargeAt, discharge: dischargeAt } = battery;
-  const { floor: floorAt, decay, hours } = own;
+  const { energy, conductance, charge: chargeAt, discharge: dischargeAt } = battery;
+  const { floor: floorAt, decay, startAt, stopAt, givesRate, takesRate, intoStore, fromStore, lostIn, lostOut } = own;
   const { idle, most } = inverter;
   const { rated } = generator;
-  const perHour = 1000 / hours;
-  const startAt = generator.startBelow * energy;
-  const stopAt = generator.stopAbove * energy;
-  const [givesRate, takesRate] = [perHour * oneWay, perHour / oneWay];
-  const [intoStore, fromStore] = [oneWay / perHour, 1 / (oneWay * perHour)];
-  const [lostIn, lostOut] = [1 - oneWay, 1 / oneWay - 1];
   let stored = energy * share;
   let cell = ambients[0]!;
   let running = false;
@@ -74,9 +91,7 @@ export function replay(
   for (let i = 0; i < loads.length; i++) {
     const sun = suns[i]! * arrays;
     const load = loads[i]!;
-    let at = Math.floor(cell - tableFrom);
-    if (at < 0) at = 0;
-    else if (at >= tableLength) at = tableLength - 1;
+    const at = Math.max(0, Math.min(tableLength - 1, Math.floor(cell - tableFrom)));
     const gives = Math.max(0, Math.min(dischargeAt[at]!, (stored - floorAt[at]!) * givesRate));
     const takes = Math.max(0, Math.min(chargeAt[at]!, (energy - stored) * takesRate));
     const spare = sun + gives - idle;
