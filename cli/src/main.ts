@@ -12,8 +12,10 @@ const usage = `Kneewall plans, builds and proves a ducted heat pump in a small h
 
   kneewall check FILE [--json] [--quick | --long] [--units us|si]
       What holds, what is tight, what fails, and what would mend it.
-  kneewall year FILE [--json] [--csv OUT] [--step SECONDS] [--units us|si]
-      The house through a year: heat, cooling, attic, and what it does alone.
+  kneewall year FILE [--json] [--csv OUT] [--step SECONDS] [--winters]
+                     [--units us|si]
+      The house through a year: heat, cooling, attic, and what it does alone;
+      with --winters also twenty winters on own power (some minutes).
   kneewall papers FILE --out DIR [--units us|si]
       Sheets to print: the ducts in plan, to scale, with sizes and flows.
   kneewall study FILE|DIR --out FILE [--samples N] [--seed S] [--workers W]

@@ -30,7 +30,9 @@ export { closureResidual } from './climate/weather/inspectYear.ts';
 export type { WeatherFormat, WeatherRead } from './climate/weather/read.ts';
 export { readWeather, sniffWeather } from './climate/weather/read.ts';
 export type { WeatherYear } from './climate/weather/weatherYear.ts';
-export { degreeDayBase, factsOfYear, monthsOfYear } from './climate/yearFacts.ts';
+export { tiesOfYear } from './climate/winters/tiesOfYear.ts';
+export { winterMaker } from './climate/winters/winterYear.ts';
+export { dailyRows, degreeDayBase, factsOfYear, monthsOfYear } from './climate/yearFacts.ts';
 export type { AgreedPoint, Agreement } from './coupling/agreement.ts';
 export type { DayCurves, HouseYear } from './coupling/houseYear/answers.ts';
 export type { Improvement } from './coupling/houseYear/improvements.ts';
@@ -42,6 +44,8 @@ export type { HeldBack, PowerYear } from './coupling/power/powerAnswers.ts';
 export type { PowerSizes } from './coupling/power/powerSizes.ts';
 export type { RunHours, UnitYear } from './coupling/season/unitAnswers.ts';
 export type { Way, Ways } from './coupling/ways/compareWays.ts';
+export type { WinterSizes, Winters } from './coupling/winters/wintersAnswers.ts';
+export { wintersKind } from './coupling/winters/wintersJob.ts';
 export { heldAirflow } from './equipment/blowerCurve.ts';
 export {
   apparatusDewPoint,

@@ -31,6 +31,7 @@ import { source as standard140 } from '../standard-140/measure.ts';
 import { source as syntheticYears } from '../synthetic-year/measure.ts';
 import { source as thinAir } from '../thin-air/measure.ts';
 import { source as weatherFiles } from '../weather-files/measure.ts';
+import { source as winters } from '../winters/measure.ts';
 import type { ValidationSource } from './row.ts';
 
 export const sources: readonly ValidationSource[] = [
@@ -65,6 +66,7 @@ export const sources: readonly ValidationSource[] = [
   atticField,
   sensitivity,
   syntheticYears,
+  winters,
   panels,
   ownPower,
 ];

@@ -38,6 +38,7 @@ const planOf = (...findings: Finding[]): Plan => ({
     improvements: { ok: false, because: 'missing', paths: [] },
     ways: { ok: false, because: 'missing', paths: [] },
     power: { ok: false, because: 'missing', paths: [] },
+    winters: { ok: false, because: 'missing', paths: [] },
   },
   sources: {},
   problems: [],

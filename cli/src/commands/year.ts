@@ -3,17 +3,20 @@ import type { Project } from '@kneewall/project';
 import { exitCodes, Refused } from '../exit.ts';
 import { readOptions } from '../options.ts';
 import { painter } from '../print/text.ts';
+import { winterLines } from '../print/winters.ts';
 import { yearCsv, yearLines } from '../print/year.ts';
 import { readProject, writeWhole } from '../projectFile.ts';
 import { unitsOf } from '../units.ts';
 import { wantedJob } from '../wantedJob.ts';
+import { wintersOf } from '../wintersOf.ts';
 
-/** `kneewall year FILE [--json] [--csv OUT] [--step SECONDS]`: the house through a year, with what it takes and left to itself. */
+/** `kneewall year FILE [--json] [--csv OUT] [--step SECONDS] [--winters]`: the house through a year, with what it takes and left to itself; twenty winters on own power. */
 export async function year(args: readonly string[]): Promise<number> {
   const { values, positionals } = readOptions(
     args,
     {
       json: { type: 'boolean', default: false },
+      winters: { type: 'boolean', default: false },
       csv: { type: 'string' },
       step: { type: 'string', default: '900' },
       units: { type: 'string' },
@@ -29,13 +32,16 @@ export async function year(args: readonly string[]): Promise<number> {
   const { project } = await readProject(file);
   const units = unitsOf(values.units, project);
   const table = await runYear(project, file, step);
+  const winters = values.winters ? await wintersOf(project, file) : undefined;
   if (values.csv !== undefined) await writeWhole(values.csv, yearCsv(table));
-  if (values.json) process.stdout.write(`${JSON.stringify({ schema: 1, step, ...table.answers })}\n`);
+  if (values.json)
+    process.stdout.write(`${JSON.stringify({ schema: 1, step, ...table.answers, ...(winters ? { winters } : {}) })}\n`);
   else {
     const paint = painter(process.stdout.isTTY === true && process.env.NO_COLOR === undefined);
     const lines = yearLines(project, table.answers, units, paint);
+    const many = winters ? ['', ...winterLines(winters, units, paint)] : [];
     const written = values.csv === undefined ? [] : ['', `Every hour is in ${values.csv}.`];
-    process.stdout.write(`${[...lines, ...written].join('\n')}\n`);
+    process.stdout.write(`${[...lines, ...many, ...written].join('\n')}\n`);
   }
   return exitCodes.nothingFails;
 }

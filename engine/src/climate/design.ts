@@ -8,7 +8,16 @@ import { recordWorking } from '../plan/working.ts';
 import { binsOfMonths } from './bins.ts';
 import { hotDay, sunAboveAir } from './day.ts';
 import { guessed, monthsOf } from './months.ts';
-import type { ClimateBasis, ClimateMonth, ClimateResult, DesignDay, DesignNight, YearWeather } from './result.ts';
+import type {
+  ClimateBasis,
+  ClimateMonth,
+  ClimateResult,
+  DesignDay,
+  DesignNight,
+  Place,
+  WintersWeather,
+  YearWeather,
+} from './result.ts';
 import { isWeatherYear } from './weather/weatherYear.ts';
 import { summariseYear, type YearSummary, yearJob } from './yearJob.ts';
 
@@ -42,6 +51,7 @@ export function design({ project: { site }, results }: TradeInput): ClimateResul
     bins: attempt(() => (file === undefined ? binsOfMonths(required(months)) : required(file).bins)),
     facts: attempt(() => (file === undefined ? unresolved('missing', 'site.weather.blob') : required(file).facts)),
     year: attempt(() => yearOf(site, required(months), s)),
+    winters: attempt(() => wintersOf(site, required(months), file, s)),
     workings: { 'climate/pressure': steps },
     wanted: wantedOf(site, file),
   };
@@ -54,14 +64,29 @@ const seed = 1;
 function yearOf(site: Site, months: readonly ClimateMonth[], s: Scenario): YearWeather {
   const { blob } = site.weather;
   if (blob !== undefined) return { kind: 'file', blob, read: yearJob(site)?.inputs };
+  return { kind: 'months', months, place: placeOf(site, s), seed };
+}
+
+function placeOf(site: Site, s: Scenario): Place {
   const longitude = s.of(site.longitude);
-  const place = {
+  return {
     latitude: s.of(site.latitude),
     longitude,
     elevation: s.of(site.elevation),
     timeZone: s.maybe(site.timeZone) ?? Math.round(longitude / 15),
   };
-  return { kind: 'months', months, place, seed };
+}
+
+/** Many winters are made in any case: one imported year says how days hang together and no more. */
+function wintersOf(
+  site: Site,
+  months: readonly ClimateMonth[],
+  file: Outcome<YearSummary> | undefined,
+  s: Scenario,
+): WintersWeather {
+  if (file === undefined) return { months, place: placeOf(site, s), seed };
+  const { ties, place } = required(file);
+  return { months, place, ties, seed };
 }
 
 const basisOf = (site: Site): ClimateBasis =>

@@ -89,6 +89,33 @@ export type YearWeather =
   | { readonly kind: 'file'; readonly blob: string; readonly read: unknown }
   | { readonly kind: 'months'; readonly months: readonly ClimateMonth[]; readonly place: Place; readonly seed: number };
 
+/** Warmth, clearness and wind of a day, in this order. */
+export type Triple = readonly [number, number, number];
+export type Square = readonly [Triple, Triple, Triple];
+
+/**
+ * How a winter's days hang together: correlations of warmth, clearness and wind of one day (`now`) and of one day with
+ * the next (`next`, by rows: the earlier day's), of departures from the month's mean in that month's spread; and spreads.
+ */
+export type Ties = {
+  readonly now: Square;
+  readonly next: Square;
+  /** Spread of daily means of temperature within a month, as a share of what is usual at that temperature. */
+  readonly scatter: number;
+  /** Spread of daily means of wind within a month, as a share of its mean. */
+  readonly gusts: number;
+  /** Mean of highest less lowest of a day, K: by which places are told apart. */
+  readonly range: number;
+};
+
+/** Where many winters come from: twelve months, and how days hang together where an imported year says so. */
+export type WintersWeather = {
+  readonly months: readonly ClimateMonth[];
+  readonly place: Place;
+  readonly ties?: Ties;
+  readonly seed: number;
+};
+
 export type ClimateResult = ResultBase & {
   readonly basis: ClimateBasis;
   readonly latitude: Outcome<number>;
@@ -101,4 +128,5 @@ export type ClimateResult = ResultBase & {
   readonly bins: Outcome<readonly TemperatureBin[]>;
   readonly facts: Outcome<YearFacts>;
   readonly year: Outcome<YearWeather>;
+  readonly winters: Outcome<WintersWeather>;
 };

@@ -52,6 +52,25 @@ export const sources: Sources = {
     title: 'Day-to-day ties of weather, set to those of the files in validation/weather-files',
     standing: 'project',
   },
+  'climate.winter-ties': {
+    title: 'Ties of warmth, clearness and wind from day to day, read off the files in validation/weather-files',
+    standing: 'project',
+  },
+  'climate.monthly-spread': {
+    title: 'Erbs, Klein and Beckman, spread of monthly mean temperatures from year to year',
+    edition: '1983',
+    standing: 'from memory',
+  },
+  'climate.year-to-year': {
+    title:
+      'Common practice, no source, not validated: a month’s sun differs by a tenth from year to year, its wind by an eighth, and three tenths of a departure go over into the next month',
+    standing: 'common practice',
+  },
+  'climate.winters': {
+    title:
+      'Vector autoregression of daily warmth, clearness and wind, held against weather files within months; rare winters not validated',
+    standing: 'project',
+  },
   'climate.synthetic': {
     title:
       'Daily clearness by Bendt, Collares-Pereira & Rabl 1981, tied from day to day as in Graham, Hollands & Huget 1988',

@@ -60,7 +60,7 @@ const least = 0.05;
  * Clearness of a month's days from numbers of a normal distribution, by the distribution of Bendt, Collares-Pereira &
  * Rabl 1981, moved until the sun of the month is what its clearness says. Polar night has none to move.
  */
-function clearnessOf(mean: number, z: readonly number[], first: number, latitude: number): number[] {
+export function clearnessOf(mean: number, z: readonly number[], first: number, latitude: number): number[] {
   const above = z.map((_, d) => extraterrestrialDay(latitude, first + d + 1, solarConstant));
   const all = above.reduce((a, x) => a + x, 0);
   const most = 0.6313 + 0.267 * mean - 11.9 * (mean - 0.75) ** 8;

@@ -22,6 +22,19 @@ import type { WeatherYear } from './weather/weatherYear.ts';
 export function syntheticYear(months: readonly ClimateMonth[], place: Place, seed: number): WeatherYear {
   const chance = chanceOf(seed);
   const days = syntheticDays(months, place.latitude, chance);
+  return yearOfDays(months, place, days, winds(months, chance), sunHours(place));
+}
+
+type Winds = Pick<WeatherYear, 'windSpeed' | 'windDirection'>;
+
+/** Hours made of days: each day's shape of warmth and sun, vapour and wind as given. `hours` are the place's own. */
+export function yearOfDays(
+  months: readonly ClimateMonth[],
+  place: Place,
+  days: readonly SyntheticDay[],
+  wind: Winds,
+  hours: SunHours,
+): WeatherYear {
   const pressure = standardPressure(place.elevation);
   const dryBulb = temperatures(months, days);
   const humidity = humidities(months, dryBulb, pressure);
@@ -35,8 +48,8 @@ export function syntheticYear(months: readonly ClimateMonth[], place: Place, see
     dryBulb,
     ...humidity,
     pressure: new Float64Array(8760).fill(pressure),
-    ...winds(months, chance),
-    ...sunOf(days, place),
+    ...wind,
+    ...sunOf(days, place.latitude, hours),
   };
 }
 
@@ -90,13 +103,12 @@ function meanRange(t: Float64Array, from: number, to: number): number {
 function humidities(months: readonly ClimateMonth[], t: Float64Array, pressure: number) {
   const relativeHumidity = new Float64Array(8760);
   const dew = new Float64Array(8760);
+  const most = t.map((x) => saturationRatio(x, pressure));
+  const ofDay = Float64Array.from({ length: 365 }, (_, d) => saturationRatio(mean(t, d * 24, d * 24 + 24), pressure));
   months.forEach((m, month) => {
     const { from, to } = inMonth(month);
-    const rh = (i: number, share: number): number => {
-      const day = i - (i % 24);
-      const held = share * saturationRatio(mean(t, day, day + 24), pressure);
-      return Math.min(1, held / saturationRatio(t[i] ?? 0, pressure));
-    };
+    const rh = (i: number, share: number): number =>
+      Math.min(1, (share * (ofDay[Math.floor(i / 24)] ?? 0)) / (most[i] ?? 1));
     const meanOf = (share: number): number => {
       let sum = 0;
       for (let i = from; i < to; i += 3) sum += rh(i, share);
@@ -105,7 +117,7 @@ function humidities(months: readonly ClimateMonth[], t: Float64Array, pressure: 
     const share = bisect((x) => meanOf(x) - m.relativeHumidity, 0, 3);
     for (let i = from; i < to; i++) {
       relativeHumidity[i] = rh(i, share);
-      dew[i] = dewPoint((relativeHumidity[i] ?? 0) * saturationRatio(t[i] ?? 0, pressure), pressure);
+      dew[i] = dewPoint((relativeHumidity[i] ?? 0) * (most[i] ?? 0), pressure);
     }
   });
   return { relativeHumidity, dewPoint: dew };
@@ -130,14 +142,26 @@ function winds(months: readonly ClimateMonth[], chance: Chance) {
   return { windSpeed, windDirection };
 }
 
+/** Light above the air in an hour, W/m² on the level, how the air thins it, and the zenith of its mean. */
+type SunHour = { readonly above: number; readonly zenith: number; readonly thinning: number };
+/** The hours of each day of the year. */
+export type SunHours = readonly (readonly SunHour[])[];
+
+/** Where the sun stands in every hour of a place's year: the same for all years made for it. */
+export const sunHours = (place: Place): SunHours =>
+  Array.from({ length: 365 }, (_, d) => {
+    const normal = extraterrestrialNormal(d + 1, solarConstant);
+    return Array.from({ length: 24 }, (_h, h) => hourOfSun(place, d, h, normal));
+  });
+
 /** A day's sun spread over its hours as the sun stands, thinner where it is low, and split into direct and sky light. */
-function sunOf(days: readonly SyntheticDay[], place: Place) {
+function sunOf(days: readonly SyntheticDay[], latitude: number, all: SunHours) {
   const [ghi, dni, dhi] = [new Float64Array(8760), new Float64Array(8760), new Float64Array(8760)];
   days.forEach((day, d) => {
     const normal = extraterrestrialNormal(d + 1, solarConstant);
-    const hours = Array.from({ length: 24 }, (_, h) => hourOfSun(place, d, h, normal));
+    const hours = all[d] ?? [];
     // The same sun above the air that months state their clearness by.
-    const above = extraterrestrialDay(place.latitude, d + 1, solarConstant) * 1000;
+    const above = extraterrestrialDay(latitude, d + 1, solarConstant) * 1000;
     const thinned = hours.reduce((a, x) => a + x.above * x.thinning, 0);
     if (thinned <= 0) return;
     hours.forEach((x, h) => {
@@ -151,7 +175,7 @@ function sunOf(days: readonly SyntheticDay[], place: Place) {
 }
 
 /** Extraterrestrial light on the level in an hour, W/m², as the mean of its quarters; and how its way through the air thins it. */
-function hourOfSun(place: Place, day: number, hour: number, normal: number) {
+function hourOfSun(place: Place, day: number, hour: number, normal: number): SunHour {
   const quarters = Array.from({ length: 4 }, (_, q) => {
     const local = (day * 24 + hour + (q + 0.5) / 4) * 3600;
     return sunPosition({ time: newYear + local - place.timeZone * 3600, ...place }).zenith;

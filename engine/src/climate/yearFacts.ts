@@ -72,7 +72,7 @@ type Day = {
   readonly wind: number;
 };
 
-function dailyRows(year: WeatherYear): Day[] {
+export function dailyRows(year: WeatherYear): Day[] {
   const perDay = Math.round(86_400 / year.stepSeconds);
   return Array.from({ length: Math.floor(year.dryBulb.length / perDay) }, (_, d) => {
     const part = (x: Float64Array) => x.subarray(d * perDay, (d + 1) * perDay);

@@ -2,18 +2,23 @@ import type { ResolvedProject } from '@kneewall/project';
 import { type Job, makeJob } from '../jobs/job.ts';
 import { scenario } from '../plan/scenario.ts';
 import { binsOfHours } from './bins.ts';
-import type { ClimateMonth, TemperatureBin, YearFacts } from './result.ts';
+import type { ClimateMonth, Place, TemperatureBin, Ties, YearFacts } from './result.ts';
 import type { WeatherYear } from './weather/weatherYear.ts';
-import { factsOfYear, monthsOfYear } from './yearFacts.ts';
+import { tiesOfYear } from './winters/tiesOfYear.ts';
+import { dailyRows, factsOfYear, monthsOfYear } from './yearFacts.ts';
 
 /** What a plan needs of a year of weather: a few numbers instead of a hundred thousand. */
 export type YearSummary = {
   readonly facts: YearFacts;
   readonly months: readonly ClimateMonth[];
   readonly bins: readonly TemperatureBin[];
+  readonly ties: Ties;
+  /** Where the file says it stands, for winters made after it. */
+  readonly place: Place;
 };
 
 export const yearJobKind = 'climate/year';
+export const yearJobVersion = 4;
 
 /**
  * The job that reads a weather file through, so that the plan itself never has to hold it; undefined where no file is
@@ -26,7 +31,7 @@ export function yearJob(site: ResolvedProject['site']): Job | undefined {
   const s = scenario();
   const place = [site.latitude, site.longitude, site.elevation, site.timeZone].map((x) => s.maybe(x) ?? null);
   const inputs = { blob, format: 'choice' in format ? format.choice : null, columns, place };
-  return makeJob(yearJobKind, 3, inputs, 'short');
+  return makeJob(yearJobKind, yearJobVersion, inputs, 'short');
 }
 
 /** Everything the plan takes from a year. `tell` hears how far it is. */
@@ -37,5 +42,7 @@ export function summariseYear(year: WeatherYear, tell: (done: number, total: num
   tell(2, 3);
   const bins = binsOfHours(year.dryBulb, year.stepSeconds / 3600);
   tell(3, 3);
-  return { facts, months, bins };
+  const { latitude, longitude, elevation, timeZone } = year;
+  const ties = tiesOfYear(dailyRows(year), months, latitude);
+  return { facts, months, bins, ties, place: { latitude, longitude, elevation, timeZone } };
 }

@@ -5,7 +5,7 @@ import { sizeDucts } from '../air/sizing/sizeDucts.ts';
 import { sizingKind, sizingVersion } from '../air/sizing/sizingJob.ts';
 import type { YearWeather } from '../climate/result.ts';
 import { isWeatherYear, type WeatherYear } from '../climate/weather/weatherYear.ts';
-import { summariseYear, yearJobKind } from '../climate/yearJob.ts';
+import { summariseYear, yearJobKind, yearJobVersion } from '../climate/yearJob.ts';
 import { improvements } from '../coupling/houseYear/improvements.ts';
 import {
   type ImprovementsInputs,
@@ -19,6 +19,7 @@ import { unitYear } from '../coupling/season/unitYear.ts';
 import { type UnitYearInputs, unitYearKind, unitYearVersion } from '../coupling/season/unitYearJob.ts';
 import { compareWays } from '../coupling/ways/compareWays.ts';
 import { type WaysInputs, waysKind, waysVersion } from '../coupling/ways/waysJob.ts';
+import { wintersKind, wintersVersion } from '../coupling/winters/wintersJob.ts';
 import { type DaysInputs, daysJobKind, daysJobVersion, runDays } from '../loads/dynamic/daysJob.ts';
 import { studyKind, studyVersion, totalsKind, totalsVersion } from '../loads/dynamic/studyJob.ts';
 import { houseYearKind, houseYearVersion, type YearInputs } from '../loads/dynamic/yearJob.ts';
@@ -57,7 +58,7 @@ const throughYear =
 
 const kinds: Readonly<Record<string, { readonly version: number; readonly run: Run }>> = {
   [yearJobKind]: {
-    version: 3,
+    version: yearJobVersion,
     run: (inputs, host) => {
       const { blob } = inputs as { blob: string };
       return summariseYear(fileOf(blob, host), host.tell);
@@ -76,6 +77,7 @@ const kinds: Readonly<Record<string, { readonly version: number; readonly run: R
     run: (inputs) => attempt(() => balanceAir(inputs as BalanceInput)),
   },
   [waysKind]: { version: waysVersion, run: throughYear<WaysInputs>(compareWays) },
+  [wintersKind]: { version: wintersVersion, run: inOneGo(wintersKind) },
   [studyKind]: { version: studyVersion, run: inOneGo(studyKind) },
   [totalsKind]: { version: totalsVersion, run: inOneGo(totalsKind) },
   [houseYearKind]: {

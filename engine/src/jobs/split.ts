@@ -1,3 +1,6 @@
+import { winterRows } from '../coupling/winters/winterRows.ts';
+import { wintersAnswers } from '../coupling/winters/wintersAnswers.ts';
+import { type WintersInputs, wintersKind } from '../coupling/winters/wintersJob.ts';
 import { type StudyInputs, studyAnswers, studyRows } from '../loads/dynamic/study.ts';
 import {
   studyKind,
@@ -36,6 +39,14 @@ export function splitOf({ kind, inputs }: Pick<Job, 'kind' | 'inputs'>): SplitJo
       count: totalsCount(totals),
       rows: (from, to, tell) => totalsRows(totals, from, to, tell),
       answers: (rows) => totalsAnswers(totals, rows),
+    };
+  }
+  if (kind === wintersKind) {
+    const winters = inputs as WintersInputs;
+    return {
+      count: winters.count,
+      rows: (from, to, tell) => winterRows(winters, from, to, tell),
+      answers: (rows) => wintersAnswers(winters, rows),
     };
   }
   return undefined;

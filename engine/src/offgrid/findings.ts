@@ -5,6 +5,7 @@ import { batteryFindings } from './batteryFindings.ts';
 import { type Found, found } from './draftOf.ts';
 import { generatorFindings } from './generatorFindings.ts';
 import type { OffgridResult } from './result.ts';
+import { wintersFindings } from './wintersFindings.ts';
 
 /** What one's own power has to answer for; on the grid nothing. */
 export function findings(result: OffgridResult, view: PlanView): Drafts {
@@ -15,6 +16,7 @@ export function findings(result: OffgridResult, view: PlanView): Drafts {
     standingShare(view),
     emptyNights(view),
     ...batteryFindings(result, view),
+    ...wintersFindings(result, view),
   ];
   return {
     drafts: all.map((f) => f.draft),

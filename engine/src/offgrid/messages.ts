@@ -1,12 +1,15 @@
 import type { Judged, Words } from '../plan/judge.ts';
 import type { Printer } from '../plan/printer.ts';
 import { unknownWords } from '../plan/unknownWords.ts';
+import { wintersWords } from './wintersWords.ts';
 
 type Say = (j: Judged, print: Printer) => Words;
 
 const fact = (j: Judged, key: string): number => Number(j.facts?.[key] ?? 0);
 const has = (j: Judged, key: string): boolean => j.facts?.[key] !== undefined;
 const done = 'Nothing to do.';
+/** One year passes: that is no promise for the next. */
+const doneForOne = 'Nothing to do for a year like this one. Before you rely on it, work out the twenty winters.';
 const likely = (j: Judged): number =>
   j.value.ok ? (typeof j.value.value === 'number' ? j.value.value : j.value.value.likely) : 0;
 const hours = (j: Judged, print: Printer): string =>
@@ -30,7 +33,7 @@ const heldWords = (j: Judged, print: Printer): string => {
   return `${held}${fact(j, 'burning') > 0 ? stove : ''}${lowest}`;
 };
 
-const ordinary = 'One ordinary year states energy, not what a rare winter brings.';
+const ordinary = 'One ordinary year states energy and promises nothing: twenty winters say how often it fails.';
 const electric =
   'Batteries and panels stay live with every switch off, and a short across a battery burns: have a licensed electrician wire it, by the local code and the makers’ instructions.';
 const gas =
@@ -42,24 +45,24 @@ const say: Readonly<Record<string, Say>> = {
   'heat-hours': (j, print) => ({
     what:
       likely(j) === 0
-        ? `Power keeps the house from growing cold in every hour of an ordinary year. ${heldWords(j, print)}`
+        ? `In this one ordinary year power leaves the house cold in no hour. ${heldWords(j, print)}`
         : `For ${hours(j, print)} of an ordinary year the house is more than ${print.quantity(3, 'temperature-difference')} too cold for want of power. ${heldWords(j, print)}`,
     why: `An empty battery cools the house, and pipes freeze in a cold one. ${ordinary}`,
     mend:
       j.status === 'ok'
-        ? done
+        ? doneForOne
         : 'Keep the stove and its wood for those hours. Seal and insulate first, then look at more panels, and at a generator that starts by itself.',
     caution: electric,
   }),
   'without-generator': (j, print) => ({
     what:
       likely(j) === 0
-        ? `Even if the generator never starts, no hour of an ordinary year is cold. ${heldWords(j, print)}`
+        ? `Even if the generator never starts, no hour of this one ordinary year is cold. ${heldWords(j, print)}`
         : `If the generator does not start, the house is more than ${print.quantity(3, 'temperature-difference')} too cold for ${hours(j, print)} of an ordinary year. ${heldWords(j, print)}`,
     why: `That much hangs on one engine. ${ordinary}`,
     mend:
       j.status === 'ok'
-        ? done
+        ? doneForOne
         : fact(j, 'burning') > 0
           ? 'The stove is too small for that alone, or too far from the other rooms. Seal and insulate first, and have a plan for draining the pipes.'
           : 'Have a second source of heat that needs no electricity, such as a stove, with wood for those hours, and enter it; and have a plan for draining the pipes.',
@@ -84,11 +87,11 @@ const say: Readonly<Record<string, Say>> = {
     caution: exhaust,
   }),
   'dark-days': (j, print) => ({
-    what: `A full battery carries the house for ${inDays(likely(j), print)} without any sun or generator in days of about ${print.quantity(fact(j, 'outdoor'), 'temperature')}${has(j, 'mildDays') ? `, for ${inDays(fact(j, 'mildDays'), print)} at ${print.quantity(fact(j, 'mild'), 'temperature')}` : ''}. For up to ${Math.round(fact(j, 'spell'))} days on end the sun gives less than half of what is drawn; without the generator the longest such spell that passes without want lasts ${Math.round(fact(j, 'survived'))}.`,
+    what: `A full battery carries the house for ${inDays(likely(j), print)} without any sun or generator in days of about ${print.quantity(fact(j, 'outdoor'), 'temperature')}${has(j, 'mildDays') ? `, for ${inDays(fact(j, 'mildDays'), print)} at ${print.quantity(fact(j, 'mild'), 'temperature')}` : ''}. In this one ordinary year, for up to ${Math.round(fact(j, 'spell'))} days on end, the sun gives less than half of what is drawn; without the generator the longest such spell that passes without want lasts ${Math.round(fact(j, 'survived'))}.`,
     why: `Dark and cold come together, and nobody mends a generator in an hour. ${ordinary}`,
     mend:
       j.status === 'ok'
-        ? done
+        ? doneForOne
         : 'Lower the set point while it is dark, give up what can wait, and keep a stove. A larger battery lasts longer but has to be filled by something.',
     caution: gas,
   }),
@@ -103,23 +106,23 @@ const say: Readonly<Record<string, Say>> = {
   'empty-nights': (j, print) => ({
     what:
       likely(j) === 0
-        ? 'Without the generator, no night of an ordinary year empties a battery that is more than half full at dusk.'
+        ? 'Without the generator, no night of this one ordinary year empties a battery that is more than half full at dusk.'
         : `Without the generator, ${print.value(j)} nights of an ordinary year empty a battery that is more than half full at dusk${has(j, 'hour') ? `, usually by ${clock(fact(j, 'hour'))}` : ''}.`,
     why: 'Running at low speed all night looks harmless and is what empties it.',
     mend:
       j.status === 'ok'
-        ? done
+        ? doneForOne
         : 'Warm the house while the sun shines and let it fall by a few degrees at night, or let the generator run in the evening rather than before dawn.',
   }),
   'cold-cells': (j, print) => ({
     what:
       likely(j) === 0
-        ? 'The cells are warm enough to charge on every morning of an ordinary year.'
+        ? 'The cells are warm enough to charge on every morning of this one ordinary year.'
         : `On ${print.value(j)} mornings of an ordinary year the cells are below freezing and take no charge; ${print.inUnit(fact(j, 'refused'), 'energy', 'kWh')} of sun a year are turned away.`,
     why: 'Lithium cells charged below freezing are damaged for good and can fail later; their electronics refuse, and the sun goes to waste just when it is scarce.',
     mend:
       j.status === 'ok'
-        ? done
+        ? doneForOne
         : fact(j, 'heater') > 0
           ? 'The heater is too small for the box, or starves with the battery: insulate the box first.'
           : `Put them into an insulated box with a small heater, or into a heated room where the fire code allows it.${has(j, 'boxed') ? ` A box of 50 mm of foam with a heater of ${print.quantity(150, 'electric-power')} leaves ${fact(j, 'boxed')} such mornings${has(j, 'boxedHours') ? ` and ${print.inUnit(fact(j, 'boxedHours'), 'time', 'h')} of generator` : ''}.` : ''}`,
@@ -149,6 +152,8 @@ const about: Readonly<Record<string, string>> = {
 };
 
 export function words(j: Judged, print: Printer): Words {
+  const ofWinters = wintersWords(j, print);
+  if (ofWinters) return ofWinters;
   if (j.status === 'unknown')
     return unknownWords(j, print, `It is not known yet ${about[j.id] ?? 'how the power holds out'}.`);
   const spoken = say[j.id];

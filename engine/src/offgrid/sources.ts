@@ -88,6 +88,11 @@ export const sources: Sources = {
     title: 'Common practice, no source: two days without sun with a generator at hand, three without',
     standing: 'common practice',
   },
+  'offgrid.winters': {
+    title:
+      'Common practice, no source: in no more than one winter of ten a day without heat, or a week if the engine does not start',
+    standing: 'common practice',
+  },
   'offgrid.standing': {
     title: 'Common practice, no source: what never rests stays below a quarter of winter’s electricity',
     standing: 'common practice',

@@ -8,6 +8,8 @@ const kindWord: Readonly<Record<string, string>> = {
   'loads/days': 'The cold night and the hot day, hour by hour',
   'loads/year': 'The house through a year',
   'coupling/unit-year': 'A year with the chosen unit and these ducts',
+  'coupling/power-year': 'A year on your own power',
+  'coupling/winters': 'Twenty winters on your own power',
   'coupling/ways': 'The ducts sealed, wrapped, buried, made anew, or kept inside',
   'coupling/improvements': 'What could be done to the house, in every combination',
   'air/sizing': 'The best stocked size of every duct',

@@ -1,10 +1,13 @@
 import type { Plan, TradeResults } from '@kneewall/engine';
+import { lazy, Suspense } from 'react';
 import { Sheet } from '../../look/Sheet.tsx';
 import { ChargeDays } from './ChargeDays.tsx';
 import { DarkWeekChart } from './DarkWeekChart.tsx';
 import { OutcomeOr } from './OutcomeOr.tsx';
-import { PowerSizesTable } from './PowerSizesTable.tsx';
 import { PowerYearSheet } from './PowerYearSheet.tsx';
+
+/** Fetched when it is shown: the page before its first drawing has no room for it. */
+const WintersSheets = lazy(() => import('./WintersSheets.tsx').then((m) => ({ default: m.WintersSheets })));
 
 /** One's own power through the year: what it carries, its hardest week, and its battery. */
 export function OffgridResultSheets({ result, season }: { result: TradeResults['offgrid']; season: Plan['season'] }) {
@@ -29,11 +32,9 @@ export function OffgridResultSheets({ result, season }: { result: TradeResults['
           {(year) => <ChargeDays charge={year.charge} cell={year.cell} />}
         </OutcomeOr>
       </Sheet>
-      <Sheet title="Other sizes">
-        <OutcomeOr outcome={season.power} what="What other sizes would do">
-          {(year) => <PowerSizesTable sizes={year.sizes} />}
-        </OutcomeOr>
-      </Sheet>
+      <Suspense fallback={null}>
+        <WintersSheets season={season} />
+      </Suspense>
     </>
   );
 }

@@ -33,7 +33,8 @@ export function PowerYearSheet({ outcome }: { outcome: Plan['season']['power'] }
             <MonthTable year={year} />
             <p className="field-help">
               Battery and inverter hold the unit back in the very quarter of an hour in which they are short. One
-              ordinary year states energy, not what a rare winter brings. Household use by the hour is assumed.
+              ordinary year states energy and promises nothing: the twenty winters below say how often it fails.
+              Household use by the hour is assumed.
             </p>
           </>
         )}

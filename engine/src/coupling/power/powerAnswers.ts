@@ -130,7 +130,7 @@ function monthsOf(run: PowerRun): PowerMonth[] {
   }));
 }
 
-function heldBack(run: PowerRun, unlimited: PowerRun): HeldBack {
+export function heldBack(run: PowerRun, unlimited: PowerRun): HeldBack {
   const sum = (x: Float64Array): number => x.reduce((a, b) => a + b, 0);
   const missing = ((sum(unlimited.record.heat) - sum(run.record.heat)) * run.hours) / 1000;
   return {

@@ -33,10 +33,14 @@ export type PowerWay = 'with-generator' | 'without-generator' | 'unlimited';
 
 export type PowerRuns = (way: PowerWay, tell: (done: number) => void) => PowerRun;
 
-/** House, unit, ducts and power made ready for their year. `tell` hears steps. */
+/** What of a year is run: so many days from one of its days, 0 to 364, on, round the year's end. */
+export type Span = { readonly firstDay: number; readonly days: number };
+
+/** House, unit, ducts and power made ready for their year, or a span of it. `tell` hears steps. */
 export function powerRuns(
-  inputs: PowerYearInputs,
+  inputs: Omit<PowerYearInputs, 'weather'>,
   year: WeatherYear,
+  span?: Span,
 ): { readonly steps: number; readonly run: PowerRuns } {
   const { house, unit, ducts, power } = inputs;
   const weather = houseWeather(year, Math.min(inputs.step, year.stepSeconds), house.horizon);
@@ -45,8 +49,10 @@ export function powerRuns(
   const layout = unitLayout(house, weather, unit, ducts, able, stove);
   const sun = sunAtBus(power.arrays, weather, house.groundReflectance);
   const { steps } = weather;
-  const outside = steps.outdoor[0] ?? 0;
   const perDay = Math.round(86_400 / steps.stepSeconds);
+  const from = (span?.firstDay ?? 0) * perDay;
+  const days = span?.days ?? steps.count / perDay;
+  const outside = steps.outdoor[from] ?? 0;
   const run: PowerRuns = (way, tell) => {
     const system = systemOf(power, way !== 'without-generator');
     const inside = power.battery.place === 'heated';
@@ -77,14 +83,14 @@ export function powerRuns(
     // A stove has no thermostat: it gives what its fire gives, from the first step on.
     if (power.stove) giveAll(loop.state, 1);
     const record = emptyRecord(steps.count);
-    runTogether(loop, steps.count - settling * perDay, settling * perDay);
-    for (let day = 0; day < steps.count / perDay; day++) {
-      runTogether(loop, day * perDay, perDay, record);
+    runTogether(loop, steps.count + from - settling * perDay, settling * perDay);
+    for (let day = 0; day < days; day++) {
+      runTogether(loop, from + day * perDay, perDay, record);
       tell((day + 1) * perDay);
     }
     return { record, weather, sun, hours: steps.stepSeconds / 3600 };
   };
-  return { steps: steps.count, run };
+  return { steps: days * perDay, run };
 }
 
 /** °C no room reaches: a fire does not stop at a set point. */

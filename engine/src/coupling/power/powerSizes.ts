@@ -38,7 +38,7 @@ function replay(
   arrays: number,
   battery: number,
 ): number {
-  const system = systemOf({ ...power, battery: scaled(power.battery, battery) }, true);
+  const system = systemOf({ ...power, battery: scaledBattery(power.battery, battery) }, true);
   const inside = power.battery.place === 'heated';
   const ambient = inside ? record.room : weather.steps.outdoor;
   const state = startPower(system, 0.6, ambient[0] ?? 0);
@@ -53,7 +53,7 @@ function replay(
   return steps * hours;
 }
 
-const scaled = (b: PowerInputs['battery'], by: number): PowerInputs['battery'] => ({
+export const scaledBattery = (b: PowerInputs['battery'], by: number): PowerInputs['battery'] => ({
   ...b,
   energy: b.energy * by,
   heater: b.heater * by,

@@ -103,7 +103,7 @@ describe('findings of own power', () => {
     const { plan } = evaluate(await loadProject('tern-ledge'), { [job.key]: year });
     expect(plan.findings.find((f) => f.id === 'offgrid/cold-cells')?.status).toBe('fails');
     const own = plan.findings.filter((f) => f.trade === 'offgrid');
-    expect(own.length).toBe(9);
+    expect(own.length).toBe(13);
     for (const f of own) {
       const value = typeof f.value === 'number' ? f.value : f.value?.likely;
       expect(value, f.id).toBe(plan.workings[f.working]?.at(-1)?.value);

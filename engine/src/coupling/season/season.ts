@@ -13,6 +13,8 @@ import type { PowerYear } from '../power/powerAnswers.ts';
 import { powerYearJob, type StandingDraw } from '../power/powerYearJob.ts';
 import type { Ways } from '../ways/compareWays.ts';
 import { waysJob } from '../ways/waysJob.ts';
+import type { Winters } from '../winters/wintersAnswers.ts';
+import { wintersCount, wintersJob, wintersStep } from '../winters/wintersJob.ts';
 import type { UnitYear } from './unitAnswers.ts';
 import { ductsInputs, unitInputs } from './unitInputs.ts';
 import { type UnitYearInputs, unitYearJob } from './unitYearJob.ts';
@@ -25,15 +27,29 @@ export type Season = {
   readonly ways: Outcome<Ways>;
   /** The year with the chosen unit on one's own power; nothing of it on the grid. */
   readonly power: Outcome<PowerYear>;
+  /** The same through many winters. */
+  readonly winters: Outcome<Winters>;
 };
 
 export type SeasonJobs = { readonly [K in keyof Season]: Outcome<Job> };
 
 const unknown: Outcome<never> = { ok: false, because: 'fault', paths: [] };
-export const noSeasonJobs: SeasonJobs = { unitYear: unknown, improvements: unknown, ways: unknown, power: unknown };
+export const noSeasonJobs: SeasonJobs = {
+  unitYear: unknown,
+  improvements: unknown,
+  ways: unknown,
+  power: unknown,
+  winters: unknown,
+};
 
 /** What nobody may look at, or nobody could work out. */
-export const noSeason: Season = { unitYear: unknown, improvements: unknown, ways: unknown, power: unknown };
+export const noSeason: Season = {
+  unitYear: unknown,
+  improvements: unknown,
+  ways: unknown,
+  power: unknown,
+  winters: unknown,
+};
 
 /** The jobs that run house, chosen unit and ducts together. Without unit or ducts the house can still be improved. */
 export function seasonJobs(
@@ -42,7 +58,7 @@ export function seasonJobs(
   house: Outcome<HouseCase>,
   kept?: PlainParts,
 ): SeasonJobs {
-  const { equipment, air, offgrid } = trades;
+  const { climate, equipment, air, offgrid } = trades;
   const chosen = attempt(() => {
     const { candidates, chosen: id } = known(equipment);
     return candidates[required(id)] ?? unresolved('missing', 'candidates');
@@ -54,6 +70,10 @@ export function seasonJobs(
     const own = unitInputs(model, project.candidates[model.id], inputs, required(ducts).flows.flow, scenario());
     return { house: inputs, weather, step: yearStep, unit: own, ducts: required(ducts) };
   });
+  const own = attempt(() => ({
+    power: required(known(offgrid).inputs),
+    standing: standingDraw(project, required(chosen).id),
+  }));
   return {
     unitYear: attempt(() => unitYearJob(required(unit), kept)),
     improvements: attempt(() =>
@@ -63,10 +83,11 @@ export function seasonJobs(
       const best = bestModel(known(air));
       return waysJob({ ...required(unit), ...(best ? { best } : {}) }, kept);
     }),
-    power: attempt(() => {
-      const power = required(known(offgrid).inputs);
-      const standing = standingDraw(project, required(chosen).id);
-      return powerYearJob({ ...required(unit), power, standing }, kept);
+    power: attempt(() => powerYearJob({ ...required(unit), ...required(own) }, kept)),
+    winters: attempt(() => {
+      const { weather: _one, ...rest } = required(unit);
+      const winters = required(known(climate).winters);
+      return wintersJob({ ...rest, ...required(own), winters, step: wintersStep, count: wintersCount }, kept);
     }),
   };
 }
@@ -105,6 +126,7 @@ export function seasonFrom(jobs: SeasonJobs, results: Results): { readonly seaso
       improvements: told<Improvements>(jobs.improvements),
       ways: told<Ways>(jobs.ways),
       power: told<PowerYear>(jobs.power),
+      winters: told<Winters>(jobs.winters),
     },
     wanted: all.filter((job) => !(job.key in results)),
   };

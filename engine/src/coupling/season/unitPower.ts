@@ -30,8 +30,13 @@ const cyclingLoss = 0.25;
  * What a unit gives and draws at an outdoor temperature, by speed. Outside its sheet it stands at the sheet's nearest
  * row: such hours are counted by whoever asks. Ends the enclosing attempt where it has no rows at its highest speed.
  */
-export function unitMoment(unit: UnitModel, mode: Mode, outdoor: number, pressure: number): UnitMoment {
-  const corrections = usualCorrections(unit);
+export function unitMoment(
+  unit: UnitModel,
+  mode: Mode,
+  outdoor: number,
+  pressure: number,
+  corrections = usualCorrections(unit),
+): UnitMoment {
   const points = speeds.flatMap((speed): SpeedPoint[] => {
     if (speed !== 'most' && !unit.rows.some((r) => r.mode === mode && r.speed === speed)) return [];
     const rows = rowsOf(unit, mode, speed);

@@ -1,4 +1,5 @@
 import type { WeatherYear } from '../../climate/weather/weatherYear.ts';
+import { usualCorrections } from '../../equipment/corrections.ts';
 import { type HouseInputs, heatingHours } from '../../loads/dynamic/houseInputs.ts';
 import { layOutHouse } from '../../loads/dynamic/layOutHouse.ts';
 import type { Layout, System } from '../../physics/building/index.ts';
@@ -91,9 +92,13 @@ export function unitRows(
   const coldest = Math.min(...model.rows.filter((r) => r.mode === 'heating').map((r) => r.outdoor));
   const stopped = (t: number): boolean => outdoorLeast !== undefined && t < outdoorLeast;
   const still: UnitMoment = [];
+  // The same for every row: found once.
+  const corrections = usualCorrections(model);
   return {
-    heating: temperatures.map((t) => (stopped(t) ? still : unitMoment(model, 'heating', t, pressure))),
-    cooling: temperatures.map((t) => (sensible.length > 0 ? unitMoment(model, 'cooling', t, pressure) : still)),
+    heating: temperatures.map((t) => (stopped(t) ? still : unitMoment(model, 'heating', t, pressure, corrections))),
+    cooling: temperatures.map((t) =>
+      sensible.length > 0 ? unitMoment(model, 'cooling', t, pressure, corrections) : still,
+    ),
     sensible: Float64Array.from(temperatures, (t) => onLine(sensible, t)),
     beyond: Uint8Array.from(temperatures, (t) => (t < coldest && !stopped(t) ? 1 : 0)),
   };

@@ -24,6 +24,8 @@ export {
 } from './incidence.ts';
 export { inverterOut } from './inverter.ts';
 export { joinedLoss, modulePower, skyAbove } from './modulePower.ts';
+export type { ReplayDemand, ReplaySystem } from './replay.kernel.ts';
+export { generatorSteps, replay, replayDemand, replaySystem, shortSteps } from './replay.kernel.ts';
 export { diodeAt, diodePoints } from './singleDiode.ts';
 export * as powerSlots from './slots.ts';
 export { coveredAfter, coversAnew, slides, snowLoss } from './snow.ts';
