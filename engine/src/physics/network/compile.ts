@@ -1,9 +1,10 @@
 import { indicesOf, numbersOf } from './columns.ts';
 import { type CompiledLaws, compileLaws } from './laws.ts';
-import { type CompiledPassages, compileMatrix, ENDS, type Matrix } from './matrix.ts';
+import { type CompiledPassages, compileMatrix, type Matrix } from './matrix.ts';
+import { LAW, PASSAGE, type Regions } from './memory.ts';
 import { type Reduced, reduce } from './passages.ts';
 import { type NetworkProblem, networkProblems, stops } from './problems.ts';
-import type { NetworkSpec } from './spec.ts';
+import type { NetworkLink, NetworkSpec } from './spec.ts';
 
 /**
  * A network laid out once in flat arrays: dead ends and pieces in series taken out, unknown pressures in the order of
@@ -17,26 +18,33 @@ export type CompiledNetwork = {
   readonly broken: boolean;
   /** Largest held pressure, Pa: differences are known to its last digits only. */
   readonly pressureMost: number;
+  /** All its numbers: see `memory.ts`. */
+  readonly memory: Float64Array;
+  readonly regions: Regions;
   readonly laws: CompiledLaws;
   readonly passages: CompiledPassages;
   readonly matrix: Matrix;
   readonly whole: WholeNetwork;
-  /** What a look at the laws found: worst miss and largest drop of a passage, Pa; slope of power along the last step. */
+  /**
+   * Worst miss and largest drop of a passage at the last look, Pa; slope of power along the last step, at its end and at
+   * its beginning.
+   */
   readonly report: Float64Array;
 };
 
 /** The network as told, for pressures at every node and the balance of air at the free ones. */
 export type WholeNetwork = {
-  readonly from: Int32Array;
-  readonly to: Int32Array;
-  readonly leave: Float64Array;
-  readonly arrive: Float64Array;
+  /** Four for each link: nodes `from` and `to`, records of its law and of its passage. */
+  readonly ends: Int32Array;
+  /** Two for each link: shares that leave and arrive. */
+  readonly shares: Float64Array;
   readonly outflow: Float64Array;
   readonly free: Int32Array;
-  /** Place of a node among unknown and held pressures; -1: it follows from another. */
+  /** Record of each node; -1: it follows from another. */
   readonly row: Int32Array;
-  /** Node, node it follows from, law of the link between; and whether pressure falls (1) or rises along the link. */
+  /** Three for each node that does: node, node it follows from, record of the law of the link between. */
   readonly follow: Int32Array;
+  /** Whether pressure falls (1) or rises (-1) along that link. */
   readonly followSign: Float64Array;
   readonly sum: Float64Array;
 };
@@ -57,28 +65,33 @@ export function compileNetwork(spec: NetworkSpec): CompiledNetwork {
   const problems = networkProblems(spec);
   const broken = problems.some(stops);
   const reduced = broken ? nothing(spec) : reduce(spec, from, to);
-  const laws = compileLaws(broken ? [] : spec.links, reduced.places, reduced.passages.length);
+  const links = broken ? [] : spec.links;
   const held = spec.nodes.flatMap((n, v) => (n.pressure === undefined ? [] : [{ v, pressure: n.pressure }]));
-  const { matrix, passages, row } = compileMatrix(reduced, held, spec.nodes.length);
-  firstLaws(passages.ends, laws.passage);
+  const { memory, regions, matrix, passages, row } = compileMatrix(reduced, held, spec.nodes.length, links.length);
+  const laws = compileLaws(memory, regions, links, reduced.places);
+  lastLaws(passages.ends, laws, regions);
   return {
     nodeIds: spec.nodes.map((node) => node.id),
     linkIds: spec.links.map((l) => l.id),
     problems,
     broken,
     pressureMost: held.reduce((most, h) => Math.max(most, Math.abs(h.pressure)), 0),
+    memory,
+    regions,
     laws,
     passages,
     matrix,
-    whole: wholeOf(spec, from, to, reduced, row, laws),
-    report: new Float64Array(3),
+    whole: wholeOf(spec, { from, to }, reduced, row, laws),
+    report: new Float64Array(4),
   };
 }
 
-/** Writes into the ends of each passage where its laws begin; they end where the next one's begin. */
-function firstLaws(ends: Int32Array, passage: Int32Array): void {
-  for (let p = 0; p < ends.length / ENDS; p++) ends[ENDS * p + 3] = passage.length;
-  for (let e = passage.length - 1; e >= 0; e--) ends[ENDS * (passage[e] ?? 0) + 3] = e;
+/** Writes into the ends of each passage where its laws end. */
+function lastLaws(ends: Int32Array, { place, passage }: CompiledLaws, { passages }: Regions): void {
+  for (let e = 0; e < place.length; e++) {
+    const last = (4 * ((passage[e] ?? 0) - passages)) / PASSAGE + 3;
+    if (last < ends.length) ends[last] = Math.max(ends[last] ?? 0, (place[e] ?? 0) + LAW);
+  }
 }
 
 const nothing = (spec: NetworkSpec): Reduced => ({
@@ -91,22 +104,41 @@ const nothing = (spec: NetworkSpec): Reduced => ({
 
 function wholeOf(
   spec: NetworkSpec,
-  from: Int32Array,
-  to: Int32Array,
+  { from, to }: { readonly from: Int32Array; readonly to: Int32Array },
   reduced: Reduced,
   row: Int32Array,
-  laws: CompiledLaws,
+  { place, passage }: CompiledLaws,
 ): WholeNetwork {
+  const ends = new Int32Array(4 * spec.links.length);
+  const follow = new Int32Array(3 * reduced.follow.length);
+  spec.links.forEach((_, e) => {
+    ends[4 * e] = from[e] ?? 0;
+    ends[4 * e + 1] = to[e] ?? 0;
+    ends[4 * e + 2] = place[e] ?? 0;
+    ends[4 * e + 3] = passage[e] ?? 0;
+  });
+  reduced.follow.forEach((f, i) => {
+    follow[3 * i] = f.node;
+    follow[3 * i + 1] = f.known;
+    follow[3 * i + 2] = place[f.link] ?? 0;
+  });
   return {
-    from,
-    to,
-    leave: numbersOf(spec.links, (l) => l.leave ?? 1),
-    arrive: numbersOf(spec.links, (l) => l.arrive ?? 1),
+    ends,
+    shares: sharesOf(spec.links, new Float64Array(2 * spec.links.length)),
     outflow: numbersOf(spec.nodes, (n) => n.outflow ?? 0),
-    free: indicesOf(spec.nodes, (n) => (n.pressure === undefined ? 1 : 0)),
+    free: Int32Array.from(spec.nodes.flatMap((n, v) => (n.pressure === undefined ? [v] : []))),
     row,
-    follow: Int32Array.from(reduced.follow.flatMap((f) => [f.node, f.known, laws.place[f.link] ?? 0])),
+    follow,
     followSign: numbersOf(reduced.follow, (f) => f.sign),
     sum: new Float64Array(spec.nodes.length),
   };
+}
+
+/** Writes the shares that leave and arrive of each link. */
+export function sharesOf(links: readonly NetworkLink[], shares: Float64Array): Float64Array {
+  links.forEach(({ leave = 1, arrive = 1 }, e) => {
+    shares[2 * e] = leave;
+    shares[2 * e + 1] = arrive;
+  });
+  return shares;
 }

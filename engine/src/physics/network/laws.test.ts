@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { frictionFactor } from '../flow/friction.ts';
 import { compileNetwork, type NetworkLink, solveNetwork } from './index.ts';
 import { look } from './look.kernel.ts';
-import { iterate } from './solve.kernel.ts';
+import { passage } from './memory.ts';
+import { begin, iterate, step } from './solve.kernel.ts';
 
 const duct: NetworkLink = {
   id: 'x',
@@ -46,10 +47,11 @@ function lawOf(link: NetworkLink) {
     links: [link],
   });
   solveNetwork(net);
+  const x = net.regions.passages;
   return (flow: number) => {
-    net.passages.numbers[0] = flow;
-    for (let i = 0; i < 5; i++) look(net, false);
-    return { drop: -(net.passages.numbers[1] ?? 0), slope: 1 / (net.passages.numbers[2] ?? 0) };
+    net.memory[x + passage.flow] = flow;
+    for (let i = 0; i < 5; i++) look(net);
+    return { drop: -(net.memory[x + passage.miss] ?? 0), slope: 1 / (net.memory[x + passage.conductance] ?? 0) };
   };
 }
 
@@ -121,7 +123,9 @@ describe('the solver', () => {
     });
     const run = (times: number): void => {
       for (let i = 0; i < times; i++) {
-        look(net, true);
+        begin(net);
+        step(net);
+        look(net);
         iterate(net, 1e-9, 0, 20);
       }
     };

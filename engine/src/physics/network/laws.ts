@@ -1,60 +1,21 @@
 import { compileFan, type FanCurve } from './fanCurve.ts';
 import { otherLaw } from './laws.kernel.ts';
+import { LAW, law, PASSAGE, type Regions } from './memory.ts';
 import type { LinkPlace } from './passages.ts';
 import type { NetworkLink } from './spec.ts';
 
-/** Laws of all links, those of a passage side by side, those of fixed flow last. */
+/** Where the law of each link lies in a network's memory. */
 export type CompiledLaws = {
-  /** Place of each link among the laws. */
+  /** Record of the law of each link, in the order of the network as told; of the passage it is part of. */
   readonly place: Int32Array;
-  /** Number of the passage of each law; one behind the last for those of fixed flow. */
   readonly passage: Int32Array;
-  readonly kind: Uint8Array;
-  /** A record for each law, side by side since a law reads all of its own: see `at`. */
-  readonly numbers: Float64Array;
+  /** From here on laws are of fixed flow: their drops stand for good. */
+  readonly still: number;
+  /** Links that are no ducts and whose flow is not fixed: record of the law, of the passage, number of the link. */
+  readonly others: Int32Array;
+  /** By number of the link. */
   readonly fans: (FanCurve | undefined)[];
 };
-
-export const DUCT = 0;
-export const POWER = 1;
-export const ONE_WAY = 2;
-export const FAN = 3;
-
-/** Numbers in a record. The kernel reads them by place, this table by name. */
-export const RECORD = 19;
-export const at = {
-  /** Flow = share · flow of the passage + fixed; sign +1 where the link points along it. */
-  share: 0,
-  fixed: 1,
-  sign: 2,
-  /** What the last look found: Pa lost, and how fast that grows with flow. */
-  drop: 3,
-  slope: 4,
-  /** Straight law of a first guess: drop = firstDrop + firstSlope · flow. */
-  firstDrop: 5,
-  firstSlope: 6,
-  /** Duct: friction drop = friction · f · q², minor loss = minor · q², Re = reynolds · q, laminar drop = laminar · q. */
-  friction: 7,
-  minor: 8,
-  reynolds: 9,
-  laminar: 10,
-  /** Between laminar and turbulent flow friction drop / q² = foot + rise · Re. */
-  foot: 11,
-  rise: 12,
-  /** Relative roughness / 3.7. */
-  rough: 13,
-  /** 1/√f; inverse of where Colebrook's logarithm was last taken, and that logarithm. A solution begins with `rootStart`. */
-  root: 14,
-  argument: 15,
-  logarithm: 16,
-  rootStart: 17,
-  turbulentFrom: 18,
-  /** Power and one-way: coefficient, exponent, flow below which it is straight, leak. */
-  coefficient: 7,
-  exponent: 8,
-  knee: 9,
-  leak: 10,
-} as const;
 
 /** Pa that every link is taken to have across it for the first, straight guess. */
 const firstPressure = 10;
@@ -62,110 +23,123 @@ const firstPressure = 10;
 const usualReynolds = 20_000;
 
 export function compileLaws(
+  memory: Float64Array,
+  { passages, laws: first }: Regions,
   links: readonly NetworkLink[],
   places: readonly LinkPlace[],
-  passages: number,
 ): CompiledLaws {
+  const last = (first - passages) / PASSAGE - 1;
   const passageOf = (e: number): number => {
     const passage = places[e]?.passage ?? -1;
-    return passage < 0 ? passages : passage;
+    return passage < 0 ? last : passage;
   };
   const sorted = links.map((_, e) => e).sort((a, b) => passageOf(a) - passageOf(b) || a - b);
-  const laws = {
-    place: new Int32Array(links.length),
-    passage: new Int32Array(links.length),
-    kind: new Uint8Array(links.length),
-    numbers: new Float64Array(RECORD * links.length),
-    fans: links.map((): FanCurve | undefined => undefined),
-  };
+  const runs = sorted.filter((e) => passageOf(e) < last);
+  const place = new Int32Array(links.length);
   sorted.forEach((e, i) => {
-    const [link, place] = [links[e], places[e]];
-    if (link === undefined || place === undefined) return;
-    laws.place[e] = i;
-    laws.passage[i] = passageOf(e);
-    laws.kind[i] = { duct: DUCT, power: POWER, 'one-way': ONE_WAY, fan: FAN }[link.kind];
-    const o = RECORD * i;
-    laws.numbers[o + at.share] = place.share;
-    laws.numbers[o + at.fixed] = place.fixed;
-    laws.numbers[o + at.sign] = place.sign;
-    write(laws, i, link, place.passage < 0);
+    place[e] = first + LAW * i;
+  });
+  const passage = place.map((_, e) => passages + PASSAGE * passageOf(e));
+  const others = runs.filter((e) => links[e]?.kind !== 'duct').flatMap((e) => [place[e] ?? 0, passage[e] ?? 0, e]);
+  const laws: CompiledLaws = {
+    place,
+    passage,
+    still: first + LAW * runs.length,
+    others: Int32Array.from(others),
+    fans: links.map(() => undefined),
+  };
+  writeShares(memory, laws, places);
+  links.forEach((link, e) => {
+    writeLaw(memory, laws, e, link);
   });
   return laws;
 }
 
-/** Writes another law of the same kind in the place of a link, `e` its number in the network as told. */
-export function changeLaw(laws: CompiledLaws, e: number, link: NetworkLink): void {
-  const i = laws.place[e] ?? 0;
-  write(laws, i, link, laws.numbers[RECORD * i + at.share] === 0);
+/** Writes how the flow of each link hangs on that of its passage. Laws of fixed flow have then to be written anew. */
+export function writeShares(memory: Float64Array, { place }: CompiledLaws, places: readonly LinkPlace[]): void {
+  place.forEach((o, e) => {
+    const { share, fixed, sign } = places[e] ?? { share: 0, fixed: 0, sign: 1 };
+    memory[o + law.share] = share;
+    memory[o + law.fixed] = fixed;
+    memory[o + law.sign] = sign;
+  });
 }
 
-function write(laws: CompiledLaws, i: number, link: NetworkLink, still: boolean): void {
-  layOut(laws.numbers, RECORD * i, link);
-  if (link.kind === 'fan') laws.fans[i] = compileFan(link.points);
-  if (still) settle(laws, i, laws.numbers[RECORD * i + at.fixed] ?? 0);
+/** Writes the law of a link into its record, `e` its number in the network as told; also over another of its kind. */
+export function writeLaw(memory: Float64Array, laws: CompiledLaws, e: number, link: NetworkLink): void {
+  const o = laws.place[e] ?? 0;
+  memory[o + law.kind] = { duct: 0, power: 1, 'one-way': 2, fan: 3 }[link.kind];
+  memory[o + law.turbulentFrom] = Number.POSITIVE_INFINITY;
+  if (link.kind === 'duct') writeDuct(memory, o, link);
+  else if (link.kind === 'fan') laws.fans[e] = writeFan(memory, o, link);
+  else writePower(memory, o, link);
+  if (o >= laws.still) settle(memory, o, memory[o + law.fixed] ?? 0, laws.fans[e]);
 }
 
 /** A link whose flow is fixed has its drop for good. */
-function settle(laws: CompiledLaws, i: number, flow: number): void {
-  if (laws.kind[i] !== DUCT) {
-    otherLaw(laws, i, RECORD * i, flow);
+function settle(m: Float64Array, o: number, flow: number, fan: FanCurve | undefined): void {
+  if (m[o + law.kind] !== 0) {
+    otherLaw(m, o, flow, fan);
     return;
   }
-  const n = laws.numbers;
-  const o = RECORD * i;
   const size = Math.abs(flow);
-  const re = (n[o + at.reynolds] ?? 0) * size;
-  const root = colebrookRoot(re, n[o + at.rough] ?? 0);
-  const between = ((n[o + at.foot] ?? 0) + (n[o + at.rise] ?? 0) * re) * size;
-  const turbulent = ((n[o + at.friction] ?? 0) / root ** 2) * size;
-  const rough = re < (n[o + at.turbulentFrom] ?? 0) ? between : turbulent;
-  const friction = re > 2300 ? rough : (n[o + at.laminar] ?? 0);
-  n[o + at.drop] = (friction + (n[o + at.minor] ?? 0) * size) * flow;
+  const root = colebrookRoot((m[o + law.viscous] ?? 0) / size, m[o + law.rough] ?? 0);
+  const turbulent = ((m[o + law.friction] ?? 0) / root ** 2) * size;
+  const between = ((m[o + law.foot] ?? 0) + (m[o + law.rise] ?? 0) * size) * size;
+  const rough = size < (m[o + law.turbulentFrom] ?? 0) ? between : turbulent;
+  const friction = size > (m[o + law.laminarTo] ?? 0) ? rough : (m[o + law.laminar] ?? 0);
+  m[o + law.drop] = (friction + (m[o + law.minor] ?? 0) * size) * flow;
 }
 
-function layOut(n: Float64Array, o: number, link: NetworkLink): void {
-  if (link.kind === 'duct') layOutDuct(n, o, link);
-  else if (link.kind === 'fan') {
-    const [first, last] = [link.points[0], link.points.at(-1)];
-    const fall = ((first?.pressure ?? 0) - (last?.pressure ?? 0)) / ((last?.flow ?? 1) - (first?.flow ?? 0));
-    n[o + at.firstSlope] = Math.max(fall, 1e-3);
-    n[o + at.firstDrop] = -(first?.pressure ?? 0) - fall * (first?.flow ?? 0);
-  } else {
-    n[o + at.coefficient] = link.coefficient;
-    n[o + at.exponent] = link.exponent;
-    // Straight near zero flow, so that the slope never vanishes: below 1e-4 Pa.
-    n[o + at.knee] = (1e-4 / link.coefficient) ** (1 / link.exponent);
-    if (link.kind === 'one-way') n[o + at.leak] = link.leak;
-    n[o + at.firstSlope] = firstPressure / (firstPressure / link.coefficient) ** (1 / link.exponent);
-  }
+type Of<K extends NetworkLink['kind']> = Extract<NetworkLink, { readonly kind: K }>;
+
+function writePower(m: Float64Array, o: number, link: Of<'power'> | Of<'one-way'>): void {
+  m[o + law.coefficient] = link.coefficient;
+  m[o + law.exponent] = link.exponent;
+  // Straight near zero flow, so that the slope never vanishes: below 1e-4 Pa.
+  m[o + law.knee] = (1e-4 / link.coefficient) ** (1 / link.exponent);
+  if (link.kind === 'one-way') m[o + law.leak] = link.leak;
+  m[o + law.firstSlope] = firstPressure / (firstPressure / link.coefficient) ** (1 / link.exponent);
 }
 
-function layOutDuct(n: Float64Array, o: number, link: Extract<NetworkLink, { readonly kind: 'duct' }>): void {
+function writeFan(m: Float64Array, o: number, { points }: Of<'fan'>): FanCurve {
+  const [first, last] = [points[0], points.at(-1)];
+  const fall = ((first?.pressure ?? 0) - (last?.pressure ?? 0)) / ((last?.flow ?? 1) - (first?.flow ?? 0));
+  m[o + law.firstSlope] = Math.max(fall, 1e-3);
+  m[o + law.firstDrop] = -(first?.pressure ?? 0) - fall * (first?.flow ?? 0);
+  return compileFan(points);
+}
+
+function writeDuct(m: Float64Array, o: number, link: Of<'duct'>): void {
   const friction = ((link.factor ?? 1) * link.length * link.density) / (2 * link.diameter * link.area ** 2);
   const minor = ((link.loss ?? 0) * link.density) / (2 * link.area ** 2);
   const reynolds = (link.density * link.diameter) / (link.area * link.viscosity);
-  const roughness = link.roughness / link.diameter;
-  const root = colebrookRoot(usualReynolds, roughness / 3.7);
+  const rough = link.roughness / link.diameter / 3.7;
+  const root = colebrookRoot(2.51 / usualReynolds, rough, 2);
   const { turbulentFrom = 4000 } = link;
-  const x = colebrookRoot(turbulentFrom, roughness / 3.7);
+  const x = colebrookRoot(2.51 / turbulentFrom, rough);
   const rise = turbulentFrom > 2300 ? (1 / (x * x) - 64 / 2300) / (turbulentFrom - 2300) : 0;
-  n[o + at.friction] = friction;
-  n[o + at.minor] = minor;
-  n[o + at.reynolds] = reynolds;
-  n[o + at.laminar] = (64 * friction) / reynolds;
-  n[o + at.foot] = friction * (64 / 2300 - rise * 2300);
-  n[o + at.rise] = friction * rise;
-  n[o + at.rough] = roughness / 3.7;
-  n[o + at.rootStart] = root;
-  n[o + at.turbulentFrom] = turbulentFrom;
-  n[o + at.firstSlope] = Math.sqrt(firstPressure * (friction / root ** 2 + minor));
+  m[o + law.friction] = friction;
+  m[o + law.minor] = minor;
+  m[o + law.viscous] = 2.51 / reynolds;
+  m[o + law.laminar] = (64 * friction) / reynolds;
+  m[o + law.foot] = friction * (64 / 2300 - rise * 2300);
+  m[o + law.rise] = friction * rise * reynolds;
+  m[o + law.rough] = rough;
+  m[o + law.rootStart] = root;
+  m[o + law.laminarTo] = 2300 / reynolds;
+  m[o + law.turbulentFrom] = turbulentFrom / reynolds;
+  m[o + law.firstSlope] = Math.sqrt(firstPressure * (friction / root ** 2 + minor));
 }
 
-/** 1/√f of Colebrook and White at any Re, `rough` being the relative roughness / 3.7; by Newton. */
-function colebrookRoot(reynolds: number, rough: number): number {
-  const z = 2.51 / Math.max(reynolds, 2300);
+/**
+ * 1/√f of Colebrook and White by Newton: `viscous` is 2.51 / Re, `rough` the relative roughness / 3.7. From Re 2300 up
+ * two steps are within 3e-5, four exact to rounding.
+ */
+function colebrookRoot(viscous: number, rough: number, steps = 4): number {
+  const z = Math.min(viscous, 2.51 / 2300);
   let x = 6;
-  for (let i = 0; i < 6; i++) {
+  for (let i = 0; i < steps; i++) {
     const inner = rough + z * x;
     x -= (x + (2 / Math.LN10) * Math.log(inner)) / (1 + (2 / Math.LN10) * (z / inner));
   }

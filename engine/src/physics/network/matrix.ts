@@ -1,104 +1,131 @@
+import { NODE, node, PASSAGE, passage, type Regions, regionsOf } from './memory.ts';
 import { entryAt, type Ordering, order } from './ordering.ts';
 import type { Passage, Reduced } from './passages.ts';
 
-/** Passages by the nodes that they join: unknown pressures in order of elimination, then held ones. */
+/** Where the records of passages lie, and those of the nodes that they join. */
 export type CompiledPassages = {
   readonly count: number;
-  /**
-   * A record for each passage, and one more of zero flow: flow, miss of its law (Pa), conductance, what row `from`
-   * gives and row `to` gets of its flow (weighted as the rows are), last step of flow.
-   */
-  readonly numbers: Float64Array;
-  /** A record for each passage, and one more: records of the nodes `from` and `to`, entry that joins them, first law. */
+  /** Four for each: records of the nodes `from` and `to`, entry that joins them, end of its laws. */
   readonly ends: Int32Array;
 };
 
-/** Rows are weighted so that the matrix is symmetric where that can be; then `lower` is the same array as `upper`. */
-export type Matrix = Omit<Ordering, 'place'> & {
+/** The way through the matrix. Rows are weighted so that it is symmetric where that can be. */
+export type Matrix = {
+  /** Number of unknown pressures, in the order of their elimination; held ones lie behind. */
   readonly size: number;
   readonly symmetric: boolean;
-  /**
-   * A record for each unknown, then for each held node: diagonal, right-hand side, inverse of the diagonal, change of
-   * pressure in this step, pressure, m³/s that it needs (weighted).
-   */
-  readonly nodes: Float64Array;
-  /** One more than there are entries: held nodes have none, and theirs go there. */
-  readonly upper: Float64Array;
-  readonly lower: Float64Array;
+  /** Number of entries right of the diagonal. */
+  readonly entries: number;
+  /** Row by row: how many entries, the nodes they lead to, then the entry that each pair of them fills or changes. */
+  readonly down: Int32Array;
+  /** Row by row from the last: how many entries, then the nodes they lead to, the last first. */
+  readonly up: Int32Array;
 };
 
-/** Numbers in a record of a passage, of a node, of the ends of a passage. */
-export const PASSAGE = 6;
-export const NODE = 6;
-export const ENDS = 4;
-
 type Held = { readonly v: number; readonly pressure: number };
+type Compiled = {
+  readonly memory: Float64Array;
+  readonly regions: Regions;
+  readonly matrix: Matrix;
+  readonly passages: CompiledPassages;
+  /** Record of each node, -1 where it is gone. */
+  readonly row: Int32Array;
+};
 
-/** Orders the unknown pressures of a reduced network and lays its matrix out. `row`: place of each node, -1 where gone. */
-export function compileMatrix(
-  reduced: Reduced,
-  held: readonly Held[],
-  count: number,
-): { matrix: Matrix; passages: CompiledPassages; row: Int32Array } {
+/** Orders the unknown pressures of a reduced network and lays its memory out, all but the laws of its links. */
+export function compileMatrix(reduced: Reduced, held: readonly Held[], count: number, links: number): Compiled {
   const size = reduced.kept.length;
   const first = new Int32Array(count).fill(size);
   reduced.kept.forEach((v, i) => {
     first[v] = i;
   });
-  const ends = reduced.passages.map((p) => [first[p.from] ?? size, first[p.to] ?? size] as const);
-  const { place, start, columns, pairs, runs } = order(
+  const ordering = order(
     size,
-    ends.filter(([a, b]) => a < size && b < size),
+    reduced.passages
+      .map((p) => [first[p.from] ?? size, first[p.to] ?? size] as const)
+      .filter(([a, b]) => a < size && b < size),
   );
   const row = new Int32Array(count).fill(-1);
-  const nodes = new Float64Array(NODE * (size + held.length));
-  reduced.kept.forEach((v, i) => {
-    row[v] = place[i] ?? 0;
+  for (const v of reduced.kept) row[v] = NODE * (ordering.place[first[v] ?? 0] ?? 0);
+  held.forEach(({ v }, i) => {
+    row[v] = NODE * (size + i);
   });
-  held.forEach(({ v, pressure }, i) => {
-    row[v] = size + i;
-    nodes[NODE * (size + i) + 4] = pressure;
+  const { weight, symmetric } = weigh(reduced, count);
+  const regions = regionsOf({
+    nodes: size + held.length,
+    entries: ordering.columns.length,
+    symmetric,
+    passages: reduced.passages.length,
+    laws: links,
   });
-  const { weight, symmetric } = weigh(reduced.passages, reduced.kept, count);
-  for (const v of reduced.kept) nodes[NODE * (row[v] ?? 0) + 5] = (weight[v] ?? 1) * (reduced.need[v] ?? 0);
-  const upper = new Float64Array(columns.length + 1);
-  const lower = symmetric ? upper : new Float64Array(upper.length);
-  const passages = layOut(reduced.passages, row, size, weight, { start, columns });
+  const memory = new Float64Array(regions.end);
+  for (const { v, pressure } of held) memory[(row[v] ?? 0) + node.pressure] = pressure;
+  writeBalance(memory, regions, row, reduced, weight);
+  const ends = endsOf(reduced, row, ordering, regions);
   return {
-    matrix: { size, symmetric, nodes, upper, lower, start, columns: columns.map((j) => j * NODE), pairs, runs },
-    passages,
+    memory,
+    regions,
+    matrix: { size, symmetric, entries: ordering.columns.length, ...waysThrough(ordering, regions.upper) },
+    passages: { count: reduced.passages.length, ends },
     row,
   };
 }
 
-function layOut(
-  all: readonly Passage[],
+/** Writes what each node needs, gives to its passages and gets from them, all times its weight. */
+export function writeBalance(
+  memory: Float64Array,
+  { passages: first }: Regions,
   row: Int32Array,
-  size: number,
+  { passages, kept, need }: Reduced,
   weight: Float64Array,
-  ordering: Pick<Ordering, 'start' | 'columns'>,
-): CompiledPassages {
-  const numbers = new Float64Array(PASSAGE * (all.length + 1));
-  const ends = new Int32Array(ENDS * (all.length + 1));
-  all.forEach((p, e) => {
-    const [i, j] = [row[p.from] ?? 0, row[p.to] ?? 0];
-    numbers[PASSAGE * e + 3] = p.leave * (weight[p.from] ?? 1);
-    numbers[PASSAGE * e + 4] = p.arrive * (weight[p.to] ?? 1);
-    ends[ENDS * e] = NODE * i;
-    ends[ENDS * e + 1] = NODE * j;
-    const free = i < size && j < size;
-    ends[ENDS * e + 2] = free ? entryAt(ordering, Math.min(i, j), Math.max(i, j)) : ordering.columns.length;
+): void {
+  for (const v of kept) memory[(row[v] ?? 0) + node.need] = (weight[v] ?? 1) * (need[v] ?? 0);
+  passages.forEach((p, e) => {
+    memory[first + PASSAGE * e + passage.leave] = p.leave * (weight[p.from] ?? 1);
+    memory[first + PASSAGE * e + passage.arrive] = p.arrive * (weight[p.to] ?? 1);
   });
-  return { count: all.length, numbers, ends };
+}
+
+/** Ends of all passages but for their laws. */
+function endsOf(reduced: Reduced, row: Int32Array, ordering: Ordering, { upper }: Regions): Int32Array {
+  const held = NODE * reduced.kept.length;
+  const ends = new Int32Array(4 * reduced.passages.length);
+  reduced.passages.forEach((p, e) => {
+    const [i, j] = [row[p.from] ?? 0, row[p.to] ?? 0];
+    const joins = i < held && j < held;
+    // Held nodes have no entries: theirs go where nobody reads.
+    const entry = joins ? entryAt(ordering, Math.min(i, j) / NODE, Math.max(i, j) / NODE) : ordering.columns.length;
+    ends.set([i, j, upper + entry], 4 * e);
+  });
+  return ends;
+}
+
+function waysThrough({ start, columns, pairs }: Ordering, upper: number): Pick<Matrix, 'down' | 'up'> {
+  const size = start.length - 1;
+  const down = new Int32Array(size + columns.length + pairs.length);
+  const up = new Int32Array(size + columns.length);
+  let [d, u, pair] = [0, up.length, 0];
+  for (let k = 0; k < size; k++) {
+    const [first = 0, last = 0] = [start[k], start[k + 1]];
+    const n = last - first;
+    down[d++] = n;
+    for (let x = first; x < last; x++) {
+      const other = NODE * (columns[x] ?? 0);
+      down[d++] = other;
+      up[--u] = other;
+    }
+    up[--u] = n;
+    for (let rest = (n * (n - 1)) / 2; rest > 0; rest--) down[d++] = upper + (pairs[pair++] ?? 0);
+  }
+  return { down, up };
 }
 
 /**
  * Where air leaks out of a passage, its two rows see different flows, and the matrix is not symmetric. Weights carried
  * along a tree of passages mend that; whether they mend the loops too is looked up. By node.
  */
-function weigh(
-  passages: readonly Passage[],
-  kept: readonly number[],
+export function weigh(
+  { passages, kept }: Pick<Reduced, 'passages' | 'kept'>,
   count: number,
 ): { weight: Float64Array; symmetric: boolean } {
   const weight = new Float64Array(count).fill(1);

@@ -6,8 +6,6 @@ export type Ordering = {
   readonly columns: Int32Array;
   /** Entry that each pair (x < y) of a row's entries fills or changes, row by row. */
   readonly pairs: Int32Array;
-  /** Runs of rows with one, two or three entries, and (0) with any number: kind, first row, row behind the last. */
-  readonly runs: Int32Array;
 };
 
 /**
@@ -90,19 +88,7 @@ function layOut(place: Int32Array, rows: readonly (readonly number[])[]): Orderi
         pairs.push(at);
       }
     }
-  return { place, start, columns, pairs: Int32Array.from(pairs), runs: runsOf(rows) };
-}
-
-function runsOf(rows: readonly (readonly number[])[]): Int32Array {
-  const kind = (k: number): number => Math.min(rows[k]?.length ?? 0, 4) % 4;
-  const runs: number[] = [];
-  for (let k = 0; k < rows.length; ) {
-    let end = k + 1;
-    while (end < rows.length && kind(end) === kind(k)) end++;
-    runs.push(kind(k), k, end);
-    k = end;
-  }
-  return Int32Array.from(runs);
+  return { place, start, columns, pairs: Int32Array.from(pairs) };
 }
 
 /** The entry of row i at column j > i. */

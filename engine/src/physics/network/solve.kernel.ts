@@ -1,48 +1,57 @@
 import type { CompiledNetwork } from './compile.ts';
 import { look } from './look.kernel.ts';
-import { eliminate, substitute } from './matrix.kernel.ts';
+import { assemble, eliminate, substitute } from './matrix.kernel.ts';
 
-/** A solution begins without pressures, and with the friction of an ordinary duct. */
-export function begin(net: CompiledNetwork): void {
-  const { numbers: n } = net.laws;
-  const { numbers: r } = net.passages;
-  const { nodes, size } = net.matrix;
-  for (let o = 0; o < n.length; o += 19) {
-    n[o + 14] = n[o + 17]!;
-    n[o + 15] = 0;
+/**
+ * A solution begins without flows and pressures, with the friction of an ordinary duct and with straight laws, which
+ * the first step is to solve.
+ */
+export function begin({ memory: m, regions, matrix, passages }: CompiledNetwork): void {
+  const { ends, count } = passages;
+  for (let k = 0, i = 4; k < matrix.size; k++, i += 6) m[i] = 0;
+  for (let p = 0, x = regions.passages, c = 0, o = regions.laws; p < count; p++, x += 6, c += 4) {
+    let along = 0;
+    let growth = 0;
+    for (const last = ends[c + 3]!; o < last; o += 21) {
+      m[o + 14] = m[o + 17]!;
+      m[o + 15] = 0;
+      const steep = m[o + 2]! * m[o + 6]!;
+      along += m[o + 2]! * m[o + 5]! + steep * m[o + 1]!;
+      growth += steep * m[o]!;
+    }
+    m[x] = 0;
+    m[x + 1] = m[ends[c]! + 4]! - m[ends[c + 1]! + 4]! - along;
+    m[x + 2] = 1 / growth;
+    m[x + 5] = 0;
   }
-  for (let x = 0; x < r.length; x += 6) {
-    r[x] = 0;
-    r[x + 5] = 0;
-  }
-  for (let k = 0, i = 0; k < size; k++, i += 6) nodes[i + 4] = 0;
 }
 
 /** Flows of passages out of those of their links, given in the order of the network's links. */
-export function takeFlows(net: CompiledNetwork, start: Float64Array): void {
-  const { place, passage, numbers: n } = net.laws;
-  for (let i = 0; i < place.length; i++) {
-    const e = place[i]!;
-    const share = n[e * 19]!;
-    if (share !== 0) net.passages.numbers[passage[e]! * 6] = (start[i]! - n[e * 19 + 1]!) / share;
+export function takeFlows({ memory: m, laws }: CompiledNetwork, start: Float64Array): void {
+  const { place, passage } = laws;
+  for (let e = 0; e < place.length; e++) {
+    const o = place[e]!;
+    const share = m[o]!;
+    if (share !== 0) m[passage[e]!] = (start[e]! - m[o + 1]!) / share;
   }
 }
 
-/** One Newton step, pressures and flows. Gives the slope of power along it at its beginning. */
-export function step(net: CompiledNetwork): number {
-  const { nodes } = net.matrix;
-  const { numbers: r, ends, count } = net.passages;
-  eliminate(net.matrix);
-  substitute(net.matrix);
+/** One Newton step, pressures and flows. Reports the slope of power along it at its beginning. */
+export function step(net: CompiledNetwork): void {
+  assemble(net);
+  eliminate(net);
+  substitute(net);
+  const { memory: m, regions } = net;
+  const { ends, count } = net.passages;
   let slope = 0;
-  for (let p = 0, x = 0, c = 0; p < count; p++, x += 6, c += 4) {
-    const miss = r[x + 1]! + nodes[ends[c]! + 3]! - nodes[ends[c + 1]! + 3]!;
-    const change = r[x + 2]! * miss;
-    r[x + 5] = change;
-    r[x] = r[x]! + change;
+  for (let p = 0, x = regions.passages, c = 0; p < count; p++, x += 6, c += 4) {
+    const miss = m[x + 1]! + m[ends[c]! + 3]! - m[ends[c + 1]! + 3]!;
+    const change = m[x + 2]! * miss;
+    m[x + 5] = change;
+    m[x] = m[x]! + change;
     slope += change * miss;
   }
-  return slope;
+  net.report[3] = slope;
 }
 
 /**
@@ -53,19 +62,21 @@ export function step(net: CompiledNetwork): number {
 export function iterate(net: CompiledNetwork, share: number, least: number, most: number): number {
   const { report } = net;
   for (let steps = 1; steps <= most; steps++) {
-    const slope = step(net);
-    look(net, false);
+    step(net);
+    look(net);
     // 1/√f of every duct has followed its flow by the third look.
     if (steps > 2 && report[0]! <= Math.max(least, share * report[1]!)) return steps;
     // The first step also closes the balance of air, which the start need not have done: never cut.
-    if (steps > 1) cutBack(net, slope);
+    if (steps > 1) cutBack(net);
   }
   return most;
 }
 
-function cutBack(net: CompiledNetwork, first: number): void {
+function cutBack(net: CompiledNetwork): void {
   const { report } = net;
-  const r = net.passages.numbers;
+  const first = report[3]!;
+  const { memory: m, regions } = net;
+  const end = regions.passages + 6 * net.passages.count;
   let at = 1;
   let low = 0;
   let high = 1;
@@ -82,8 +93,8 @@ function cutBack(net: CompiledNetwork, first: number): void {
       below = now;
     }
     const cut = low + (high - low) * Math.min(0.9, Math.max(0.1, above / (above - below)));
-    for (let x = 0; x < r.length; x += 6) r[x] = r[x]! + (cut - at) * r[x + 5]!;
+    for (let x = regions.passages; x < end; x += 6) m[x] = m[x]! + (cut - at) * m[x + 5]!;
     at = cut;
-    look(net, false);
+    look(net);
   }
 }
