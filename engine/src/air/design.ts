@@ -32,7 +32,7 @@ export function design({ project, upstream }: Input): AirResult {
   const rooms = Object.keys(loads.rooms);
   const shut = shutDesign(
     project.house,
-    loads.leaks,
+    { climate, loads },
     attempt(() => {
       required(flows);
       return { model: required(model), open: required(solved) };

@@ -39,6 +39,7 @@ export function findings(result: AirResult, view: PlanView): Drafts {
     staticPressure(result, view, bought),
     ...faultFindings(result, view),
     ...operatingPointsFinding(result),
+    ...housePressureFinding(result, view),
     ...(model.ok && result.flows.ok ? known(result, model.value, result.flows.value, view, bought) : []),
   ];
   return {
@@ -68,7 +69,6 @@ const known = (result: AirResult, model: AirModel, flows: AirFlows, view: PlanVi
   ...roomSoundFindings(model, flows, view),
   ...returnBends(model, view),
   ...closedDoorFindings(result, model, flows, view),
-  ...housePressureFinding(result, view),
   ...agreedFindings(view),
   ...seasonFindings(view),
 ];

@@ -3,7 +3,7 @@ import type { Printer } from '../plan/printer.ts';
 import { unknownWords } from '../plan/unknownWords.ts';
 import { sayBalance } from './balance/messages.ts';
 import { heldFlowWhy, sayBlowers } from './blower/messages.ts';
-import { sayDoors } from './doors/messages.ts';
+import { flueCaution, sayDoors } from './doors/messages.ts';
 import { sayFaults } from './faults/messages.ts';
 import { sayFilters } from './filters/messages.ts';
 import { sayRegisters } from './registers/messages.ts';
@@ -215,7 +215,8 @@ const numberOf = (j: Judged): number => (j.value.ok && typeof j.value.value === 
 
 export function words(j: Judged, print: Printer): Words {
   const [kind = ''] = j.id.split(':');
-  if (j.status === 'unknown') return notKnown(j, print);
+  if (j.status === 'unknown')
+    return { ...notKnown(j, print), ...(kind === 'house-pressure' ? { caution: flueCaution(j, print) } : {}) };
   const words = say[kind];
   if (!words) throw new Error(`assert: no words for the finding ${j.id}`);
   return words(j, print);

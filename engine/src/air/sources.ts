@@ -124,6 +124,22 @@ export const sources: Sources = {
     edition: 'ASTM E1998 class of methods',
     standing: 'from memory',
   },
+  'air.weather-cases': {
+    title:
+      'Doors shut on a calm day, on the cold and still night, and in a fresh breeze (Beaufort 5, 10 m/s at a weather station) from each of four sides; the limits of flues are for what fans add to that',
+    standing: 'from memory',
+  },
+  'air.leak-places': {
+    title:
+      'Where a house leaks, as the leakage model of ASHRAE Fundamentals takes it: half through walls and windows, the rest through floor and ceiling alike; 0.25 m between storeys is common practice',
+    standing: 'from memory',
+  },
+  'infiltration.stack': { title: 'Weight of warm and cold air, gravity 9.80665 m/s²', standing: 'definition' },
+  'infiltration.wind-pressure': {
+    title: 'Swami and Chandra, wind pressure on walls of low buildings, mean of the wall, square plan',
+    edition: '1987',
+    standing: 'paper',
+  },
   'air.jacket': {
     title: 'A flat jacket between duct air of 13 °C and the attic’s, against the dew point by ISO 13788',
     standing: 'from memory',
