@@ -39,6 +39,7 @@ export type { HeldBack, PowerYear } from './coupling/power/powerAnswers.ts';
 export type { PowerSizes } from './coupling/power/powerSizes.ts';
 export type { RunHours, UnitYear } from './coupling/season/unitAnswers.ts';
 export type { Way, Ways } from './coupling/ways/compareWays.ts';
+export { hardSteps } from './coupling/ways/hardSteps.ts';
 export { heldAirflow } from './equipment/blowerCurve.ts';
 export {
   apparatusDewPoint,

@@ -8,6 +8,7 @@ import { sayFaults } from './faults/messages.ts';
 import { sayFilters } from './filters/messages.ts';
 import { sayRegisters } from './registers/messages.ts';
 import { nothingToDo as done, fact, name, type Say } from './say.ts';
+import { whereBuilt } from './whereBuiltWords.ts';
 
 /** The change of one size that was solved and found to be enough. */
 function provenChange(j: Judged, print: Printer): string {
@@ -179,6 +180,7 @@ const say: Readonly<Record<string, Say>> = {
         ? done
         : 'Give that room more air, seal and insulate it first, keep its door open, or hang the thermostat where it matters most.',
   }),
+  'where-built': whereBuilt,
   'ducts-stay': (j, print) => ({
     what: `The ducts that are there let ${print.value(j)} of the air through that the unit wants, and ${print.quantity(fact(j, 'leaks'), 'fraction')} of it leaks.`,
     why: 'Old ducts were sized for another unit. Patching costs a fraction of new ones, and new ones are wasted where the old could stay.',

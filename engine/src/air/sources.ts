@@ -79,6 +79,11 @@ export const sources: Sources = {
     title: 'Common practice, no source: no room should be a degree too cold for more than one hour in twenty',
     standing: 'common practice',
   },
+  'air.where-built': {
+    title:
+      'The year run with the unit in each place; 15 % is common practice, and so is what knee walls and room units take',
+    standing: 'common practice',
+  },
   'air.ducts-stay': {
     title: 'Common practice, no source: ducts may stay where they carry 85 % of what the unit’s sheet is stated for',
     standing: 'common practice',

@@ -61,7 +61,10 @@ export function seasonJobs(
     ),
     ways: attempt(() => {
       const best = bestModel(known(air));
-      return waysJob({ ...required(unit), ...(best ? { best } : {}) }, kept);
+      return waysJob(
+        { ...required(unit), ...(best ? { best } : {}), ...ownPower(project, offgrid, required(chosen).id) },
+        kept,
+      );
     }),
     power: attempt(() => {
       const power = required(known(offgrid).inputs);
@@ -69,6 +72,12 @@ export function seasonJobs(
       return powerYearJob({ ...required(unit), power, standing }, kept);
     }),
   };
+}
+
+/** One's own power, for the ways that are compared by it; nothing on the grid, or while it is not known. */
+function ownPower(project: ResolvedProject, offgrid: TradeResults['offgrid'] | undefined, id: string) {
+  const power = offgrid?.inputs;
+  return power?.ok ? { power: power.value, standing: standingDraw(project, id) } : {};
 }
 
 /** W that a unit draws beside compressor and fan. */
