@@ -76,6 +76,7 @@ export function design({ project, upstream }: Input): AirResult {
     rooms: byRoom,
     balance: pendingIn(balance),
     sizing: pendingIn(sizing),
+    fittings: fittingCounts(ducts),
     flow: pick('flow'),
     staticPressure: pick('static'),
     filterVelocity: pick('filterVelocity'),
@@ -88,6 +89,14 @@ export function design({ project, upstream }: Input): AirResult {
     workings,
     wanted: [sizing, balance].flatMap((job) => (job.ok ? [job.value] : [])),
   };
+}
+
+/** How many fittings of each kind are drawn. */
+function fittingCounts(ducts: Ducts): Record<string, number> {
+  const counts: Record<string, number> = {};
+  for (const { kind, count } of Object.values(fittingsOf(ducts, scenario())).flat())
+    counts[kind] = (counts[kind] ?? 0) + count;
+  return counts;
 }
 
 /** The chosen unit, where there are ducts for it to blow into. Ends the enclosing attempt where something is missing. */

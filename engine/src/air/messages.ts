@@ -117,6 +117,12 @@ const say: Readonly<Record<string, Say>> = {
     why: 'A sagging run is a slack one, and water stands in its low places.',
     mend: j.status === 'ok' ? done : 'Cut it to length, pull it tight, and put a saddle where it hangs lowest.',
   }),
+  plenum: (j, print) => ({
+    what: `The first take-off sits ${print.value(j)} past the unit; ${print.limit(j)} is the least.`,
+    why: 'Air leaves a blower in a lopsided jet: a take-off in it gets too much or is sucked empty, whatever its damper says.',
+    mend:
+      j.status === 'ok' ? done : 'Lengthen the plenum, or take the first run off further on; keep collars off its end.',
+  }),
   'tight-bend': (j, print) => ({
     what: `The tightest bend of flexible duct, in “${name(j)}”, has a radius of ${print.rounded(numberOf(j), 'number')} diameters; ${print.limit(j)} is the least.`,
     why: 'A kinked bend costs more than the whole run.',

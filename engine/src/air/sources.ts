@@ -63,6 +63,10 @@ export const sources: Sources = {
     edition: '1995',
     standing: 'standard',
   },
+  'air.plenum': {
+    title: 'Common practice, no source: at least 18 in of plenum before the first take-off',
+    standing: 'common practice',
+  },
   'air.tight-bend': {
     title: 'Flexible duct makers’ installation standard: bends no tighter than one diameter along the middle',
     standing: 'from memory',
@@ -117,6 +121,11 @@ export const sources: Sources = {
     title: 'Abushakra, Walker and Sherman, compression of flexible duct',
     edition: '2004',
     standing: 'paper',
+  },
+  'flow.flexible-sag': {
+    title:
+      'Common practice, no source: each sag between hangers as half to two bends of its turn; measured runs on joists (Weaver and Culp; LBNL) give sag and compression together only',
+    standing: 'common practice',
   },
   'air.closed-door': {
     title:

@@ -9,7 +9,7 @@ import type { FlueFound } from './flueCases.ts';
 import { doorShuts } from './shut.ts';
 
 /** Pa below which flue gas may come back into the rooms, by what burns. Source: `air.house-pressure`. */
-const least = { heater: -2, furnace: -5, stove: -2 } as const;
+export const flueLeast = { heater: -2, furnace: -5, stove: -2 } as const;
 
 /**
  * Where a flue is open to the rooms: how far blower and exhausts, or these alone, draw it below outdoors with the doors
@@ -51,7 +51,7 @@ export function housePressureFinding(result: AirResult, view: PlanView): Found[]
         consequence: 'harm',
         kind: 'pressure',
         value,
-        limit: { min: least[burns] },
+        limit: { min: flueLeast[burns] },
         source: 'air.house-pressure',
         working: 'air/house-pressure',
         facts: {

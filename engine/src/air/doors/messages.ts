@@ -1,10 +1,6 @@
 import type { Judged } from '../../plan/judge.ts';
 import { fact, name, nothingToDo, type Say } from '../say.ts';
-
-/** A gap that can still be called a gap under a door, m (1 1/2 in). */
-const gapMost = 0.0381;
-/** Open share of a usual grille's face. */
-const openShare = 0.7;
+import { gapMost, openShare } from './doorWork.ts';
 
 const burns: Readonly<Record<string, string>> = {
   heater: 'a water heater with an open draught hood',

@@ -1,5 +1,6 @@
 import { nominalAir, type SolvedFlows } from '../flows.ts';
 import type { AirModel } from '../result.ts';
+import type { DoorWay } from './doorWork.ts';
 import type { FlueFound } from './flueCases.ts';
 import type { HouseAir, ShutDoors } from './houseAir.ts';
 import { shutSolver } from './shutDoors.ts';
@@ -10,6 +11,8 @@ export type ShutCases = {
   readonly blower: ShutDoors;
   /** Pa of each room against the hall by weather, the largest either way of what the wind may do. */
   readonly doors: Readonly<Record<string, Readonly<Partial<Record<WeatherId, number>>>>>;
+  /** What to cut or buy for the rooms above the pressure allowed. */
+  readonly ways: readonly DoorWay[];
   /** Worst first; empty where no flue is open to the rooms. */
   readonly flue: readonly FlueFound[];
 };

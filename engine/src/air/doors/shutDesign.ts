@@ -5,6 +5,7 @@ import { attempt, type Outcome, required, unresolved } from '../../plan/outcome.
 import { type Scenario, type Spread, scenario } from '../../plan/scenario.ts';
 import { inTable, nominalAir, type SolvedFlows } from '../flows.ts';
 import type { AirModel, AirResult } from '../result.ts';
+import { doorWays } from './doorWork.ts';
 import { type Flue, flueCases, flueSolver } from './flueCases.ts';
 import { type Heights, leakHeights } from './leakPlaces.ts';
 import { doorShuts, houseAir } from './shut.ts';
@@ -43,8 +44,10 @@ export function shutDesign(
     const alone = { ...given, exhaust: {} };
     const blower = inTable(shutSolver()(model, nominalAir, open, alone), model);
     const cases = leaks.ok ? weathers(scenario()) : [];
+    const judged = withEnough(blower, model, nominalAir, open, alone);
     return {
-      blower: withEnough(blower, model, nominalAir, open, alone),
+      blower: judged,
+      ways: doorWays(house, judged),
       doors: doorsInWeather(model, open, given, cases),
       flue: flue ? flueCases(model, open, given, flue, cases) : [],
     };
