@@ -30,13 +30,16 @@ export type FlueSolver = (
   blows: boolean,
 ) => FlueCase;
 
+/** Of the largest drop: through a blower that stands, pressures are not told apart any finer. */
+const roughly = 1e-10;
+
 /**
  * The limits of flues are for what fans do: tests take off what weather did before they ran. A flue as warm as the rooms
  * gains more from the cold than the house does, for it is taller; one as cold as outdoors gains nothing, so that the pull
  * of the house is its own to overcome. Wind pulls at the flue's top as well and is not held against it.
  */
 export function flueSolver(): FlueSolver {
-  const [loaded, still] = [shutSolver(), shutSolver()];
+  const [loaded, still] = [shutSolver(roughly), shutSolver(roughly)];
   return (model, open, house, flue, of, blows) => {
     const there: HouseAir = { ...house, ...(of.weather ? { weather: of.weather } : {}) };
     const at = (shut: ShutDoors): number =>

@@ -25,7 +25,7 @@ export function pressureOutdoors({ height, faces }: LeakPlace, { rise, wind, fro
   return wind * coefficient - rise * height;
 }
 
-/** One node where nothing blows and nothing is warm, else one for each height and way that leaks face. */
+/** One node where nothing blows and nothing is warm, else one for every pressure that leaks meet: the fewer the faster. */
 export function around({ rooms, leaks, top = 0, weather }: HouseAir): Around {
   if (!weather) {
     const id = 'outdoors';
@@ -33,23 +33,35 @@ export function around({ rooms, leaks, top = 0, weather }: HouseAir): Around {
       leakLink(`leaks ${from}`, from, id, leak, exponent);
     return { nodes: [{ id, pressure: 0 }], leaks: through, attic: id, below: id };
   }
-  const [attic, below] = [{ height: top, share: 1 }, everywhere];
-  const all = [attic, below, ...rooms.flatMap((r) => r.places ?? []), ...(leaks?.places ?? [])];
-  const known = new Map(all.map((p) => [nodeAt(p), p]));
+  const pressures = new Map<string, number>();
+  const nodeAt = (place: LeakPlace): string => {
+    const pressure = pressureOutdoors(place, weather);
+    // A micropascal: the last bit of a cosine makes no other place.
+    const id = `outdoors ${Math.round(pressure * 1e6)}`;
+    if (!pressures.has(id)) pressures.set(id, pressure);
+    return id;
+  };
+  const [attic, below] = [nodeAt({ height: top, share: 1 }), nodeAt(everywhere)];
+  const shares = new Map(
+    [leaks?.places, ...rooms.map((r) => r.places)].map((places) => [places, sharesAt(places, nodeAt)]),
+  );
   return {
-    nodes: [...known].map(([id, p]) => ({ id, pressure: pressureOutdoors(p, weather) })),
-    leaks: (from, leak, exponent, places = [everywhere]) =>
-      [...sharesAt(places)].flatMap(([to, share]) => leakLink(`leaks ${from} ${to}`, from, to, leak * share, exponent)),
-    attic: nodeAt(attic),
-    below: nodeAt(below),
+    nodes: [...pressures].map(([id, pressure]) => ({ id, pressure })),
+    leaks: (from, leak, exponent, places) =>
+      [...(shares.get(places) ?? [])].flatMap(([to, share]) =>
+        leakLink(`leaks ${from} ${to}`, from, to, leak * share, exponent),
+      ),
+    attic,
+    below,
   };
 }
 
-const nodeAt = ({ height, faces }: LeakPlace): string => `outdoors ${height.toFixed(3)} ${faces ?? 'all'}`;
-
-function sharesAt(places: readonly LeakPlace[]): Map<string, number> {
+function sharesAt(places: readonly LeakPlace[] = [everywhere], nodeAt: (p: LeakPlace) => string): Map<string, number> {
   const shares = new Map<string, number>();
-  for (const p of places) shares.set(nodeAt(p), (shares.get(nodeAt(p)) ?? 0) + p.share);
+  for (const p of places) {
+    const at = nodeAt(p);
+    shares.set(at, (shares.get(at) ?? 0) + p.share);
+  }
   return shares;
 }
 
