@@ -27,7 +27,9 @@ test('the best sizes go in with one act and come out with one', async ({ page })
 
 test('a year with the ducts tells what keeping, patching and replacing them would bring', async ({ page }) => {
   await show(page, server.url, '/trade/air');
-  const ways = page.locator('section', { has: page.getByRole('heading', { name: 'Keep, patch or replace' }) });
+  const ways = page.locator('section', {
+    has: page.getByRole('heading', { name: 'Where to build it; keep, patch or replace' }),
+  });
   await expect(ways.getByRole('row', { name: /Every joint sealed/ })).toBeVisible({ timeout: 60_000 });
   await expect(ways).toContainText('The section to change first is');
 });

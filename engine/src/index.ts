@@ -46,6 +46,7 @@ export type { RunHours, UnitYear } from './coupling/season/unitAnswers.ts';
 export type { Way, Ways } from './coupling/ways/compareWays.ts';
 export type { WinterSizes, Winters } from './coupling/winters/wintersAnswers.ts';
 export { wintersKind } from './coupling/winters/wintersJob.ts';
+export { hardSteps } from './coupling/ways/hardSteps.ts';
 export { heldAirflow } from './equipment/blowerCurve.ts';
 export {
   apparatusDewPoint,

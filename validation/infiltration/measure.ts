@@ -5,6 +5,7 @@ import {
   leakageFlow,
   leakageFlowBasic,
   normalisedLeakage,
+  wallPressureCoefficient,
 } from '@kneewall/engine/physics';
 import { type How, row, type ValidationSource } from '../src/row.ts';
 
@@ -56,11 +57,37 @@ const rows: readonly (readonly [string, string, number, number, number, How])[] 
   ['normalised leakage, 95 m², 5 m', '', 0.405649, normalisedLeakage(0.03130153, 95, 5), 1e-5, 'computed'],
 ];
 
+// Degrees between wind and wall, and the mean pressure coefficient that a published table of the formula prints.
+const walls = [
+  [0, 0.603],
+  [30, 0.469],
+  [60, 0.119],
+  [90, -0.443],
+  [120, -0.681],
+  [150, -0.39],
+  [180, -0.364],
+] as const;
+
 export const source: ValidationSource = {
   id,
   title: 'Air leakage of houses: the residential models',
-  measure: () =>
-    rows.map(([name, unit, expected, ours, tolerance, known]) =>
+  measure: () => [
+    ...rows.map(([name, unit, expected, ours, tolerance, known]) =>
       row({ source: id, case: name, field: 'flow or area', unit, expected, tolerance, known }, ours),
     ),
+    ...walls.map(([angle, expected]) =>
+      row(
+        {
+          source: id,
+          case: `wall at ${angle}° to the wind`,
+          field: 'pressure coefficient',
+          unit: '',
+          expected,
+          tolerance: 0.001,
+          known: 'looked up',
+        },
+        wallPressureCoefficient(angle),
+      ),
+    ),
+  ],
 };

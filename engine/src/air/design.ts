@@ -33,7 +33,7 @@ export function design({ project, upstream }: Input): AirResult {
   const rooms = Object.keys(loads.rooms);
   const shut = shutDesign(
     project.house,
-    loads.leaks,
+    { climate, loads },
     attempt(() => {
       required(flows);
       return { model: required(model), open: required(solved) };
@@ -75,6 +75,7 @@ export function design({ project, upstream }: Input): AirResult {
     rooms: byRoom,
     balance: pendingIn(balance),
     sizing: pendingIn(sizing),
+    fittings: fittingCounts(ducts),
     flow: pick('flow'),
     staticPressure: pick('static'),
     filterVelocity: pick('filterVelocity'),
@@ -93,6 +94,14 @@ export function design({ project, upstream }: Input): AirResult {
 /** Dampers are worth looking for once air is known to flow. */
 const balanceWanted = (model: AirModel, _flows: AirFlows, ducts: Ducts, loads: Input['upstream']['loads']): Job =>
   balanceJob(balanceInput(model, fittingsOf(ducts, scenario()), loads));
+
+/** How many fittings of each kind are drawn. */
+function fittingCounts(ducts: Ducts): Record<string, number> {
+  const counts: Record<string, number> = {};
+  for (const { kind, count } of Object.values(fittingsOf(ducts, scenario())).flat())
+    counts[kind] = (counts[kind] ?? 0) + count;
+  return counts;
+}
 
 /** The chosen unit, where there are ducts for it to blow into. Ends the enclosing attempt where something is missing. */
 function unitBehind(ducts: Ducts, equipment: EquipmentResult): Candidate {

@@ -17,6 +17,8 @@ import { jacketFinding } from './jacketFinding.ts';
 import { leakTest } from './leakTest.ts';
 import { type Change, smallestChange } from './mend.ts';
 import { sideOf } from './model.ts';
+import { plenumFinding } from './plenumFinding.ts';
+import { blowerSound } from './registers/blowerSound.ts';
 import { coldDropFindings } from './registers/coldDropFindings.ts';
 import { draughtFindings } from './registers/draughtFindings.ts';
 import { returnBends } from './registers/returnBends.ts';
@@ -40,6 +42,7 @@ export function findings(result: AirResult, view: PlanView): Drafts {
     staticPressure(result, view, bought),
     ...faultFindings(result, view),
     ...operatingPointsFinding(result),
+    ...housePressureFinding(result, view),
     ...(model.ok && result.flows.ok ? known(result, model.value, result.flows.value, view, bought) : []),
   ];
   return {
@@ -60,6 +63,7 @@ const known = (result: AirResult, model: AirModel, flows: AirFlows, view: PlanVi
   leakage(flows),
   leakTest(model, flows, view),
   ...hangingFindings(model, view),
+  ...plenumFinding(view),
   ...velocityFindings(model, flows, bought),
   ...roomFindings(result, view),
   balanceFinding(result, (room) => view.project.house.rooms[room]?.name ?? room, chosenUnit(view)?.blower.staticMost),
@@ -68,9 +72,9 @@ const known = (result: AirResult, model: AirModel, flows: AirFlows, view: PlanVi
   ...coldDropFindings(model, view),
   ...draughtFindings(model, view),
   ...roomSoundFindings(model, flows, view),
+  ...blowerSound(model, flows, view),
   ...returnBends(model, view),
   ...closedDoorFindings(result, model, flows, view),
-  ...housePressureFinding(result, view),
   ...agreedFindings(view),
   ...seasonFindings(view),
 ];

@@ -40,13 +40,13 @@ export function flowSolver(): FlowSolver {
   };
 }
 
-/** Lays a network out once for all specs that differ in the sizes of their links alone. */
-export function networkSolver(): (spec: NetworkSpec, start?: Float64Array) => Laid {
+/** Lays a network out once for all specs that differ in the sizes of their links alone. `wanted` as in `solveNetwork`. */
+export function networkSolver(wanted?: number): (spec: NetworkSpec, start?: Float64Array) => Laid {
   let last: { readonly spec: NetworkSpec; readonly net: CompiledNetwork } | undefined;
   return (spec, start) => {
     const net = last ? relay(last.net, last.spec, spec) : compileNetwork(spec);
     last = { spec, net };
-    return { net, solution: solveNetwork(net, start) };
+    return { net, solution: solveNetwork(net, start, wanted) };
   };
 }
 

@@ -1,6 +1,9 @@
 import type { Range } from '@kneewall/project';
 import type { MaterialLine } from '../plan/lines.ts';
 import { damperLines } from './balance/damperLines.ts';
+import { grilleLines } from './doors/doorWork.ts';
+import { fittingLines } from './fittingLines.ts';
+import { jointLines } from './jointLines.ts';
 import { lengthBought } from './lengthBought.ts';
 import type { AirModel, AirResult, DuctSection } from './result.ts';
 import { shapeOf } from './sizing/reshape.ts';
@@ -9,12 +12,14 @@ import { shapeId } from './sizing/stock.ts';
 type Prices = AirResult['prices'];
 
 /** Ducts by kind and size, collars, straps, registers, filter, sealing. */
-export function materials({ model, prices }: AirResult): readonly MaterialLine[] {
+export function materials({ model, prices, shut, fittings }: AirResult): readonly MaterialLine[] {
   if (!model.ok) return [];
   return [
     ...model.value.sections.map((x) => duct(x, prices)),
-    ...joints(model.value, prices),
+    ...jointLines(model.value, endsCost(flexibleOf(model.value), prices)),
+    ...fittingLines(fittings),
     ...damperLines(model.value),
+    ...(shut.ok ? grilleLines(shut.value.ways) : []),
     ...faces(model.value),
   ];
 }
@@ -42,6 +47,8 @@ const times = ({ low, likely, high }: Range, by: number): Range => ({
   high: high * by,
 });
 
+const flexibleOf = (model: AirModel): DuctSection[] => model.sections.filter((x) => x.kind === 'flexible');
+
 /** What both ends of every run cost, where each has a price. */
 function endsCost(sections: readonly DuctSection[], prices: Prices): { cost?: Range } {
   const each = sections.map((x) => pricesFor(x, prices)?.end);
@@ -59,28 +66,6 @@ const kindNames = {
   rectangular: 'Rectangular metal duct',
   board: 'Duct board',
 } as const;
-
-function joints(model: AirModel, prices: Prices): MaterialLine[] {
-  const flexible = model.sections.filter((x) => x.kind === 'flexible');
-  const count = (id: string, what: string, amount: number): MaterialLine => ({
-    id: `air/${id}`,
-    trade: 'air',
-    what,
-    kind: 'count',
-    amount,
-    soldBy: 1,
-  });
-  const hangers = flexible.reduce((a, x) => a + Math.ceil(x.length / x.supports), 0);
-  return [
-    {
-      ...count('collars', 'Collars and inner-core straps, two a flexible run', 2 * flexible.length),
-      ...endsCost(flexible, prices),
-    },
-    count('hangers', 'Saddle hangers, at least 1 1/2 in wide', hangers),
-    count('mastic', 'Tubs of mastic', Math.max(1, Math.ceil(model.sections.length / 6))),
-    count('test-ports', 'Plugs for two pressure test ports', 2),
-  ];
-}
 
 const faces = (model: AirModel): MaterialLine[] => [
   ...model.terminals.map(

@@ -3,12 +3,13 @@ import type { Printer } from '../plan/printer.ts';
 import { unknownWords } from '../plan/unknownWords.ts';
 import { sayBalance } from './balance/messages.ts';
 import { heldFlowWhy, sayBlowers } from './blower/messages.ts';
-import { sayDoors } from './doors/messages.ts';
+import { flueCaution, sayDoors } from './doors/messages.ts';
 import { sayFaults } from './faults/messages.ts';
 import { sayFilters } from './filters/messages.ts';
 import { sayRegisters } from './registers/messages.ts';
 import { nothingToDo as done, fact, name, type Say } from './say.ts';
 import { saySizes } from './sizing/findingWords.ts';
+import { whereBuilt } from './whereBuiltWords.ts';
 
 /** The change of one size that was solved and found to be enough. */
 function provenChange(j: Judged, print: Printer): string {
@@ -108,6 +109,12 @@ const say: Readonly<Record<string, Say>> = {
     why: 'A sagging run is a slack one, and water stands in its low places.',
     mend: j.status === 'ok' ? done : 'Cut it to length, pull it tight, and put a saddle where it hangs lowest.',
   }),
+  plenum: (j, print) => ({
+    what: `The first take-off sits ${print.value(j)} past the unit; ${print.limit(j)} is the least.`,
+    why: 'Air leaves a blower in a lopsided jet: a take-off in it gets too much or is sucked empty, whatever its damper says.',
+    mend:
+      j.status === 'ok' ? done : 'Lengthen the plenum, or take the first run off further on; keep collars off its end.',
+  }),
   'tight-bend': (j, print) => ({
     what: `The tightest bend of flexible duct, in “${name(j)}”, has a radius of ${print.rounded(numberOf(j), 'number')} diameters; ${print.limit(j)} is the least.`,
     why: 'A kinked bend costs more than the whole run.',
@@ -171,6 +178,7 @@ const say: Readonly<Record<string, Say>> = {
         ? done
         : 'Give that room more air, seal and insulate it first, keep its door open, or hang the thermostat where it matters most.',
   }),
+  'where-built': whereBuilt,
   'ducts-stay': (j, print) => ({
     what: `The ducts that are there let ${print.value(j)} of the air through that the unit wants, and ${print.quantity(fact(j, 'leaks'), 'fraction')} of it leaks.`,
     why: 'Old ducts were sized for another unit. Patching costs a fraction of new ones, and new ones are wasted where the old could stay.',
@@ -207,7 +215,8 @@ const numberOf = (j: Judged): number => (j.value.ok && typeof j.value.value === 
 
 export function words(j: Judged, print: Printer): Words {
   const [kind = ''] = j.id.split(':');
-  if (j.status === 'unknown') return notKnown(j, print);
+  if (j.status === 'unknown')
+    return { ...notKnown(j, print), ...(kind === 'house-pressure' ? { caution: flueCaution(j, print) } : {}) };
   const words = say[kind];
   if (!words) throw new Error(`assert: no words for the finding ${j.id}`);
   return words(j, print);

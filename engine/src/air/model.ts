@@ -11,6 +11,7 @@ import {
 import { unresolved } from '../plan/outcome.ts';
 import type { Scenario } from '../plan/scenario.ts';
 import type { AirModel, DuctSection, Terminal } from './result.ts';
+import { sagLoss } from './sagLoss.ts';
 
 export type Ducts = ResolvedProject['routes']['ducts'];
 type SectionInput = Resolved<NonNullable<NonNullable<NonNullable<Project['routes']>['ducts']>['sections']>>[string];
@@ -40,7 +41,9 @@ function sectionOf(id: string, x: SectionInput, s: Scenario): DuctSection {
   const shape = shapeOf(id, x, s);
   const length = s.of(x.length);
   const compression = kind === 'flexible' ? s.of(x.compression) : 0;
+  const sag = kind === 'flexible' ? (s.maybe(x.sag) ?? 0) : 0;
   const losses = inOrder(x.fittings).reduce((sum, [, f]) => sum + lossOf(f, s) * s.of(f.count), 0);
+  const hung = sagLoss(place(id), sag, s.of(x.supports), length, s);
   return {
     id,
     name: x.name ?? id,
@@ -53,7 +56,8 @@ function sectionOf(id: string, x: SectionInput, s: Scenario): DuctSection {
     surface: shape.perimeter * length,
     roughness: roughness[kind],
     frictionFactor: kind === 'flexible' ? compressionFactor(compression, shape.diameter) : 1,
-    lossCoefficient: losses,
+    lossCoefficient: losses + hung,
+    ...(hung > 0 ? { sagLoss: hung } : {}),
     insulation: s.of(x.insulation),
     leakage: s.of(x.leakage),
     place: s.choice(x.place),

@@ -1,7 +1,9 @@
 import type { Conditions, ExpectedReading } from '../plan/lines.ts';
+import { scenario } from '../plan/scenario.ts';
 import type { PlanView } from '../plan/trade.ts';
 import { balancedReadings } from './balance/balancedReadings.ts';
 import { closedDoorFindings } from './doors/closedDoorFindings.ts';
+import { flueLeast } from './doors/housePressureFinding.ts';
 import { doorPressureMost } from './doors/shutDoors.ts';
 import { sideOf } from './model.ts';
 import type { AirResult } from './result.ts';
@@ -36,6 +38,7 @@ export function readings(result: AirResult, conditions: Conditions, view: PlanVi
     }),
     ...balancedReadings(result, point),
     ...doorReadings(result, view),
+    ...flueReading(result, view),
   ];
 }
 
@@ -58,4 +61,23 @@ function doorReadings(result: AirResult, view: PlanView): ExpectedReading[] {
       },
     ];
   });
+}
+
+/** Rooms with an open flue against outdoors on a calm day, everything on that blows: what a test of the flue begins with. */
+function flueReading({ shut }: AirResult, { project }: PlanView): ExpectedReading[] {
+  const calm = shut.ok ? shut.value.flue.find((c) => c.weather === 'calm' && c.converged) : undefined;
+  if (!calm) return [];
+  return [
+    {
+      id: 'air/house-pressure',
+      trade: 'air',
+      what: 'Where the flue stands against outdoors, doors shut, blower and exhausts on, less what it was with all of it off',
+      how: 'A gauge set to pascals, one hose out through a window on a calm day. Read it with everything off, then with everything on, and take the first from the second.',
+      kind: 'pressure',
+      expected: calm.added,
+      good: { min: flueLeast[scenario().choice(project.house.flueOf)], max: 5 },
+      caution:
+        'This does not prove a flue: have it tested under the worst case by a licensed technician, with a carbon monoxide alarm in the room, before the blower runs with it in use.',
+    },
+  ];
 }

@@ -29,6 +29,8 @@ export type DuctSection = {
   readonly frictionFactor: number;
   /** Sum of loss coefficients on this section's velocity pressure. */
   readonly lossCoefficient: number;
+  /** What of that comes of sag between hangers, where it sags: it stays with the run in any size of flexible duct. */
+  readonly sagLoss?: number;
   readonly insulation: number;
   readonly leakage: number;
   readonly place: 'attic' | 'below' | 'inside';
@@ -99,6 +101,8 @@ export type AirResult = ResultBase & {
   readonly sizing: Outcome<DuctSizing>;
   /** Damper settings for each season. */
   readonly balance: Outcome<AirBalance>;
+  /** Pieces drawn, by kind. */
+  readonly fittings: Readonly<Record<string, number>>;
   readonly flow: Outcome<Spread>;
   readonly staticPressure: Outcome<Spread>;
   readonly filterVelocity: Outcome<Spread>;

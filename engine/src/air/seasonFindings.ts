@@ -1,3 +1,5 @@
+import type { Range } from '@kneewall/project';
+import type { Improvement } from '../coupling/houseYear/improvements.ts';
 import type { UnitYear } from '../coupling/season/unitAnswers.ts';
 import type { Way, Ways } from '../coupling/ways/compareWays.ts';
 import type { Draft } from '../plan/judge.ts';
@@ -11,6 +13,7 @@ import type { Found } from './findings.ts';
 export const seasonFindings = ({ season, project, trades }: PlanView): Found[] => [
   roomsFollow(season.unitYear, (id) => project.house.rooms[id]?.name ?? id),
   ductsYear(season.unitYear),
+  whereBuilt(season),
   ...ductsStay(season.ways, project, trades.equipment),
 ];
 
@@ -74,6 +77,48 @@ function ductsYear(year: Outcome<UnitYear>): Found {
     );
     return share;
   });
+}
+
+/** Where else the unit could stand, by what its heat takes of electricity; `wrapped` is the attic done well. */
+const places: readonly Way['id'][] = ['wrapped', 'buried', 'inside', 'kneewall', 'rooms'];
+
+/** Whether the unit is drawn in the right place: what of its electricity the best other place would save. */
+function whereBuilt({ ways, improvements }: PlanView['season']): Found {
+  const source = 'air.where-built';
+  const of = { id: 'where-built', subject: 'ducts', holdPoint: 'decide', consequence: 'money' } as const;
+  const drawn = ways.ok ? ways.value.ways.find((w) => w.id === 'as-drawn') : undefined;
+  const others = ways.ok ? ways.value.ways.filter((w) => places.includes(w.id)) : [];
+  const [best] = [...others].sort((a, b) => a.electricity - b.electricity || (a.id < b.id ? -1 : 1));
+  const { recorder, steps } = recordWorking();
+  const value = attempt((): Range => {
+    required(ways);
+    const { electricity: E } = drawn ?? unresolved('missing', 'routes.ducts');
+    const E_best = best?.electricity ?? E;
+    recorder.step('E', 'table', {}, E, 'kWh', source);
+    recorder.step('E_best', 'table', {}, E_best, 'kWh', source);
+    const saved = (then: number): number => (E - then) / Math.max(E, 1e-9);
+    const likely = saved(E_best);
+    recorder.step('share', '(E - E_best) / max(E, 1e-9)', { E, E_best }, likely, '', source);
+    return { low: saved(best?.about?.high ?? E_best), likely, high: saved(best?.about?.low ?? E_best) };
+  });
+  const seal = improvements.ok ? improvements.value.single.find((x) => x.measures[0] === 'seal') : undefined;
+  const facts = drawn && best ? placeFacts(drawn, best, seal) : {};
+  const working = 'air/where-built';
+  return { draft: { ...of, kind: 'fraction', value, limit: { max: 0.15 }, source, working, facts }, working: steps };
+}
+
+function placeFacts(drawn: Way, best: Way, seal: Improvement | undefined): Record<string, number | string> {
+  const generator = drawn.generator !== undefined && best.generator !== undefined;
+  return {
+    best: best.id,
+    electricity: drawn.electricity,
+    elsewhere: best.electricity,
+    delivered: drawn.delivered,
+    costLow: best.cost.low,
+    costHigh: best.cost.high,
+    ...(generator ? { generator: drawn.generator ?? 0, generatorThen: best.generator ?? 0 } : {}),
+    ...(seal ? { seal: seal.heatingEnergy, sealCost: seal.cost.likely } : {}),
+  };
 }
 
 /** Whether ducts that are there can stay: what air the best of the cheap ways lets through, of what the unit's sheet wants. */

@@ -63,6 +63,10 @@ export const sources: Sources = {
     edition: '1995',
     standing: 'standard',
   },
+  'air.plenum': {
+    title: 'Common practice, no source: at least 18 in of plenum before the first take-off',
+    standing: 'common practice',
+  },
   'air.tight-bend': {
     title: 'Flexible duct makers’ installation standard: bends no tighter than one diameter along the middle',
     standing: 'from memory',
@@ -77,6 +81,11 @@ export const sources: Sources = {
   },
   'air.rooms-follow': {
     title: 'Common practice, no source: no room should be a degree too cold for more than one hour in twenty',
+    standing: 'common practice',
+  },
+  'air.where-built': {
+    title:
+      'The year run with the unit in each place; 15 % is common practice, and so is what knee walls and room units take',
     standing: 'common practice',
   },
   'air.ducts-stay': {
@@ -113,6 +122,11 @@ export const sources: Sources = {
     edition: '2004',
     standing: 'paper',
   },
+  'flow.flexible-sag': {
+    title:
+      'Common practice, no source: each sag between hangers as half to two bends of its turn; measured runs on joists (Weaver and Culp; LBNL) give sag and compression together only',
+    standing: 'common practice',
+  },
   'air.closed-door': {
     title:
       'Residential return-path practice: no more than 3 Pa between a shut bedroom and the hall; orifice law with 0.6',
@@ -123,6 +137,22 @@ export const sources: Sources = {
       'Practice of combustion safety tests: -2 Pa for a draught-hood water heater alone, -5 Pa for a boiler or furnace',
     edition: 'ASTM E1998 class of methods',
     standing: 'from memory',
+  },
+  'air.weather-cases': {
+    title:
+      'Doors shut on a calm day, on the cold and still night, and in a fresh breeze (Beaufort 5, 10 m/s at a weather station) from each of four sides; the limits of flues are for what fans add to that',
+    standing: 'from memory',
+  },
+  'air.leak-places': {
+    title:
+      'Where a house leaks, as the leakage model of ASHRAE Fundamentals takes it: half through walls and windows, the rest through floor and ceiling alike; 0.25 m between storeys is common practice',
+    standing: 'from memory',
+  },
+  'infiltration.stack': { title: 'Weight of warm and cold air, gravity 9.80665 m/s²', standing: 'definition' },
+  'infiltration.wind-pressure': {
+    title: 'Swami and Chandra, wind pressure on walls of low buildings, mean of the wall, square plan',
+    edition: '1987',
+    standing: 'paper',
   },
   'air.jacket': {
     title: 'A flat jacket between duct air of 13 °C and the attic’s, against the dew point by ISO 13788',

@@ -1,5 +1,6 @@
 import type { Task } from '../plan/lines.ts';
 import { damperPlaces } from './balance/places.ts';
+import { doorTasks } from './doors/doorWork.ts';
 import type { AirResult } from './result.ts';
 
 const minute = 60;
@@ -10,7 +11,7 @@ const attic = [
 ];
 
 /** Hanging, sealing and testing the ducts. Each run is its own safe stop. */
-export function tasks({ model }: AirResult): readonly Task[] {
+export function tasks({ model, shut }: AirResult): readonly Task[] {
   if (!model.ok) return [];
   const runs = model.value.sections.length;
   const places = damperPlaces(model.value);
@@ -54,6 +55,7 @@ export function tasks({ model }: AirResult): readonly Task[] {
       safeStops: ['After each joint: tub closed, lamp off, hatch guarded'],
       cautions: attic,
     },
+    ...(shut.ok ? doorTasks(shut.value.ways) : []),
     ...(places.length > 1 ? balancing(collars, places.length) : []),
   ];
 }

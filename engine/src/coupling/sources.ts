@@ -28,6 +28,16 @@ export const couplingSources: Sources = {
     title: 'Common practice, no source: new joints sealed with mastic let out a hundredth in each section',
     standing: 'common practice',
   },
+  'ways.kneewall': {
+    title:
+      'Common practice, no source: a space behind a knee wall lies between an attic and the rooms; all the way in once its slope is insulated and sealed',
+    standing: 'common practice',
+  },
+  'ways.rooms': {
+    title:
+      'Common practice, no source: small units in the rooms take 15 % less to 15 % more electricity than one unit behind perfect ducts; their own sheets decide',
+    standing: 'common practice',
+  },
   'ways.costs': {
     title: 'Common practice, no source: what work on ducts costs; get quotes',
     standing: 'common practice',

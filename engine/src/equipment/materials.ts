@@ -17,6 +17,7 @@ export function materials({ chosen, candidates }: EquipmentResult): readonly Mat
   return [
     line('unit', `Heat pump, indoor and outdoor part: ${unit?.name ?? chosen.value}`, 1),
     line('isolators', 'Vibration pads or hangers for the air handler', 4),
+    line('outdoor-feet', 'Feet or pads between the outdoor unit and its stand', 4),
     line('thermostat', 'Thermostat or wall control that suits the unit', 1),
   ];
 }

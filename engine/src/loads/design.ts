@@ -6,6 +6,7 @@ import { recordWorking } from '../plan/working.ts';
 import { type Balance, balance, byPart, type Given, inRoom, sumOf } from './balance.ts';
 import { houseJobs, pendingOn } from './dynamic/houseJobs.ts';
 import { heatOfWinter, type LastWinter, lossByFuel, shareGiven } from './fuel.ts';
+import { leakFaces } from './house.ts';
 import { narrow } from './narrow.ts';
 import type { LoadsResult, RoomLoad } from './result.ts';
 import { sunOnPlanes } from './sunlight.ts';
@@ -49,8 +50,8 @@ export function design({ project: { house, site }, upstream: { climate } }: Trad
     lossPerDegree: pick('loss'),
     balanceTemperature: attempt(() => balancePoint(required(likely), scenario().of(house.setpoints.heating))),
     leaks: attempt(() => {
-      const { leak, shares } = required(likely);
-      return { coefficient: required(pick('leak')), exponent: leak.exponent, shares };
+      const { built, leak, shares } = required(likely);
+      return { coefficient: required(pick('leak')), exponent: leak.exponent, shares, faces: leakFaces(built) };
     }),
     attic: attempt(() => required(likely).attic ?? noAttic()),
     leakage: attempt(() => required(likely).envelope),

@@ -15,6 +15,8 @@ export type Element = {
   readonly sun: readonly number[];
   /** Outside wall area that leaks, m². */
   readonly leaks: number;
+  /** Which way that area faces, degrees from north; nothing where it is on all sides alike. */
+  readonly faces?: number;
 };
 
 /** The house in one scenario: paths of heat, volumes, and what is over it. */

@@ -9,7 +9,7 @@ import type { WorkingRecorder } from '../plan/working.ts';
 import { draughtGiven } from './constructions/index.ts';
 import type { HouseElements } from './element.ts';
 import { fourSides, skyDrop, sunFilm } from './outside.ts';
-import type { AtticModel } from './result.ts';
+import type { AtticModel, LeakFace } from './result.ts';
 import type { PlaneSun } from './sunlight.ts';
 
 type House = ResolvedProject['house'];
@@ -107,6 +107,18 @@ export function leakShares(
 export const leaksOf = ({ elements, volumes }: HouseElements): Record<string, number> =>
   Object.fromEntries(
     Object.keys(volumes).map((room) => [room, elements.reduce((a, e) => a + (e.room === room ? e.leaks : 0), 0)]),
+  );
+
+/** Which way each room's leaking walls and windows face, and the share of them that faces so; rooms with none are left out. */
+export const leakFaces = ({ elements, volumes }: HouseElements): Record<string, readonly LeakFace[]> =>
+  Object.fromEntries(
+    Object.keys(volumes).flatMap((room) => {
+      const own = elements.filter((e) => e.room === room && e.leaks > 0 && e.faces !== undefined);
+      const total = own.reduce((a, e) => a + e.leaks, 0);
+      const ways = [...new Set(own.map((e) => e.faces ?? 0))];
+      const share = (faces: number) => own.reduce((a, e) => (e.faces === faces ? a + e.leaks : a), 0) / total;
+      return own.length > 0 ? [[room, ways.map((faces) => ({ faces, share: share(faces) }))]] : [];
+    }),
   );
 
 export type Weather = {

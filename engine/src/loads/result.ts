@@ -70,11 +70,15 @@ export type Narrowed = {
   readonly heating: Spread;
 };
 
-/** How the house leaks under pressure: Q = c pⁿ, m³/(s Paⁿ), and each room's share of c. */
+/** A share of a room's leaking walls, and the way it faces, degrees from north. */
+export type LeakFace = { readonly faces: number; readonly share: number };
+
+/** How the house leaks under pressure: Q = c pⁿ, m³/(s Paⁿ), each room's share of c, and which way a room's walls face. */
 export type HouseLeaks = {
   readonly coefficient: Spread;
   readonly exponent: number;
   readonly shares: Readonly<Record<string, number>>;
+  readonly faces: Readonly<Record<string, readonly LeakFace[]>>;
 };
 
 export type LoadsResult = ResultBase & {

@@ -113,6 +113,7 @@ function opaqueElement(
     side,
     sun,
     leaks: outdoors ? net : 0,
+    ...(outdoors ? { faces: s.of(surface.azimuth) } : {}),
   };
 }
 
@@ -203,5 +204,6 @@ function windowElement(
     side: sideOf(surface, s),
     sun,
     leaks: outdoors ? width * height : 0,
+    ...(plane ? { faces: plane.azimuth } : {}),
   };
 }

@@ -366,7 +366,10 @@ export const house = group(
       possible: { min: 0 },
       usually: 'measured',
     }),
-    flue: flag({ label: 'Stove or boiler flue open to the rooms' }),
+    flue: flag({
+      label: 'Stove or boiler flue open to the rooms',
+      help: 'Yes for anything that burns with air from the rooms: stove, fire, draught-hood heater or boiler. Left empty counts as no.',
+    }),
     flueOf: choice(
       {
         heater: 'Water heater with an open draught hood, alone on its flue',
@@ -377,6 +380,21 @@ export const house = group(
         label: 'What burns on that flue',
         help: 'Where nothing is said the strictest figure is used.',
         default: 'heater',
+      },
+    ),
+    flueRoom: reference('house.rooms', {
+      label: 'It stands in',
+      help: 'Left empty it stands in the part of the house that is open to the hall, on the lowest floor.',
+    }),
+    flueRuns: choice(
+      {
+        inside: 'Up through the house: it stays about as warm as the rooms',
+        outside: 'Up an outside wall, or mostly above the roof: it starts as cold as outdoors',
+      },
+      {
+        label: 'That flue runs',
+        help: 'A flue that has gone cold has no draught of its own and has to start against the pull of the warm house.',
+        default: 'inside',
       },
     ),
     exhaust,

@@ -112,7 +112,7 @@ const sections = map(
     }),
     sag: quantity('length', {
       label: 'Sag between them',
-      help: 'How far its middle hangs below a line from saddle to saddle.',
+      help: 'How far its middle hangs below a line from saddle to saddle. It costs pressure; left empty the run counts as hung straight.',
       neededBy: [],
       plausible: { min: 0, max: 0.3 },
       possible: { min: 0 },
@@ -268,6 +268,11 @@ const ducts = group(
           possible: { min: 0 },
           usually: 'nameplate',
         }),
+        plenum: optionalLength(
+          'From its outlet to the first take-off',
+          3,
+          'Along the supply plenum, to the nearer edge of the first collar.',
+        ),
         at: placeAt(
           'Its place in plan',
           'Its middle, from the same corner as the ducts. Left empty it stands where supply and return begin.',

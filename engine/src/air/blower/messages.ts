@@ -34,6 +34,6 @@ export function heldFlowWhy(j: Judged, print: Printer): string | undefined {
   const watts =
     j.facts.watts === undefined
       ? 'Its table does not say what it draws.'
-      : `By its table it draws ${print.quantity(fact(j, 'watts'), 'electric-power')} here, and ${print.quantity(fact(j, 'easy'), 'electric-power')} at ${print.quantity(fact(j, 'at'), 'pressure')}.`;
+      : `By its table it draws ${print.quantity(fact(j, 'watts'), 'electric-power')} here, and ${print.quantity(fact(j, 'easy'), 'electric-power')} at ${print.quantity(fact(j, 'at'), 'pressure')}${fact(j, 'louder') >= 1 ? `, and is about ${print.quantity(fact(j, 'louder'), 'count')} dB louder than there` : ''}.`;
   return `This blower holds ${set} whatever the ducts ask: pressure does not show as less air but as watts and noise. ${watts} Past its limit the air falls off.`;
 }

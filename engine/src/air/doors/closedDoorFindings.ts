@@ -9,6 +9,8 @@ import type { ShutRoomAir } from './houseAir.ts';
 import { doorShuts, netSupply, openingOf, type Room } from './shut.ts';
 import { doorPressureMost } from './shutDoors.ts';
 
+/** Pa that a usual gauge can tell apart. */
+const gaugeSees = 0.5;
 /** m³/s below which a room is as good as not fed: a hundredth of a litre a second. */
 const hardlyAny = 1e-5;
 
@@ -48,7 +50,7 @@ function closedDoor(id: string, room: Room, result: AirResult): Found {
       limit: { max: doorPressureMost },
       source: 'air.closed-door',
       working: `air/closed-door:${id}`,
-      facts: { name: room.name ?? id, ...(solved.ok ? wayOut(solved.value, room) : {}) },
+      facts: { name: room.name ?? id, ...(solved.ok ? wayOut(solved.value, room) : {}), ...inWind(id, result) },
     },
     working: steps,
   };
@@ -60,6 +62,14 @@ const solvedNowhere = { ok: false, because: 'not-converged', paths: ['routes.duc
 function sizes({ low, high }: Range, likely: number): Range {
   const ends = [Math.abs(low), Math.abs(high)];
   return { low: low < 0 && high > 0 ? 0 : Math.min(...ends), likely, high: Math.max(...ends) };
+}
+
+/** Pa in the wind, where that is more than on a calm day. */
+function inWind(id: string, { shut }: AirResult): { readonly windy?: number } {
+  if (!shut.ok) return {};
+  const { windy = 0 } = shut.value.doors[id] ?? {};
+  const calm = shut.value.blower.rooms[id]?.pressure ?? 0;
+  return Math.abs(windy) > Math.abs(calm) + gaugeSees ? { windy } : {};
 }
 
 /** For the words: what the room loses, the gap that would do, and the grille. */

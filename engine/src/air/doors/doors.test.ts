@@ -46,7 +46,7 @@ describe('shut doors', () => {
     expect(likely(drawn, 'air/closed-door:work')).toBe(likely(project, 'air/closed-door:work'));
     const finding = findingsOf(drawn).get('air/house-pressure');
     expect(finding?.what).toMatch(/of exhaust/);
-    expect(finding?.caution).toMatch(/^Wind comes/);
+    expect(finding?.caution).toMatch(/^Fans that are not entered and a gale come/);
   });
 
   it('a return that takes in more than the supply loses does not hide what exhaust fans do with the blower off', () => {
@@ -56,11 +56,26 @@ describe('shut doors', () => {
       edited(project, ['house', 'exhaust', 'hood'], { name: 'Hood', flow: measured(0.05) }),
     );
     const { air } = evaluate(leaky, {}).plan.trades;
-    const cases = air?.shut.ok ? air.shut.value.exhausting : undefined;
-    expect(cases?.off.house).toBeLessThan(cases?.on.house ?? Number.NaN);
+    const cases = air?.shut.ok ? air.shut.value.flue : [];
+    const [worst] = cases;
+    const same = cases.find((c) => c.weather === worst?.weather && c.blows);
+    expect(worst?.blows).toBe(false);
+    expect(worst?.meets).toBeLessThan(same?.meets ?? Number.NaN);
     const finding = findingsOf(leaky).get('air/house-pressure');
     expect(finding?.what).toMatch(/blower off, which is worse here/);
-    expect(likely(leaky, 'air/house-pressure')).toBe(cases?.off.house);
+    expect(likely(leaky, 'air/house-pressure')).toBe(worst?.meets);
+  });
+
+  it('a flue up an outside wall has the pull of the warm house to overcome', () => {
+    const outside = edited(project, ['house', 'flueRuns'], 'outside');
+    expect(likely(outside, 'air/house-pressure')).toBeLessThan(likely(project, 'air/house-pressure') - 0.5);
+    expect(findingsOf(outside).get('air/house-pressure')?.what).toMatch(/that flue starts cold/);
+  });
+
+  it('a flue is warned of where nothing can be computed', () => {
+    const blind = edited(project, ['routes', 'ducts'], {});
+    expect(findingsOf(blind).get('air/house-pressure')).toMatchObject({ status: 'unknown', consequence: 'harm' });
+    expect(findingsOf(blind).get('air/house-pressure')?.caution).toMatch(/carbon monoxide alarm/);
   });
 
   it('a house without an open flue is not told of one; with one the caution always stands', () => {

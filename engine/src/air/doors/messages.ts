@@ -1,9 +1,6 @@
+import type { Judged } from '../../plan/judge.ts';
 import { fact, name, nothingToDo, type Say } from '../say.ts';
-
-/** A gap that can still be called a gap under a door, m (1 1/2 in). */
-const gapMost = 0.0381;
-/** Open share of a usual grille's face. */
-const openShare = 0.7;
+import { gapMost, openShare } from './doorWork.ts';
 
 const burns: Readonly<Record<string, string>> = {
   heater: 'a water heater with an open draught hood',
@@ -14,7 +11,7 @@ const burns: Readonly<Record<string, string>> = {
 /** Words for what shut doors do. */
 export const sayDoors: Readonly<Record<string, Say>> = {
   'closed-door': (j, print) => ({
-    what: `With its door shut “${name(j)}” ${j.facts?.way === 'in' ? 'is drawn below' : 'is blown above'} the hall by ${pascals(j, print)}; ${print.inUnit(j.limit.max ?? 0, 'pressure', 'Pa')} is the usual limit.${lostAir(Number(j.facts?.lost), print)}`,
+    what: `With its door shut “${name(j)}” ${j.facts?.way === 'in' ? 'is drawn below' : 'is blown above'} the hall by ${pascals(j, print)}; ${print.inUnit(j.limit.max ?? 0, 'pressure', 'Pa')} is the usual limit.${lostAir(Number(j.facts?.lost), print)}${windy(j, print)}`,
     why:
       j.facts?.way === 'in'
         ? 'A room that is sucked empty pulls in cold air through every crack, and its door is hard to open.'
@@ -22,15 +19,49 @@ export const sayDoors: Readonly<Record<string, Say>> = {
     mend: j.status === 'ok' ? nothingToDo : wayOut(Number(j.facts?.gap), fact(j, 'extra'), print),
   }),
   'house-pressure': (j, print) => ({
-    what: `With the blower ${fact(j, 'blows') === 1 ? 'on' : 'off, which is worse here,'} and ${print.quantity(fact(j, 'doors'), 'count')} doors shut, the rooms with the flue stand at ${pascals(j, print)} against outdoors ${drawnBy(j, print)}; for ${burns[String(j.facts?.burns)] ?? burns.heater} ${print.inUnit(j.limit.min ?? 0, 'pressure', 'Pa')} is the usual limit.`,
+    what: `With the blower ${fact(j, 'blows') === 1 ? 'on' : 'off, which is worse here,'} and ${print.quantity(fact(j, 'doors'), 'count')} doors shut, the place where the flue stands goes to ${pascals(j, print)} against outdoors ${drawnBy(j, print)}${worstIn(j)}; for ${burns[String(j.facts?.burns)] ?? burns.heater} ${print.inUnit(j.limit.min ?? 0, 'pressure', 'Pa')} is the usual limit.`,
     why: 'Drawn too far below outdoors, a flue turns round and fills the house with its gases. Carbon monoxide has no smell.',
     mend:
       j.status === 'ok'
         ? 'Seal the ducts and keep the ways under the doors open; the test below is still to be done.'
         : 'Open ways out of the rooms that are shut, seal the return ducts and the cabinet, and do not start the blower with that flue in use before it has been tested.',
-    caution: `${fact(j, 'exhaust') > 0 ? 'Wind comes' : 'Exhaust fans, a dryer and wind come'} on top of this. Before the first start have the flue tested under the worst case by a licensed technician, follow the appliance’s instructions and the local code, and keep a carbon monoxide alarm on every floor.`,
+    caution: flueCaution(j, print),
   }),
 };
+
+/** What stands whatever is computed, and where nothing could be. */
+export const flueCaution: (...args: Parameters<Say>) => string = (j, print) =>
+  [
+    fact(j, 'exhaust') > 0
+      ? 'Fans that are not entered and a gale come on top of this.'
+      : 'Exhaust fans, a dryer and a gale come on top of this.',
+    coldFlue(j, print),
+    'Before the first start have the flue tested under the worst case by a licensed technician, follow the appliance’s instructions and the local code, and keep a carbon monoxide alarm on every floor.',
+  ].join(' ');
+
+/** A flue that has gone cold is told of from the pull of a house that a gauge sees. */
+function coldFlue(j: Judged, print: Parameters<Say>[1]): string {
+  const pull = fact(j, 'cold');
+  if (!(pull < -0.5)) return 'A flue that has gone cold may draw downwards until it is warm.';
+  return `On the cold night the warm house alone pulls with ${print.inUnit(-pull, 'pressure', 'Pa')} where that flue begins: one that has gone cold may draw downwards until it is warm.`;
+}
+
+const weathers: Readonly<Record<string, string>> = {
+  calm: 'in calm air',
+  cold: 'on the cold, still night',
+  windy: 'in a fresh wind',
+};
+
+/** In which weather that is; the pull of the warm house counts for a flue that starts cold. */
+const worstIn = (j: Judged): string =>
+  fact(j, 'weathers') === 1
+    ? `, worst ${weathers[String(j.facts?.weather)] ?? weathers.calm}${fact(j, 'pulled') === 1 ? ', with the pull of the warm house, for that flue starts cold' : ''}`
+    : ', in calm air';
+
+const windy = (j: Judged, print: Parameters<Say>[1]): string =>
+  j.facts?.windy === undefined
+    ? ''
+    : ` In a fresh wind on its worst side it is ${print.inUnit(Math.abs(fact(j, 'windy')), 'pressure', 'Pa')}.`;
 
 const drawnBy: (...args: Parameters<Say>) => string = (j, print) => {
   if (!(fact(j, 'exhaust') > 0)) return 'from the blower alone';

@@ -7,6 +7,7 @@ import { asGiven } from '../asGiven.ts';
 import { sideOf } from '../model.ts';
 import type { AirFlows, AirModel } from '../result.ts';
 import type { HouseAir } from './houseAir.ts';
+import { type Heights, placesTogether } from './leakPlaces.ts';
 
 type House = ResolvedProject['house'];
 export type Room = House['rooms'][string];
@@ -40,19 +41,39 @@ export const netSupply = (room: string, model: AirModel, flows: Pick<AirFlows, '
  * The house with every door shut that gets shut, in plain numbers. Where nobody knows how it leaks, its open part is
  * taken to stand at the pressure of outdoors and rooms to have no leaks of their own.
  */
-export function houseAir(house: House, leaks: Outcome<HouseLeaks>, s: Scenario): HouseAir {
+export function houseAir(house: House, leaks: Outcome<HouseLeaks>, heights: Heights, s: Scenario): HouseAir {
   const whole = leaks.ok ? s.of(asGiven('house.airtightness', 'number', leaks.value.coefficient)) : 0;
   const rooms = inOrder(house.rooms).flatMap(([id, room]) =>
     doorShuts(room, s)
-      ? [{ id, opening: openingOf(room, s).all, leak: leaks.ok ? whole * (leaks.value.shares[id] ?? 0) : 0 }]
+      ? [
+          {
+            id,
+            opening: openingOf(room, s).all,
+            leak: leaks.ok ? whole * (leaks.value.shares[id] ?? 0) : 0,
+            places: heights.places[id] ?? [],
+          },
+        ]
       : [],
   );
+  const behind = new Set(rooms.map((r) => r.id));
   const own = Math.max(0, whole - rooms.reduce((a, r) => a + r.leak, 0));
   return {
     rooms,
-    ...(leaks.ok ? { leaks: { open: own, exponent: leaks.value.exponent } } : {}),
+    ...(leaks.ok
+      ? {
+          leaks: { open: own, exponent: leaks.value.exponent, places: openPlaces(leaks.value.shares, behind, heights) },
+        }
+      : {}),
     exhaust: exhaustOf(house, s),
+    top: heights.top,
   };
+}
+
+/** Where all that is open to the hall leaks: its rooms by their shares; where none of them leaks, as the whole house does. */
+function openPlaces(shares: HouseLeaks['shares'], behind: ReadonlySet<string>, { places }: Heights) {
+  const all = Object.entries(places).map(([id, own]) => ({ id, places: own, weight: shares[id] ?? 0 }));
+  const open = all.filter((r) => !behind.has(r.id));
+  return placesTogether(open.length > 0 ? open : all);
 }
 
 /** m³/s by room; what is in no room that is there belongs to the open part. */

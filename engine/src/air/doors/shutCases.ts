@@ -1,48 +1,43 @@
 import { nominalAir, type SolvedFlows } from '../flows.ts';
 import type { AirModel } from '../result.ts';
+import type { DoorWay } from './doorWork.ts';
+import type { FlueFound } from './flueCases.ts';
 import type { HouseAir, ShutDoors } from './houseAir.ts';
 import { shutSolver } from './shutDoors.ts';
+import type { WeatherCase, WeatherId } from './weathers.ts';
 
-/** The blower alone, which is what rooms are judged by; where there are exhausts also all of them, the blower on and off. */
+/** The blower alone on a calm day, which is what rooms are judged by; the same in other weather; and what a flue meets. */
 export type ShutCases = {
   readonly blower: ShutDoors;
-  readonly exhausting?: { readonly on: ShutDoors; readonly off: ShutDoors };
+  /** Pa of each room against the hall by weather, the largest either way of what the wind may do. */
+  readonly doors: Readonly<Record<string, Readonly<Partial<Record<WeatherId, number>>>>>;
+  /** What to cut or buy for the rooms above the pressure allowed. */
+  readonly ways: readonly DoorWay[];
+  /** Worst first; empty where no flue is open to the rooms. */
+  readonly flue: readonly FlueFound[];
 };
 
-/** Solves all cases for like systems one after the other. */
-export function shutCases(): (model: AirModel, open: SolvedFlows, house: HouseAir) => ShutCases {
-  const [alone, beside, without] = [shutSolver(), shutSolver(), shutSolver()];
-  return (model, open, house) => {
-    const blower = alone(model, nominalAir, open, { ...house, exhaust: {} });
-    if (!Object.values(house.exhaust).some((q) => q > 0)) return { blower };
-    const on = beside(model, nominalAir, open, house);
-    const off = without(standing(model), nominalAir, open, house);
-    return { blower, exhausting: { on, off } };
-  };
-}
-
-/** A blower that stands is as good as a wall: 1 MPa for one m³/s. */
-const standing = (model: AirModel): AirModel => {
-  const points = [-1, 1].map((flow) => ({ flow, pressure: -1e6 * flow }));
-  return { ...model, blower: { ...model.blower, points } };
-};
-
-/** The case that draws the house furthest down: what a flue meets. Ducts that take in more than they lose may hide it. */
-export function worstCase({ blower, exhausting }: ShutCases): { readonly house: ShutDoors; readonly blows: boolean } {
-  if (!exhausting) return { house: blower, blows: true };
-  const { on, off } = exhausting;
-  const both = on.converged && off.converged;
-  const blows = !both || on.house <= off.house;
-  return { house: blows ? on : off, blows };
-}
-
-/** Pa by room and of the house, for a spread; a case without an answer has no number. */
-export function shutPressures(cases: ShutCases): Record<string, number> {
-  const { house } = worstCase(cases);
-  const known = (from: ShutDoors, value: number): number => (from.converged ? value : Number.NaN);
-  const { blower } = cases;
-  return {
-    house: known(house, house.house),
-    ...Object.fromEntries(Object.entries(blower.rooms).map(([id, r]) => [`door:${id}`, known(blower, r.pressure)])),
-  };
+/** What weather makes of the pressure behind each shut door, the blower on and no exhaust. */
+export function doorsInWeather(
+  model: AirModel,
+  open: SolvedFlows,
+  house: HouseAir,
+  weathers: readonly WeatherCase[],
+): ShutCases['doors'] {
+  const solve = shutSolver();
+  const found: Record<string, Partial<Record<WeatherId, number>>> = {};
+  for (const { id, weather } of weathers) {
+    const { converged, rooms } = solve(model, nominalAir, open, {
+      ...house,
+      exhaust: {},
+      ...(weather ? { weather } : {}),
+    });
+    if (!converged) continue;
+    for (const [room, { pressure }] of Object.entries(rooms)) {
+      const known = found[room] ?? {};
+      if (Math.abs(pressure) > Math.abs(known[id] ?? 0)) known[id] = pressure;
+      found[room] = known;
+    }
+  }
+  return found;
 }

@@ -17,9 +17,9 @@ export type ShutSolver = (model: AirModel, at: AirAt, open: SolvedFlows, house: 
  * same model with all doors open. Pa, m³/s of return air. A house without a way to outdoors does not converge.
  * Source: `air.house-pressure`.
  */
-export function shutSolver(): ShutSolver {
+export function shutSolver(wanted?: number): ShutSolver {
   const ducts = sectionLinks(ductLink);
-  const solve = networkSolver();
+  const solve = networkSolver(wanted);
   let start: Float64Array | undefined;
   return (model, at, open, house) => {
     const spec = shutNetwork(model, at, open, house, ducts(model, at));

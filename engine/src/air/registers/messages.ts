@@ -57,6 +57,14 @@ export const sayRegisters: Readonly<Record<string, Say>> = {
         ? nothingToDo
         : `Bring the air through “${String(j.facts?.loudest ?? '')}” down to ${print.quantity(fact(j, 'share'), 'fraction')} of its flow with a second register, or give it more open face; throttle at the plenum, never at the register.`,
   }),
+  'blower-sound': (j, print) => ({
+    what: `The blower is heard out of “${name(j)}” in “${String(j.facts?.room ?? '')}” at ${heard(j, print)}, give or take much: ${print.value(j)}; ${print.limit(j)} suits that room.`,
+    why: 'No published method covers blowers as small as a house’s: this is what large ones would make, with a wide range. The maker’s own sound figures stand above it.',
+    mend:
+      j.status === 'ok'
+        ? nothingToDo
+        : 'Ask the maker for its sound figures; take pressure off it, as half the pressure is 6 dB; lead the return through some metres of flexible duct or lined board and round a bend.',
+  }),
   'return-bends': (j, print) => ({
     what: `Between “${name(j)}” and the blower ${likelyOf(j) === 1 ? 'is one bend' : `are ${print.value(j)} bends`}, on ${far(fact(j, 'length'), print)} of way.`,
     why: 'A short straight return is a speaking tube: the blower is heard in the room as if it stood there.',

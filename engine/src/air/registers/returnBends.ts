@@ -56,7 +56,7 @@ export function returnBends(model: AirModel, view: PlanView): Found[] {
   ];
 }
 
-function wayOf(x: DuctSection | undefined, model: AirModel, view: PlanView): { bends: number; length: number } {
+export function wayOf(x: DuctSection | undefined, model: AirModel, view: PlanView): { bends: number; length: number } {
   if (!x) return { bends: 0, length: 0 };
   const s = scenario();
   const rest = wayOf(

@@ -19,9 +19,9 @@ import type { AirFlows, AirModel, Terminal } from '../result.ts';
 type Room = ResolvedProject['house']['rooms'][string];
 
 /** Noise criterion that suits a room. Source: `air.room-sound`. */
-const quiet = { bedroom: 25, other: 30 } as const;
+export const quiet = { bedroom: 25, other: 30 } as const;
 /** m from the register to an ear, and the share of sound that a furnished room takes up. Source: `air.room-sound`. */
-const earDistance = 1.5;
+export const earDistance = 1.5;
 const furnished: Range = { low: 0.15, likely: 0.22, high: 0.3 };
 
 /** What is heard in each room of all its registers and grilles together. The blower's own noise comes on top. */

@@ -15,6 +15,7 @@ const usualSlack = 0.12;
  */
 export function reshaped(x: DuctSection, shape: DuctShape, fittings: readonly Fitting[] | undefined): DuctSection {
   const g = geometryOf(shape);
+  const kept = shape.kind === 'flexible' ? (x.sagLoss ?? 0) : 0;
   const slack = x.kind === 'flexible' ? slackOf(x) : usualSlack;
   return {
     ...x,
@@ -24,7 +25,7 @@ export function reshaped(x: DuctSection, shape: DuctShape, fittings: readonly Fi
     surface: g.perimeter * x.length,
     roughness: roughness[shape.kind],
     frictionFactor: shape.kind === 'flexible' ? compressionFactor(slack, g.diameter) : 1,
-    lossCoefficient: fittings ? lossIn(shape.kind, fittings) : x.lossCoefficient,
+    lossCoefficient: fittings ? lossIn(shape.kind, fittings) + kept : x.lossCoefficient,
   };
 }
 

@@ -81,7 +81,10 @@ export function seasonJobs(
     ),
     ways: attempt(() => {
       const best = bestModel(known(air));
-      return waysJob({ ...required(unit), ...(best ? { best } : {}) }, kept);
+      return waysJob(
+        { ...required(unit), ...(best ? { best } : {}), ...ownPower(project, offgrid, required(chosen).id) },
+        kept,
+      );
     }),
     power: attempt(() => powerYearJob({ ...required(unit), ...required(own) }, kept)),
     winters: attempt(() => {
@@ -90,6 +93,12 @@ export function seasonJobs(
       return wintersJob({ ...rest, ...required(own), winters, step: wintersStep, count: wintersCount }, kept);
     }),
   };
+}
+
+/** One's own power, for the ways that are compared by it; nothing on the grid, or while it is not known. */
+function ownPower(project: ResolvedProject, offgrid: TradeResults['offgrid'] | undefined, id: string) {
+  const power = offgrid?.inputs;
+  return power?.ok ? { power: power.value, standing: standingDraw(project, id) } : {};
 }
 
 /** W that a unit draws beside compressor and fan. */

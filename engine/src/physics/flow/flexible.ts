@@ -8,3 +8,9 @@ export const flexibleRoughness = 0.0009;
  */
 export const compressionFactor = (compression: number, diameter: number): number =>
   1 + 0.58 * (100 * compression) * Math.exp(-0.126 * (diameter / 0.0254));
+
+/**
+ * Degrees by which flexible duct turns between two hangers where it sags: it hangs as a parabola, so that its slope at a
+ * hanger is four times sag over span, once down and once up. m; sag zero or more. Source: `flow.flexible-sag`.
+ */
+export const sagTurn = (sag: number, span: number): number => (2 * Math.atan((4 * sag) / span) * 180) / Math.PI;

@@ -33,6 +33,10 @@ function shelterFactor(e: Envelope): number {
   return row[e.shelter - 1] ?? row[4];
 }
 
+/** Share of the station's wind that reaches the eaves of a house without a flue. Source: `infiltration.enhanced`. */
+export const shelterOf = ({ storeys, shelter }: Pick<Envelope, 'storeys' | 'shelter'>): number =>
+  (shelterNoFlue[shelter - 1] ?? shelterNoFlue[4]) * at(eave, storeys);
+
 /**
  * The same model as two terms joined by the root of their squares: m³/s for a difference to the power of the exponent,
  * and for the station's wind to twice that power. For loops that call it often. Source: `infiltration.enhanced`.
@@ -51,20 +55,13 @@ export function leakageFlow(e: Envelope, temperatureDifference: number, windSpee
   const c_w = at(wind[e.crawlSpace ? 'crawl' : 'slab'][key], e.storeys);
   const inputs = { c: e.coefficient, n: e.exponent };
   const dT = Math.abs(temperatureDifference);
-  const u = shelterFactor(e) * (eave[e.storeys - 1] ?? 0.48) * windSpeed;
+  const u = shelterFactor(e) * at(eave, e.storeys) * windSpeed;
   const qStack = e.coefficient * c_s * dT ** e.exponent;
   const qWind = e.coefficient * c_w * u ** (2 * e.exponent);
   const flow = Math.sqrt(qStack ** 2 + qWind ** 2);
   const source = 'infiltration.enhanced';
   rec?.step('Q_s', 'c * C_s * dT ^ n', { ...inputs, C_s: c_s, dT }, qStack, 'm³/s', source);
-  rec?.step(
-    'U',
-    's * G * U_met',
-    { s: shelterFactor(e), G: eave[e.storeys - 1] ?? 0.48, U_met: windSpeed },
-    u,
-    'm/s',
-    source,
-  );
+  rec?.step('U', 's * G * U_met', { s: shelterFactor(e), G: at(eave, e.storeys), U_met: windSpeed }, u, 'm/s', source);
   rec?.step('Q_w', 'c * C_w * U ^ (2 * n)', { ...inputs, C_w: c_w, U: u }, qWind, 'm³/s', source);
   rec?.step('Q', 'sqrt(Q_s ^ 2 + Q_w ^ 2)', { Q_s: qStack, Q_w: qWind }, flow, 'm³/s', source);
   return flow;

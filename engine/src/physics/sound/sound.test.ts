@@ -1,5 +1,16 @@
 import { describe, expect, it } from 'vitest';
-import { criteriaTogether, criterionCurves, grillePeak, grilleSound, noiseCriterion, roomEffect } from './index.ts';
+import {
+  bendLoss,
+  criteriaTogether,
+  criterionCurves,
+  endReflection,
+  fanSound,
+  grillePeak,
+  grilleSound,
+  noiseCriterion,
+  pressureRise,
+  roomEffect,
+} from './index.ts';
 
 const grille = { area: 0.04, pressure: 10, velocity: 3 };
 
@@ -35,5 +46,29 @@ describe('the noise criterion', () => {
   it('of two equal sounds is 3 higher than of one', () => {
     expect(criteriaTogether([25, 25])).toBeCloseTo(28.01, 2);
     expect(criteriaTogether([25])).toBeCloseTo(25, 12);
+  });
+});
+
+describe('sound of blowers', () => {
+  it('rises by 3 dB with twice the air and by 6 dB with twice the pressure, in every octave (published form)', () => {
+    const base = fanSound(0.3, 100);
+    for (const [i, x] of fanSound(0.6, 100).entries()) expect(x - (base[i] ?? 0)).toBeCloseTo(3.01, 2);
+    for (const [i, x] of fanSound(0.3, 200).entries()) expect(x - (base[i] ?? 0)).toBeCloseTo(6.02, 2);
+    expect(pressureRise(200, 100)).toBeCloseTo(6.02, 2);
+  });
+
+  it('of one cfm at one inch is the printed specific power, with the tone of the blades (from memory)', () => {
+    expect(fanSound(0.47194745e-3, 249.08891).map(Math.round)).toEqual([53, 53, 43, 38, 36, 31, 26, 21]);
+  });
+
+  it('stays in a duct that ends in a wall as the handbook table has it for 8 in (from memory, within 1 dB)', () => {
+    for (const [band, printed] of [
+      [63, 16],
+      [125, 10],
+      [250, 5],
+      [500, 2],
+    ] as const)
+      expect(Math.abs(endReflection(band, 0.2032) - printed)).toBeLessThan(1);
+    expect([125, 250, 500, 2000].map((band) => bendLoss(band, 0.254))).toEqual([0, 1, 2, 3]);
   });
 });

@@ -1,0 +1,58 @@
+import type { QuantityKind, Range } from '@kneewall/project';
+import type { MaterialLine } from '../plan/lines.ts';
+import { lengthBought } from './lengthBought.ts';
+import { sideOf } from './model.ts';
+import type { AirModel, DuctSection } from './result.ts';
+
+/** m from joint to joint in metal and board, and from hanger to hanger in metal. Common practice. */
+const pieceLength = 1.2;
+const metalHangers = 2.4;
+/** Joints that a tub of mastic (a gallon) covers, and m² of board for a plenum or return box. Common practice. */
+const jointsOfTub = 12;
+const boxBoard = 1.5;
+/** m round the thinnest duct. */
+const roundLeast = 0.1;
+
+const isMetal = (x: DuctSection): boolean => x.kind === 'round' || x.kind === 'rectangular';
+
+/** Joints of a run: two ends, and in metal and board one at every piece. */
+const jointsOf = (x: DuctSection): number => (x.kind === 'flexible' ? 2 : 1 + Math.ceil(x.length / pieceLength));
+
+/** Collars, boots, boxes, hangers by their spacing, tape and mastic by joint. `ends`: what both ends of every flexible run cost. */
+export function jointLines(model: AirModel, ends: { readonly cost?: Range }): MaterialLine[] {
+  const flexible = model.sections.filter((x) => x.kind === 'flexible');
+  const supplies = model.terminals.filter((t) => sideOf(model, t.section) === 'supply').length;
+  const returns = model.terminals.length - supplies;
+  const sum = (of: (x: DuctSection) => number): number => model.sections.reduce((a, x) => a + of(x), 0);
+  const all = sum(jointsOf) + model.terminals.length;
+  const inMetal = sum((x) => (isMetal(x) ? Math.ceil(x.length / metalHangers) : 0));
+  const hangers = flexible.reduce((a, x) => a + Math.ceil(x.length / x.supports), 0);
+  return [
+    { ...count('collars', 'Collars and inner-core straps, two a flexible run', 2 * flexible.length), ...ends },
+    ...(supplies > 0 ? [count('boots', 'Boots, one for each supply register', supplies)] : []),
+    line('box-board', 'Duct board for the supply plenum and the return boxes', 'area', boxBoard * (1 + returns)),
+    count('hangers', 'Saddle hangers, at least 1 1/2 in wide', hangers),
+    ...(inMetal > 0 ? [count('metal-hangers', 'Strap hangers for metal duct, one every 8 ft', inMetal)] : []),
+    count('mastic', 'Tubs of mastic, a gallon for a dozen joints', Math.max(1, Math.ceil(all / jointsOfTub))),
+    line(
+      'tape',
+      'Listed foil tape, once round each joint',
+      'length',
+      lengthBought(sum((x) => jointsOf(x) * Math.max(x.length > 0 ? x.surface / x.length : 0, roundLeast))),
+    ),
+    count('test-ports', 'Plugs for two pressure test ports', 2),
+  ];
+}
+
+const line = (id: string, what: string, kind: QuantityKind, amount: number): MaterialLine => ({
+  id: `air/${id}`,
+  trade: 'air',
+  what,
+  kind,
+  amount,
+});
+
+const count = (id: string, what: string, amount: number): MaterialLine => ({
+  ...line(id, what, 'count', amount),
+  soldBy: 1,
+});
