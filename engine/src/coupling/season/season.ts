@@ -7,10 +7,12 @@ import { attempt, type Outcome, required, unresolved } from '../../plan/outcome.
 import { scenario } from '../../plan/scenario.ts';
 import type { Results } from '../../plan/trade.ts';
 import type { TradeResults } from '../../results.ts';
+import type { Foresight } from '../foresight/foresightAnswers.ts';
+import { foresightJob } from '../foresight/foresightJob.ts';
 import type { Improvements } from '../houseYear/improvements.ts';
 import { improvementsJob } from '../houseYear/improvementsJob.ts';
 import type { PowerYear } from '../power/powerAnswers.ts';
-import { powerYearJob, type StandingDraw } from '../power/powerYearJob.ts';
+import { type PowerYearInputs, powerYearJob, type StandingDraw } from '../power/powerYearJob.ts';
 import type { Ways } from '../ways/compareWays.ts';
 import { waysJob } from '../ways/waysJob.ts';
 import type { UnitYear } from './unitAnswers.ts';
@@ -25,15 +27,29 @@ export type Season = {
   readonly ways: Outcome<Ways>;
   /** The year with the chosen unit on one's own power; nothing of it on the grid. */
   readonly power: Outcome<PowerYear>;
+  /** What other control could save there; asked for by whoever wants to know. */
+  readonly foresight: Outcome<Foresight>;
 };
 
 export type SeasonJobs = { readonly [K in keyof Season]: Outcome<Job> };
 
 const unknown: Outcome<never> = { ok: false, because: 'fault', paths: [] };
-export const noSeasonJobs: SeasonJobs = { unitYear: unknown, improvements: unknown, ways: unknown, power: unknown };
+export const noSeasonJobs: SeasonJobs = {
+  unitYear: unknown,
+  improvements: unknown,
+  ways: unknown,
+  power: unknown,
+  foresight: unknown,
+};
 
 /** What nobody may look at, or nobody could work out. */
-export const noSeason: Season = { unitYear: unknown, improvements: unknown, ways: unknown, power: unknown };
+export const noSeason: Season = {
+  unitYear: unknown,
+  improvements: unknown,
+  ways: unknown,
+  power: unknown,
+  foresight: unknown,
+};
 
 /** The jobs that run house, chosen unit and ducts together. Without unit or ducts the house can still be improved. */
 export function seasonJobs(
@@ -54,6 +70,10 @@ export function seasonJobs(
     const own = unitInputs(model, project.candidates[model.id], inputs, required(ducts).flows.flow, scenario());
     return { house: inputs, weather, step: yearStep, unit: own, ducts: required(ducts) };
   });
+  const powered = attempt((): PowerYearInputs => {
+    const power = required(known(offgrid).inputs);
+    return { ...required(unit), power, standing: standingDraw(project, required(chosen).id) };
+  });
   return {
     unitYear: attempt(() => unitYearJob(required(unit), kept)),
     improvements: attempt(() =>
@@ -63,11 +83,8 @@ export function seasonJobs(
       const best = bestModel(known(air));
       return waysJob({ ...required(unit), ...(best ? { best } : {}) }, kept);
     }),
-    power: attempt(() => {
-      const power = required(known(offgrid).inputs);
-      const standing = standingDraw(project, required(chosen).id);
-      return powerYearJob({ ...required(unit), power, standing }, kept);
-    }),
+    power: attempt(() => powerYearJob(required(powered), kept)),
+    foresight: attempt(() => foresightJob(required(powered), kept)),
   };
 }
 
@@ -98,6 +115,7 @@ export function seasonFrom(jobs: SeasonJobs, results: Results): { readonly seaso
     const { key } = job.value;
     return key in results ? { ok: true, value: results[key] as T } : { ok: false, because: 'pending', paths: [key] };
   };
+  const foresight = told<Outcome<Foresight>>(jobs.foresight);
   const all = Object.values(jobs).flatMap((job) => (job.ok ? [job.value] : []));
   return {
     season: {
@@ -105,6 +123,7 @@ export function seasonFrom(jobs: SeasonJobs, results: Results): { readonly seaso
       improvements: told<Improvements>(jobs.improvements),
       ways: told<Ways>(jobs.ways),
       power: told<PowerYear>(jobs.power),
+      foresight: foresight.ok ? foresight.value : foresight,
     },
     wanted: all.filter((job) => !(job.key in results)),
   };

@@ -22,11 +22,12 @@ export {
   incidencePhysical,
   incidenceReciprocal,
 } from './incidence.ts';
-export { inverterOut } from './inverter.ts';
+export type { OwnInverter } from './inverter.ts';
+export { inverterOut, tangentsOf } from './inverter.ts';
 export { joinedLoss, modulePower, skyAbove } from './modulePower.ts';
 export { diodeAt, diodePoints } from './singleDiode.ts';
 export * as powerSlots from './slots.ts';
 export { coveredAfter, coversAnew, slides, snowLoss } from './snow.ts';
 export { powerAtHand, stepPower } from './step.kernel.ts';
 export type { PowerSystem } from './system.ts';
-export { byDegree, startPower } from './system.ts';
+export { byDegree, degreeOf, startPower } from './system.ts';
