@@ -18,7 +18,11 @@ export default defineConfig({
         maximumFileSizeToCacheInBytes: 8_000_000,
         // The solver is fetched by whoever first needs it, and kept from then on.
         runtimeCaching: [
-          { urlPattern: /\.wasm$/, handler: 'CacheFirst', options: { cacheName: 'solver', expiration: { maxEntries: 2 } } },
+          {
+            urlPattern: /\.wasm$/,
+            handler: 'CacheFirst',
+            options: { cacheName: 'solver', expiration: { maxEntries: 2 } },
+          },
         ],
       },
       manifest: {

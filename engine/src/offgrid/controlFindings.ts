@@ -11,6 +11,9 @@ export function smarterControl({ season }: PlanView): Found {
   const facts = year
     ? {
         of: year.of,
+        ahead: year.rule.ahead,
+        less: year.rule.cooler,
+        restAt: year.rule.restAt,
         rule: saved('rule'),
         today: saved('rule-like-today'),
         cooler: saved('cooler'),

@@ -2,6 +2,7 @@ import type { Plan, TradeResults } from '@kneewall/engine';
 import { Sheet } from '../../look/Sheet.tsx';
 import { ChargeDays } from './ChargeDays.tsx';
 import { DarkWeekChart } from './DarkWeekChart.tsx';
+import { ForesightSheet } from './ForesightSheet.tsx';
 import { OutcomeOr } from './OutcomeOr.tsx';
 import { PowerSizesTable } from './PowerSizesTable.tsx';
 import { PowerYearSheet } from './PowerYearSheet.tsx';
@@ -34,6 +35,7 @@ export function OffgridResultSheets({ result, season }: { result: TradeResults['
           {(year) => <PowerSizesTable sizes={year.sizes} />}
         </OutcomeOr>
       </Sheet>
+      <ForesightSheet outcome={season.foresight} />
     </>
   );
 }

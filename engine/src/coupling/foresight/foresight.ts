@@ -3,10 +3,12 @@ import type { Dispatch, LinearSolver } from '../../physics/dispatch/index.ts';
 import { attempt, type Outcome, unresolved } from '../../plan/outcome.ts';
 import { powerRuns } from '../power/powerRun.ts';
 import type { PowerYearInputs } from '../power/powerYearJob.ts';
+import { comfortBand } from './comfort.ts';
 import { controlRunCount, controlRuns, ranWay } from './controlRuns.ts';
 import { dispatchOf, heatAsItIs } from './dispatchOf.ts';
 import type { ControlWay, Foresight } from './foresightAnswers.ts';
 import { type Least, leastOf } from './leastOf.ts';
+import { ruleNumbers } from './simpleRule.ts';
 
 /** Runs that the two programmes last as long as, roughly: for telling how far the work is. */
 const lasts = { timing: 6, best: 10 } as const;
@@ -43,6 +45,8 @@ export function foresight(
       of: power.generator ? 'fuel' : 'cold',
       ways: [...ran, bounded('timing', timing), bounded('best', best)],
       certificate: { gap, miss, holds },
+      band: comfortBand,
+      rule: { ahead: ruleNumbers.ahead, cooler: comfortBand.cooler, restAt: ruleNumbers.restAt },
       house: { fades, missed, stray },
     };
   });

@@ -19,6 +19,9 @@ export type Foresight = {
   readonly ways: readonly ControlWay[];
   /** What our own check of the best says: gap of cost and bound, largest miss of a condition. */
   readonly certificate: { readonly gap: number; readonly miss: number; readonly holds: boolean };
+  /** K by which the bounds may let the house be warmer and cooler, and by which the rule does. */
+  readonly band: { readonly warmer: number; readonly cooler: number };
+  readonly rule: { readonly ahead: number; readonly cooler: number; readonly restAt: number };
   /** The house as the bound sees it: hours in which its warmth fades, K that this misses of K by which it strayed. */
   readonly house: { readonly fades: number; readonly missed: number; readonly stray: number };
 };
