@@ -13,8 +13,8 @@ export function ForesightSheet({ outcome }: { outcome: Plan['season']['foresight
       {!outcome.ok && outcome.because === 'pending' ? (
         <JobOffer kind="coupling/foresight" name="What smarter control could save">
           The same house, sun and loads, run by a simple rule for battery, generator and thermostat, and beside it the
-          least that any control could burn, the whole year’s weather known beforehand. About half a minute, more on a phone; the first
-          time it fetches a solver of a megabyte.
+          least that any control could burn, the whole year’s weather known beforehand. About half a minute, more on a
+          phone; the first time it fetches a solver of a megabyte.
         </JobOffer>
       ) : (
         <OutcomeOr outcome={outcome} what="What smarter control could save">
@@ -77,9 +77,8 @@ function TheRule({ year: { of, rule } }: { year: Foresight }) {
   );
 }
 
-const words: Readonly<Record<ControlWay['id'], string>> = {
+const words: Readonly<Record<Exclude<ControlWay['id'], 'cooler'>, string>> = {
   'as-set': 'As it is set up now',
-  cooler: 'Always cooler by 1 K (1.8 °F)',
   'rule-like-today': 'The rule, tomorrow taken to be like today',
   rule: 'The rule, with a good forecast',
   timing: 'At best, by battery and generator alone',
@@ -94,7 +93,7 @@ function Ways({ year }: { year: Foresight }) {
       <table className="table control-ways">
         <thead>
           <tr>
-            <th scope="col">Run</th>
+            <th scope="col">How it is run</th>
             <th scope="col">{fuel ? 'Fuel' : 'Cold'}</th>
             <th scope="col">Saved</th>
             {fuel && <th scope="col">Generator, hours</th>}
@@ -103,7 +102,15 @@ function Ways({ year }: { year: Foresight }) {
         <tbody>
           {year.ways.map((way) => (
             <tr key={way.id} className={way.hours === undefined && fuel ? 'bound' : ''}>
-              <th scope="row">{words[way.id]}</th>
+              <th scope="row">
+                {way.id === 'cooler' ? (
+                  <>
+                    The house always <Quantity value={year.band.cooler} kind="temperature-difference" /> cooler
+                  </>
+                ) : (
+                  words[way.id]
+                )}
+              </th>
               <td>
                 <svg className="control-bar" viewBox="0 0 100 6" preserveAspectRatio="none" aria-hidden="true">
                   <rect width={(100 * countOf(year, way)) / most} height="6" />
