@@ -28,6 +28,14 @@ export default defineConfig({
         globPatterns: ['**/*.{html,js,css,svg,png,json,webmanifest}'],
         clientsClaim: true,
         maximumFileSizeToCacheInBytes: 8_000_000,
+        // The solver is fetched by whoever first needs it, and kept from then on.
+        runtimeCaching: [
+          {
+            urlPattern: /\.wasm$/,
+            handler: 'CacheFirst',
+            options: { cacheName: 'solver', expiration: { maxEntries: 2 } },
+          },
+        ],
       },
       manifest: {
         id: '/',

@@ -14,6 +14,7 @@ if (existsSync(join(root, 'cli/src/main.ts')))
     platform: 'node',
     format: 'esm',
     target: 'node20',
-    external: ['fastify', '@fastify/static'],
+    // The solver finds its own program beside itself.
+    external: ['fastify', '@fastify/static', 'highs'],
     logLevel: 'warning',
   });

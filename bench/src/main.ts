@@ -1,6 +1,7 @@
 import { parseArgs } from 'node:util';
 import { ductSizingBench } from './ductSizing.ts';
 import { evaluateBench } from './evaluate.ts';
+import { foresightBench } from './foresight.ts';
 import { houseYearBench } from './houseYear.ts';
 import { type BenchRow, kept } from './measure.ts';
 import { moistAirBench } from './moistAir.ts';
@@ -14,6 +15,7 @@ const benches: Readonly<Record<string, () => BenchRow[] | Promise<BenchRow[]>>> 
   evaluate: evaluateBench,
   'house-year': houseYearBench,
   'power-maps': powerMapsBench,
+  foresight: foresightBench,
 };
 
 /** `npm run bench -- [NAME] [--json]`: ratios of one run; exit 1 only when a result is wrong. */

@@ -3,6 +3,7 @@ import {
   evaluate,
   type Job,
   JobRefused,
+  needsSolver,
   type Plan,
   type Results,
   readWeather,
@@ -10,6 +11,7 @@ import {
 } from '@kneewall/engine';
 import type { Project, System } from '@kneewall/project';
 import { readBlob } from './projectFile.ts';
+import { loadSolver } from './solver.ts';
 
 const roundsMost = 4;
 
@@ -21,7 +23,8 @@ export async function planWithJobs(project: Project, file: string, units: System
   let evaluated = evaluate(project, results, { units, memo });
   for (let round = 0; round < roundsMost; round++) {
     const jobs = evaluated.wanted.filter((j) => !(j.key in results) && (long || j.cost === 'short'));
-    const done = jobs.flatMap((job) => finished(job, blobs));
+    const done: (readonly [string, unknown])[] = [];
+    for (const job of jobs) done.push(...(await finished(job, blobs)));
     if (done.length === 0) break;
     results = { ...results, ...Object.fromEntries(done) };
     evaluated = evaluate(project, results, { units, memo });
@@ -30,13 +33,14 @@ export async function planWithJobs(project: Project, file: string, units: System
 }
 
 /** A job's result under its key; nothing, and a line for the person, where it cannot be done here. */
-function finished(job: Job, blobs: ReadonlyMap<string, unknown>): (readonly [string, unknown])[] {
+async function finished(job: Job, blobs: ReadonlyMap<string, unknown>): Promise<(readonly [string, unknown])[]> {
   const onTerminal = process.stderr.isTTY === true;
   const tell = (done: number, total: number): void => {
     if (onTerminal) process.stderr.write(`\r${job.kind}: ${done} of ${total}${done === total ? '\n' : ''}`);
   };
   try {
-    return [[job.key, runJob(job, { blob: (hash) => blobs.get(hash), tell })]];
+    const lent = { blob: (hash: string) => blobs.get(hash), tell };
+    return [[job.key, runJob(job, needsSolver(job) ? { ...lent, solver: await loadSolver() } : lent)]];
   } catch (thrown) {
     if (!(thrown instanceof JobRefused)) throw thrown;
     process.stderr.write(`${thrown.message}\n`);

@@ -34,6 +34,8 @@ export { tiesOfYear } from './climate/winters/tiesOfYear.ts';
 export { winterMaker } from './climate/winters/winterYear.ts';
 export { dailyRows, degreeDayBase, factsOfYear, monthsOfYear } from './climate/yearFacts.ts';
 export type { AgreedPoint, Agreement } from './coupling/agreement.ts';
+export type { ControlWay, Foresight } from './coupling/foresight/foresightAnswers.ts';
+export { countOf, savedBy } from './coupling/foresight/foresightAnswers.ts';
 export type { DayCurves, HouseYear } from './coupling/houseYear/answers.ts';
 export type { Improvement } from './coupling/houseYear/improvements.ts';
 export type { Measure } from './coupling/houseYear/measures.ts';
@@ -44,9 +46,9 @@ export type { HeldBack, PowerYear } from './coupling/power/powerAnswers.ts';
 export type { PowerSizes } from './coupling/power/powerSizes.ts';
 export type { RunHours, UnitYear } from './coupling/season/unitAnswers.ts';
 export type { Way, Ways } from './coupling/ways/compareWays.ts';
+export { hardSteps } from './coupling/ways/hardSteps.ts';
 export type { WinterSizes, Winters } from './coupling/winters/wintersAnswers.ts';
 export { wintersKind } from './coupling/winters/wintersJob.ts';
-export { hardSteps } from './coupling/ways/hardSteps.ts';
 export { heldAirflow } from './equipment/blowerCurve.ts';
 export {
   apparatusDewPoint,
@@ -79,7 +81,7 @@ export {
 export type { Job, JobMessage } from './jobs/job.ts';
 export { makeJob } from './jobs/job.ts';
 export type { JobHost } from './jobs/run.ts';
-export { JobRefused, runJob, tableOfYear } from './jobs/run.ts';
+export { JobRefused, needsSolver, runJob, tableOfYear } from './jobs/run.ts';
 export { piecesOf, type Rows, splitOf } from './jobs/split.ts';
 export type { Study, StudyInputs, Tenths } from './loads/dynamic/study.ts';
 export { studyRows } from './loads/dynamic/study.ts';
@@ -88,6 +90,7 @@ export type { YearInputs } from './loads/dynamic/yearJob.ts';
 export { houseYearKind } from './loads/dynamic/yearJob.ts';
 export { sizeStep } from './loads/unitSizes.ts';
 export { daysInMonth, monthOfDay, monthStart } from './physics/calendar.ts';
+export { highsSolver } from './physics/dispatch/highsSolver.ts';
 export type { Consequence, Finding, HoldPoint, Limit, Status } from './plan/finding.ts';
 export { consequenceWords, holdPointWords, statusWords } from './plan/finding.ts';
 export { gatherByHoldPoint, worstFirst } from './plan/holdPoints.ts';

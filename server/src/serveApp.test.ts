@@ -42,6 +42,7 @@ describe('the app is served to this machine and to nobody else', () => {
     expect(page.status).toBe(200);
     expect(page.body).toContain('here');
     expect(page.csp).toContain("default-src 'self'");
+    expect(page.csp).not.toContain("'unsafe-eval'");
   });
 
   it.each(['evil.example', 'evil.example:80', '127.0.0.1.evil.example', '0.0.0.0'])(

@@ -2,6 +2,7 @@ import { source as atticField } from '../attic-field/measure.ts';
 import { source as circuit } from '../circuit/measure.ts';
 import { source as coil } from '../coil/measure.ts';
 import { source as condensate } from '../condensate/measure.ts';
+import { source as dispatch } from '../dispatch/measure.ts';
 import { source as doors } from '../doors/measure.ts';
 import { source as ductFriction } from '../duct-friction/measure.ts';
 import { source as ductHeat } from '../duct-heat/measure.ts';
@@ -69,4 +70,5 @@ export const sources: readonly ValidationSource[] = [
   winters,
   panels,
   ownPower,
+  dispatch,
 ];

@@ -1,4 +1,12 @@
-import { JobRefused, readWeather, runJob, type WeatherYear } from '@kneewall/engine';
+import {
+  type Job,
+  type JobHost,
+  JobRefused,
+  needsSolver,
+  readWeather,
+  runJob,
+  type WeatherYear,
+} from '@kneewall/engine';
 import type { FromJobs, ToJobs, ToPiece } from './messages.ts';
 import { canShare, doPiece, onAllCores } from './onAllCores.ts';
 
@@ -22,10 +30,20 @@ self.onmessage = ({ data }: MessageEvent<ToJobs | ToPiece>) => {
   else void begin(data);
 };
 
+/** A job done here; the solver is fetched only for one that needs it. */
+async function alone(job: Job, tell: JobHost['tell']): Promise<unknown> {
+  if (!needsSolver(job)) return runJob(job, { blob, tell });
+  const { loadSolver } = await import('./solver.ts');
+  const solver = await loadSolver().catch(() => {
+    throw new JobRefused('The solver could not be fetched: it needs the network the first time.');
+  });
+  return runJob(job, { blob, tell, solver });
+}
+
 async function begin({ id, key, job }: Extract<ToJobs, { type: 'start' }>): Promise<void> {
   const tell = (done: number, total: number): void => send({ type: 'progress', id, key, done, total });
   try {
-    const result = canShare(job) ? await onAllCores(job, tell) : runJob(job, { blob, tell });
+    const result = canShare(job) ? await onAllCores(job, tell) : await alone(job, tell);
     send({ type: 'result', id, key, result });
   } catch (thrown) {
     const problem =

@@ -6,6 +6,8 @@ import { sizingKind, sizingVersion } from '../air/sizing/sizingJob.ts';
 import type { YearWeather } from '../climate/result.ts';
 import { isWeatherYear, type WeatherYear } from '../climate/weather/weatherYear.ts';
 import { summariseYear, yearJobKind, yearJobVersion } from '../climate/yearJob.ts';
+import { foresight } from '../coupling/foresight/foresight.ts';
+import { foresightKind, foresightVersion } from '../coupling/foresight/foresightJob.ts';
 import { improvements } from '../coupling/houseYear/improvements.ts';
 import {
   type ImprovementsInputs,
@@ -24,15 +26,20 @@ import { type DaysInputs, daysJobKind, daysJobVersion, runDays } from '../loads/
 import { studyKind, studyVersion, totalsKind, totalsVersion } from '../loads/dynamic/studyJob.ts';
 import { houseYearKind, houseYearVersion, type YearInputs } from '../loads/dynamic/yearJob.ts';
 import { BuildingRefused } from '../physics/building/index.ts';
+import type { LinearSolver } from '../physics/dispatch/index.ts';
 import { attempt } from '../plan/outcome.ts';
 import type { Job } from './job.ts';
 import { runSplit, splitOf } from './split.ts';
 
-/** What a host gives a job: parsed blobs by hash, and an ear for progress. */
+/** What a host gives a job: parsed blobs by hash, an ear for progress, and a solver where `needsSolver` says so. */
 export type JobHost = {
   readonly blob: (hash: string) => unknown;
   readonly tell: (done: number, total: number) => void;
+  readonly solver?: LinearSolver;
 };
+
+/** Whether a job needs a solver of linear programmes, so that a host loads it only then. */
+export const needsSolver = ({ kind }: Pick<Job, 'kind'>): boolean => kind === foresightKind;
 
 type Run = (inputs: unknown, host: JobHost) => unknown;
 
@@ -68,6 +75,14 @@ const kinds: Readonly<Record<string, { readonly version: number; readonly run: R
   [improvementsKind]: { version: improvementsVersion, run: throughYear<ImprovementsInputs>(improvements) },
   [unitYearKind]: { version: unitYearVersion, run: throughYear<UnitYearInputs>(unitYear) },
   [powerYearKind]: { version: powerYearVersion, run: throughYear<PowerYearInputs>(powerYear) },
+  [foresightKind]: {
+    version: foresightVersion,
+    run: (inputs, host) => {
+      if (!host.solver) throw new JobRefused('The solver that this needs could not be loaded.');
+      const given = inputs as PowerYearInputs;
+      return foresight(given, yearFor(given, host), host.solver, host.tell);
+    },
+  },
   [sizingKind]: {
     version: sizingVersion,
     run: (inputs) => attempt(() => sizeDucts(inputs as DuctSizingInput)),

@@ -2,6 +2,7 @@ import type { PowerYear } from '../coupling/power/powerAnswers.ts';
 import { required } from '../plan/outcome.ts';
 import type { Drafts, PlanView } from '../plan/trade.ts';
 import { batteryFindings } from './batteryFindings.ts';
+import { smarterControl } from './controlFindings.ts';
 import { type Found, found } from './draftOf.ts';
 import { generatorFindings } from './generatorFindings.ts';
 import type { OffgridResult } from './result.ts';
@@ -17,6 +18,7 @@ export function findings(result: OffgridResult, view: PlanView): Drafts {
     emptyNights(view),
     ...batteryFindings(result, view),
     ...wintersFindings(result, view),
+    smarterControl(view),
   ];
   return {
     drafts: all.map((f) => f.draft),

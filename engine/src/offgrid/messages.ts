@@ -1,6 +1,7 @@
 import type { Judged, Words } from '../plan/judge.ts';
 import type { Printer } from '../plan/printer.ts';
 import { unknownWords } from '../plan/unknownWords.ts';
+import { controlWords } from './controlWords.ts';
 import { wintersWords } from './wintersWords.ts';
 
 type Say = (j: Judged, print: Printer) => Words;
@@ -42,6 +43,7 @@ const exhaust =
   'A generator’s exhaust kills: outdoors only, far from windows and intakes, with carbon monoxide alarms in the house, and never into the house’s wiring but through a transfer switch.';
 
 const say: Readonly<Record<string, Say>> = {
+  'smarter-control': controlWords,
   'heat-hours': (j, print) => ({
     what:
       likely(j) === 0
@@ -149,6 +151,7 @@ const about: Readonly<Record<string, string>> = {
   'empty-nights': 'on how many nights the battery gives out',
   'cold-cells': 'on how many mornings the cells are too cold to charge',
   'battery-life': 'how long the battery lasts',
+  'smarter-control': 'what cleverer control could save',
 };
 
 export function words(j: Judged, print: Printer): Words {

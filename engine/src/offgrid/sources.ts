@@ -109,4 +109,21 @@ export const sources: Sources = {
     title: 'Common practice, no source: a few nights a year on which the battery gives out',
     standing: 'common practice',
   },
+  'offgrid.control': {
+    title: 'Common practice, no source: what saves less than a tenth of the fuel is hardly worth a change of habits',
+    standing: 'common practice',
+  },
+  'offgrid.foresight': {
+    title: 'Definition: least cost of a linear programme that knows the year, proved by a bound from its prices',
+    standing: 'definition',
+  },
+  'offgrid.comfort-band': {
+    title: 'Common practice, no source: 2 K warmer to hold heat and 1 K cooler are borne without complaint',
+    standing: 'common practice',
+  },
+  'offgrid.simple-rule': {
+    title:
+      'Common practice, no source: 1 K warmer from a charge of 95 % with sun turned away, the generator off from 40 % where the sun that comes gives half a day’s use',
+    standing: 'common practice',
+  },
 };

@@ -3,6 +3,7 @@ import { lazy, Suspense } from 'react';
 import { Sheet } from '../../look/Sheet.tsx';
 import { ChargeDays } from './ChargeDays.tsx';
 import { DarkWeekChart } from './DarkWeekChart.tsx';
+import { ForesightSheet } from './ForesightSheet.tsx';
 import { OutcomeOr } from './OutcomeOr.tsx';
 import { PowerYearSheet } from './PowerYearSheet.tsx';
 
@@ -35,6 +36,7 @@ export function OffgridResultSheets({ result, season }: { result: TradeResults['
       <Suspense fallback={null}>
         <WintersSheets season={season} />
       </Suspense>
+      <ForesightSheet outcome={season.foresight} />
     </>
   );
 }

@@ -1,5 +1,6 @@
 import { heatOfVapour } from '../../physics/air/index.ts';
 import {
+  aimHeat,
   type Layout,
   limitSystem,
   type State,
@@ -10,6 +11,7 @@ import {
 import { type PowerSystem, powerAtHand, powerSlots, stepPower } from '../../physics/power/index.ts';
 import { outputFor, powerFor, type UnitRows } from '../season/unitPower.ts';
 import type { StandingDraw } from './powerYearJob.ts';
+import { raisedBy, type SetPointRule } from './setPointRule.kernel.ts';
 
 /** Everything a step of house and power together reads. */
 export type PowerLoop = {
@@ -35,6 +37,11 @@ export type PowerLoop = {
   readonly burns: Uint8Array;
   /** Whether the battery stands in a heated room. */
   readonly inside: boolean;
+  /** °C wanted by step of the day, and K by which each step of the year is warmer than that. */
+  readonly wanted: Float64Array;
+  readonly raised: Float64Array;
+  /** What raises and lowers the steps to come; without it they stand as they are. */
+  readonly rule: SetPointRule | undefined;
 };
 
 /** By step. W, but `charge` is a share, `cell` and `room` °C; `held` is 1 where power holds the heat back. */
@@ -80,8 +87,8 @@ function standingAt(loop: PowerLoop, step: number): number {
 }
 
 /** K by which the room with the thermostat is colder than it should be. */
-const tooCold = ({ layout, state }: PowerLoop, step: number): number =>
-  layout.control.heatTo[step % layout.stepsPerDay]! - state.t[layout.control.sensor[0]!]!;
+const tooCold = ({ layout, state, wanted }: PowerLoop, step: number): number =>
+  wanted[step % layout.stepsPerDay]! - state.t[layout.control.sensor[0]!]!;
 
 /** Lights the stove where it is too cold, and lets it burn until it is nearly warm: never where the unit has its power. */
 function tendStove(loop: PowerLoop, step: number, row: number): void {
@@ -120,6 +127,8 @@ function stepTogether(loop: PowerLoop, step: number, record: PowerRecord | undef
   const cooling = able.cooling[row]!;
   const byUnit = heating.length > 0 ? heating[heating.length - 1]!.capacity : 0;
   const all = byUnit + strips;
+  if (loop.rule !== undefined) loop.raised[step] = raisedBy(loop.rule, step, power, flows, system);
+  aimHeat(layout, 0, step % layout.stepsPerDay, loop.wanted[step % layout.stepsPerDay]! + loop.raised[step]!);
   let heat = all;
   let cold = able.sensible[row]!;
   if (loop.limited) {

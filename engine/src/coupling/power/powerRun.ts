@@ -4,9 +4,11 @@ import { giveAll, type System, startState } from '../../physics/building/index.t
 import { powerSlots, startPower } from '../../physics/power/index.ts';
 import { thermostatRoom } from '../ducted/ductworks.ts';
 import { houseWeather, type YearWeatherSteps } from '../houseYear/run.ts';
+import type { UnitRows } from '../season/unitPower.ts';
 import { unitLayout, unitRows } from '../season/unitYear.ts';
 import { type PowerLoop, type PowerRecord, runTogether } from './powerLoop.kernel.ts';
 import type { PowerYearInputs } from './powerYearJob.ts';
+import type { SetPointRule } from './setPointRule.kernel.ts';
 import { sunAtBus } from './sunAtBus.ts';
 import { systemOf } from './systemOf.ts';
 
@@ -31,17 +33,26 @@ export type PowerRun = {
 /** How a run is made: held back by power or not, the generator able to start or not. */
 export type PowerWay = 'with-generator' | 'without-generator' | 'unlimited';
 
-export type PowerRuns = (way: PowerWay, tell: (done: number) => void) => PowerRun;
+/** What moves the set point: K by step of the year, or a rule that decides them as the year goes. */
+export type Moved = { readonly raised?: Float64Array; readonly rule?: SetPointRule };
+
+export type PowerRuns = (way: PowerWay, tell: (done: number) => void, moved?: Moved) => PowerRun;
+
+/** What runs are made of: how many steps they have, what the unit can do, °C wanted by step of the day. */
+export type ReadyRuns = {
+  readonly steps: number;
+  readonly able: UnitRows;
+  readonly wanted: Float64Array;
+  /** W that the sun could give at the bus, by step. */
+  readonly sun: Float64Array;
+  readonly run: PowerRuns;
+};
 
 /** What of a year is run: so many days from one of its days, 0 to 364, on, round the year's end. */
 export type Span = { readonly firstDay: number; readonly days: number };
 
 /** House, unit, ducts and power made ready for their year, or a span of it. `tell` hears steps. */
-export function powerRuns(
-  inputs: Omit<PowerYearInputs, 'weather'>,
-  year: WeatherYear,
-  span?: Span,
-): { readonly steps: number; readonly run: PowerRuns } {
+export function powerRuns(inputs: Omit<PowerYearInputs, 'weather'>, year: WeatherYear, span?: Span): ReadyRuns {
   const { house, unit, ducts, power } = inputs;
   const weather = houseWeather(year, Math.min(inputs.step, year.stepSeconds), house.horizon);
   const able = unitRows(unit, house.pressure, weather);
@@ -53,7 +64,8 @@ export function powerRuns(
   const from = (span?.firstDay ?? 0) * perDay;
   const days = span?.days ?? steps.count / perDay;
   const outside = steps.outdoor[from] ?? 0;
-  const run: PowerRuns = (way, tell) => {
+  const wanted = layout.control.heatTo.slice(0, perDay);
+  const run: PowerRuns = (way, tell, moved = {}) => {
     const system = systemOf(power, way !== 'without-generator');
     const inside = power.battery.place === 'heated';
     const loop: PowerLoop = {
@@ -79,6 +91,9 @@ export function powerRuns(
       burns: new Uint8Array(1),
       limited: way !== 'unlimited',
       inside,
+      wanted,
+      raised: moved.raised ?? new Float64Array(steps.count),
+      rule: moved.rule,
     };
     // A stove has no thermostat: it gives what its fire gives, from the first step on.
     if (power.stove) giveAll(loop.state, 1);
@@ -90,7 +105,7 @@ export function powerRuns(
     }
     return { record, weather, sun, hours: steps.stepSeconds / 3600 };
   };
-  return { steps: days * perDay, run };
+  return { steps: days * perDay, able, wanted, sun, run };
 }
 
 /** °C no room reaches: a fire does not stop at a set point. */

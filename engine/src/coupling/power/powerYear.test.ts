@@ -103,8 +103,10 @@ describe('findings of own power', () => {
     const { plan } = evaluate(await loadProject('tern-ledge'), { [job.key]: year });
     expect(plan.findings.find((f) => f.id === 'offgrid/cold-cells')?.status).toBe('fails');
     const own = plan.findings.filter((f) => f.trade === 'offgrid');
-    expect(own.length).toBe(13);
-    for (const f of own) {
+    expect(own.length).toBe(14);
+    // What long work would find is asked for by hand.
+    const byHand = /smarter-control|winters-/;
+    for (const f of own.filter((x) => !byHand.test(x.id))) {
       const value = typeof f.value === 'number' ? f.value : f.value?.likely;
       expect(value, f.id).toBe(plan.workings[f.working]?.at(-1)?.value);
       expect(`${f.what} ${f.why} ${f.mend}`).not.toMatch(/NaN|undefined|Infinity/);

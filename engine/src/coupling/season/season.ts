@@ -7,10 +7,12 @@ import { attempt, type Outcome, required, unresolved } from '../../plan/outcome.
 import { scenario } from '../../plan/scenario.ts';
 import type { Results } from '../../plan/trade.ts';
 import type { TradeResults } from '../../results.ts';
+import type { Foresight } from '../foresight/foresightAnswers.ts';
+import { foresightJob } from '../foresight/foresightJob.ts';
 import type { Improvements } from '../houseYear/improvements.ts';
 import { improvementsJob } from '../houseYear/improvementsJob.ts';
 import type { PowerYear } from '../power/powerAnswers.ts';
-import { powerYearJob, type StandingDraw } from '../power/powerYearJob.ts';
+import { type PowerYearInputs, powerYearJob, type StandingDraw } from '../power/powerYearJob.ts';
 import type { Ways } from '../ways/compareWays.ts';
 import { waysJob } from '../ways/waysJob.ts';
 import type { Winters } from '../winters/wintersAnswers.ts';
@@ -29,6 +31,8 @@ export type Season = {
   readonly power: Outcome<PowerYear>;
   /** The same through many winters. */
   readonly winters: Outcome<Winters>;
+  /** What other control could save there; asked for by whoever wants to know. */
+  readonly foresight: Outcome<Foresight>;
 };
 
 export type SeasonJobs = { readonly [K in keyof Season]: Outcome<Job> };
@@ -40,6 +44,7 @@ export const noSeasonJobs: SeasonJobs = {
   ways: unknown,
   power: unknown,
   winters: unknown,
+  foresight: unknown,
 };
 
 /** What nobody may look at, or nobody could work out. */
@@ -49,6 +54,7 @@ export const noSeason: Season = {
   ways: unknown,
   power: unknown,
   winters: unknown,
+  foresight: unknown,
 };
 
 /** The jobs that run house, chosen unit and ducts together. Without unit or ducts the house can still be improved. */
@@ -74,6 +80,7 @@ export function seasonJobs(
     power: required(known(offgrid).inputs),
     standing: standingDraw(project, required(chosen).id),
   }));
+  const powered = attempt((): PowerYearInputs => ({ ...required(unit), ...required(own) }));
   return {
     unitYear: attempt(() => unitYearJob(required(unit), kept)),
     improvements: attempt(() =>
@@ -86,12 +93,13 @@ export function seasonJobs(
         kept,
       );
     }),
-    power: attempt(() => powerYearJob({ ...required(unit), ...required(own) }, kept)),
     winters: attempt(() => {
       const { weather: _one, ...rest } = required(unit);
       const winters = required(known(climate).winters);
       return wintersJob({ ...rest, ...required(own), winters, step: wintersStep, count: wintersCount }, kept);
     }),
+    power: attempt(() => powerYearJob(required(powered), kept)),
+    foresight: attempt(() => foresightJob(required(powered), kept)),
   };
 }
 
@@ -128,6 +136,7 @@ export function seasonFrom(jobs: SeasonJobs, results: Results): { readonly seaso
     const { key } = job.value;
     return key in results ? { ok: true, value: results[key] as T } : { ok: false, because: 'pending', paths: [key] };
   };
+  const foresight = told<Outcome<Foresight>>(jobs.foresight);
   const all = Object.values(jobs).flatMap((job) => (job.ok ? [job.value] : []));
   return {
     season: {
@@ -136,6 +145,7 @@ export function seasonFrom(jobs: SeasonJobs, results: Results): { readonly seaso
       ways: told<Ways>(jobs.ways),
       power: told<PowerYear>(jobs.power),
       winters: told<Winters>(jobs.winters),
+      foresight: foresight.ok ? foresight.value : foresight,
     },
     wanted: all.filter((job) => !(job.key in results)),
   };

@@ -37,6 +37,11 @@ export function limitSystem(l: Layout, s: State, system: number, row: number, he
   s.work.coolMost[system] = cold;
 }
 
+/** Sets the °C to which a system heats in one step of the day, from now on: where a rule moves what is wanted. */
+export function aimHeat(l: Layout, system: number, slot: number, degrees: number): void {
+  l.control.heatTo[system * l.stepsPerDay + slot] = degrees;
+}
+
 /** Starts a system at its most, where it stays while its room is below its set point. */
 export function giveAll(s: State, system: number): void {
   s.control[system] = atMost;

@@ -22,7 +22,8 @@ export {
   incidencePhysical,
   incidenceReciprocal,
 } from './incidence.ts';
-export { inverterOut } from './inverter.ts';
+export type { OwnInverter } from './inverter.ts';
+export { inverterOut, tangentsOf } from './inverter.ts';
 export { joinedLoss, modulePower, skyAbove } from './modulePower.ts';
 export type { ReplayDemand, ReplaySystem } from './replay.kernel.ts';
 export { generatorSteps, replay, replayDemand, replaySystem, shortSteps } from './replay.kernel.ts';
@@ -31,4 +32,4 @@ export * as powerSlots from './slots.ts';
 export { coveredAfter, coversAnew, slides, snowLoss } from './snow.ts';
 export { powerAtHand, stepPower } from './step.kernel.ts';
 export type { PowerSystem } from './system.ts';
-export { byDegree, startPower } from './system.ts';
+export { byDegree, degreeOf, startPower } from './system.ts';

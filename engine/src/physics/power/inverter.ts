@@ -33,3 +33,20 @@ export function directFor(alternating: number, own: OwnInverter): number {
   const y = (Math.min(Math.max(0, alternating), own.most) * whole) / own.nominal;
   return (2 * y) / (straight + Math.sqrt(Math.max(0, straight * straight - (4 * bend * y) / full)));
 }
+
+/** Share of the full load where the second tangent touches. */
+const touches = 0.5;
+
+/**
+ * The curve from above, by its tangents at no load and at half: W in at most, and the share that comes out. Two
+ * tangents of a parabola meet midway. Never below the curve and at most half a per cent above it.
+ */
+export function tangentsOf(own: OwnInverter): { readonly width: number; readonly slope: number }[] {
+  const full = own.most / own.nominal;
+  const slope = (x: number): number => (own.nominal / whole) * (straight - 2 * bend * x);
+  const meet = (full * touches) / 2;
+  return [
+    { width: meet, slope: slope(0) },
+    { width: full - meet, slope: slope(touches) },
+  ];
+}

@@ -15,10 +15,7 @@ import {
   sunRefused,
   sunUsed,
 } from './slots.ts';
-import { type PowerSystem, tableFrom, tableLength } from './system.ts';
-
-/** Where in a table a temperature falls: the whole degree at or below it. */
-const degree = (t: number): number => Math.max(0, Math.min(tableLength - 1, Math.floor(t - tableFrom)));
+import { degreeOf as degree, type PowerSystem } from './system.ts';
 
 /** W that the battery gives at its terminals for so many hours: its rate, and what is left above the cold's floor. */
 export function givesMost({ battery }: PowerSystem, state: Float64Array, hours: number): number {

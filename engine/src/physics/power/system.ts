@@ -26,8 +26,11 @@ export type PowerSystem = {
 };
 
 /** °C at which the tables begin, and their length. */
-export const tableFrom = -50;
-export const tableLength = 131;
+const tableFrom = -50;
+const tableLength = 131;
+
+/** Where in a table a temperature falls: the whole degree at or below it. */
+export const degreeOf = (t: number): number => Math.max(0, Math.min(tableLength - 1, Math.floor(t - tableFrom)));
 
 /** A table by whole degrees. */
 export const byDegree = (at: (cell: number) => number): Float64Array =>
