@@ -7,6 +7,7 @@ import { type BenchRow, kept } from './measure.ts';
 import { moistAirBench } from './moistAir.ts';
 import { networkBench } from './network.ts';
 import { powerMapsBench } from './powerMaps.ts';
+import { wintersBench } from './winters.ts';
 
 const benches: Readonly<Record<string, () => BenchRow[] | Promise<BenchRow[]>>> = {
   'moist-air': moistAirBench,
@@ -16,6 +17,7 @@ const benches: Readonly<Record<string, () => BenchRow[] | Promise<BenchRow[]>>> 
   'house-year': houseYearBench,
   'power-maps': powerMapsBench,
   foresight: foresightBench,
+  winters: wintersBench,
 };
 
 /** `npm run bench -- [NAME] [--json]`: ratios of one run; exit 1 only when a result is wrong. */

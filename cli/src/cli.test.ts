@@ -53,6 +53,13 @@ describe('kneewall year', () => {
     expect(sum / 1000 / year.heating.energy).toBeCloseTo(1, 4);
   });
 
+  it('refuses winters on own power for a house on the grid, and says what to enter', () => {
+    const grid = join(root, 'demos/juniper-flat.json');
+    const { code, err } = run('year', grid, '--step', '3600', '--winters');
+    expect(code).toBe(2);
+    expect(err).toContain('power.supply');
+  });
+
   it.each([
     ['a step that does not divide an hour', ['--step', '7']],
     ['an unknown option', ['--fast']],

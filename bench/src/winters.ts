@@ -1,0 +1,27 @@
+import { demos } from '@kneewall/demos';
+import { evaluate, splitOf, winterMaker, wintersKind } from '@kneewall/engine';
+import type { Project } from '@kneewall/project';
+import { atMost, type BenchRow, multiplyAdds, perMillisecond, side } from './measure.ts';
+
+type Inputs = { readonly winters: Parameters<typeof winterMaker>[0] };
+
+/** Questions: are twenty winters made, and run with house, unit and power, each in 4 s on one core? One of them is timed. */
+export async function wintersBench(): Promise<BenchRow[]> {
+  const demo = demos.find((d) => d.id === 'tern-ledge');
+  const job = evaluate((await demo?.load()) as Project, {}).wanted.find((j) => j.kind === wintersKind);
+  const split = job && splitOf(job);
+  if (!job || !split) throw new Error('the demo has no winters to run');
+  const maker = winterMaker((job.inputs as Inputs).winters);
+  const bare = (): void => multiplyAdds((4000 / 20) * perMillisecond);
+  const make = (): void => {
+    if (!maker.year(0).dryBulb.every(Number.isFinite)) throw new Error('a winter has no temperature');
+  };
+  const through = (): void => {
+    if (!(split.rows(0, 1, () => {}).length === 1)) throw new Error('a winter was not run');
+  };
+  const goal = 'at most the time of 140 million multiply-adds, about 200 ms';
+  return [
+    atMost('winters: one of twenty made', side(make, bare), 1, goal),
+    atMost('winters: one of twenty run three times, with 400 sizes', side(through, bare), 1, goal),
+  ];
+}
