@@ -145,6 +145,7 @@ for (const theme of ['light', 'dark', 'sunlight'])
     desktop: { width: 1280, height: 800 },
   }))
     test(`grips and boards are clean for the accessibility checker, ${theme}, ${size}`, async ({ browser }) => {
+      test.slow();
       const context = await browser.newContext({ viewport, reducedMotion: 'reduce', serviceWorkers: 'block' });
       await context.addInitScript((t) => localStorage.setItem('kneewall.theme', t), theme);
       const page = await context.newPage();

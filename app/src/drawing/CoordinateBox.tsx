@@ -13,7 +13,7 @@ type Props = {
   readonly set: (metres: number) => void;
 };
 
-/** One number of a corner, typed as any length is; an emptied box springs back. */
+/** One number of a corner, typed like every length; an emptied box springs back. */
 export function CoordinateBox({ id, label, corner, value, barred, set }: Props) {
   const meta: FieldMeta = { node: 'quantity', kind: 'length', label };
   const standing: Entered = { value, known: 'measured' };

@@ -2,7 +2,16 @@ import { describe, expect, it } from 'vitest';
 import { placeGrips } from './grips.ts';
 import { squareAt } from './stretches.ts';
 
-const across = { id: 'a', way: [[0, 0] as const, [100, 0] as const], width: 20 };
+type Held = Parameters<typeof placeGrips>[0][number];
+
+const across: Held = {
+  id: 'a',
+  way: [
+    [0, 0],
+    [100, 0],
+  ],
+  width: 20,
+};
 const only = (given = across, drawn: Parameters<typeof placeGrips>[1] = []) => {
   const [grip] = placeGrips([given], drawn, 8);
   if (!grip) throw new Error('no grip');
