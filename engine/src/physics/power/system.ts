@@ -26,8 +26,8 @@ export type PowerSystem = {
 };
 
 /** °C at which the tables begin, and their length. */
-const tableFrom = -50;
-const tableLength = 131;
+export const tableFrom = -50;
+export const tableLength = 131;
 
 /** Where in a table a temperature falls: the whole degree at or below it. */
 export const degreeOf = (t: number): number => Math.max(0, Math.min(tableLength - 1, Math.floor(t - tableFrom)));
