@@ -1,9 +1,9 @@
 import '../withoutEval.ts';
 import { JobRefused, readWeather, runJob, type WeatherYear } from '@kneewall/engine';
 import type { FromJobs, ToJobs, ToPiece } from './messages.ts';
-import { canShare, doPiece, onAllCores } from './onAllCores.ts';
+import { canShare, doPiece, type Loan, onAllCores } from './onAllCores.ts';
 
-let lent: Extract<ToJobs, { type: 'lend' }> = { type: 'lend', file: undefined, site: undefined };
+let lent: Loan = { type: 'lend', file: undefined, site: undefined };
 
 const send = (message: FromJobs): void => self.postMessage(message);
 
@@ -19,14 +19,14 @@ function blob(sha: string): WeatherYear | undefined {
 
 self.onmessage = ({ data }: MessageEvent<ToJobs | ToPiece>) => {
   if (data.type === 'lend') lent = data;
-  else if (data.type === 'piece') doPiece(data, (message) => self.postMessage(message));
+  else if (data.type === 'piece') doPiece(data, { blob }, (message) => self.postMessage(message));
   else void begin(data);
 };
 
 async function begin({ id, key, job }: Extract<ToJobs, { type: 'start' }>): Promise<void> {
   const tell = (done: number, total: number): void => send({ type: 'progress', id, key, done, total });
   try {
-    const result = canShare(job) ? await onAllCores(job, tell) : runJob(job, { blob, tell });
+    const result = canShare(job, { blob }) ? await onAllCores(job, { blob }, lent, tell) : runJob(job, { blob, tell });
     send({ type: 'result', id, key, result });
   } catch (thrown) {
     const problem =

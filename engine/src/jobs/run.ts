@@ -13,6 +13,9 @@ import {
   improvementsVersion,
 } from '../coupling/houseYear/improvementsJob.ts';
 import { weatherOfYear, type YearTable, yearTable } from '../coupling/houseYear/table.ts';
+import { gridYear } from '../coupling/power/grid/gridYear.ts';
+import { type GridYearInputs, gridYearKind, gridYearVersion } from '../coupling/power/grid/gridYearJob.ts';
+import { powerHelpsKind, powerHelpsVersion } from '../coupling/power/helps/helpsJob.ts';
 import { powerYear } from '../coupling/power/powerYear.ts';
 import { type PowerYearInputs, powerYearKind, powerYearVersion } from '../coupling/power/powerYearJob.ts';
 import { unitYear } from '../coupling/season/unitYear.ts';
@@ -25,7 +28,7 @@ import { houseYearKind, houseYearVersion, type YearInputs } from '../loads/dynam
 import { BuildingRefused } from '../physics/building/index.ts';
 import { attempt } from '../plan/outcome.ts';
 import type { Job } from './job.ts';
-import { runSplit, splitOf } from './split.ts';
+import { runSplit, type SplitJob, splitOf } from './split.ts';
 
 /** What a host gives a job: parsed blobs by hash, and an ear for progress. */
 export type JobHost = {
@@ -33,13 +36,16 @@ export type JobHost = {
   readonly tell: (done: number, total: number) => void;
 };
 
+/** The files alone. */
+export type JobBlobs = Pick<JobHost, 'blob'>;
+
 type Run = (inputs: unknown, host: JobHost) => unknown;
 
 /** A job that could be split, for hosts that do not. */
 const inOneGo =
   (kind: string): Run =>
   (inputs, host) => {
-    const split = splitOf({ kind, inputs });
+    const split = splitForHost({ kind, inputs }, host);
     if (!split) throw new Error(`assert: ${kind} can be split`);
     return runSplit(split, host.tell);
   };
@@ -67,6 +73,7 @@ const kinds: Readonly<Record<string, { readonly version: number; readonly run: R
   [improvementsKind]: { version: improvementsVersion, run: throughYear<ImprovementsInputs>(improvements) },
   [unitYearKind]: { version: unitYearVersion, run: throughYear<UnitYearInputs>(unitYear) },
   [powerYearKind]: { version: powerYearVersion, run: throughYear<PowerYearInputs>(powerYear) },
+  [gridYearKind]: { version: gridYearVersion, run: throughYear<GridYearInputs>(gridYear) },
   [sizingKind]: {
     version: sizingVersion,
     run: (inputs) => attempt(() => sizeDucts(inputs as DuctSizingInput)),
@@ -78,6 +85,7 @@ const kinds: Readonly<Record<string, { readonly version: number; readonly run: R
   [waysKind]: { version: waysVersion, run: throughYear<WaysInputs>(compareWays) },
   [studyKind]: { version: studyVersion, run: inOneGo(studyKind) },
   [totalsKind]: { version: totalsVersion, run: inOneGo(totalsKind) },
+  [powerHelpsKind]: { version: powerHelpsVersion, run: inOneGo(powerHelpsKind) },
   [houseYearKind]: {
     version: houseYearVersion,
     run: (inputs, host) => tableOfYear(inputs as YearInputs, host).answers,
@@ -88,10 +96,14 @@ const kinds: Readonly<Record<string, { readonly version: number; readonly run: R
 export const tableOfYear = (inputs: YearInputs, host: JobHost): YearTable =>
   yearTable(inputs, yearFor(inputs, host), host.tell);
 
-const yearFor = ({ weather }: InYear, host: JobHost): WeatherYear =>
+/** A job as pieces, with the files a host has. */
+export const splitForHost = (job: Pick<Job, 'kind' | 'inputs'>, host: JobBlobs): SplitJob | undefined =>
+  splitOf(job, (inputs) => yearFor(inputs, host));
+
+const yearFor = ({ weather }: InYear, host: JobBlobs): WeatherYear =>
   weatherOfYear(weather, (hash) => fileOf(hash, host));
 
-function fileOf(hash: string, host: JobHost): WeatherYear {
+function fileOf(hash: string, host: JobBlobs): WeatherYear {
   const year = host.blob(hash);
   if (!isWeatherYear(year)) throw new JobRefused('The weather file named in the project is not at hand.');
   return year;

@@ -3,16 +3,17 @@ import type { FieldMeta } from '../schema/field.ts';
 import type { Project } from '../schema/project.ts';
 import type { SchemaNode } from './nodes.ts';
 import { rootNode } from './nodes.ts';
+import { powerProblems } from './powerProblems.ts';
 import type { Path, Problem } from './problem.ts';
 import { asked, echo } from './problem.ts';
 import { rowOrder } from './rowOrder.ts';
 import { wayProblems } from './wayLength.ts';
 
-/** What is kept in a valid document and yet worth a question: implausible values, dangling references, unknown fields, speeds out of order, ducts drawn longer than entered. */
+/** What is kept in a valid document and yet worth a question: implausible values, dangling references, unknown fields, speeds out of order, ducts drawn longer than entered, a day of other than 24 hours. */
 export function inspect(project: Project): Problem[] {
   const problems: Problem[] = [];
   look(rootNode, project as Tree, [], (p) => problems.push(p), project as Tree);
-  return [...problems, ...rowOrder(project), ...wayProblems(project)];
+  return [...problems, ...rowOrder(project), ...wayProblems(project), ...powerProblems(project)];
 }
 
 type Tree = Readonly<Record<string, unknown>>;

@@ -8,7 +8,18 @@ import { enteredShape, type Known, type Range } from './entered.ts';
  * problems, JSON Schema and the reference pages need, so that none of them keeps a list of its own.
  */
 export type FieldMeta = {
-  readonly node: 'quantity' | 'choice' | 'text' | 'flag' | 'date' | 'reference' | 'blob' | 'points' | 'group' | 'map';
+  readonly node:
+    | 'quantity'
+    | 'choice'
+    | 'text'
+    | 'flag'
+    | 'date'
+    | 'reference'
+    | 'blob'
+    | 'points'
+    | 'hours'
+    | 'group'
+    | 'map';
   readonly label: string;
   readonly help?: string;
   readonly kind?: QuantityKind;
@@ -106,6 +117,10 @@ export const way = (spec: Common) =>
       .optional(),
     { node: 'points', ...spec },
   );
+
+/** A number for each hour of the day from midnight, against each other: 24 of them; fewer or more are kept and asked about. */
+export const hours = (spec: Common) =>
+  described(z.array(z.number().min(0).max(1e6)).max(96).optional(), { node: 'hours', ...spec });
 
 /** Fields that belong together. Unknown fields inside survive loading and saving, yet no type offers them. */
 export const group = <S extends z.ZodRawShape>(shape: S, spec: Common) =>

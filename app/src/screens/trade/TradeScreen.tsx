@@ -44,8 +44,8 @@ function Result({ trade }: { trade: TradeId }) {
   if (trade === 'air' && plan && trades?.air && agreement)
     return <AirResultSheets result={trades.air} agreement={agreement} plan={plan} />;
   if (trade === 'circuit' && trades?.circuit) return <CircuitResultSheets result={trades.circuit} />;
-  if (trade === 'offgrid' && trades?.offgrid && season)
-    return <OffgridResultSheets result={trades.offgrid} season={season} />;
+  if (trade === 'offgrid' && trades?.offgrid && plan)
+    return <OffgridResultSheets result={trades.offgrid} plan={plan} />;
   return null;
 }
 

@@ -4,6 +4,7 @@ import { giveAll, type System, startState } from '../../physics/building/index.t
 import { powerSlots, startPower } from '../../physics/power/index.ts';
 import { thermostatRoom } from '../ducted/ductworks.ts';
 import { houseWeather, type YearWeatherSteps } from '../houseYear/run.ts';
+import type { UnitRows } from '../season/unitPower.ts';
 import { unitLayout, unitRows } from '../season/unitYear.ts';
 import { type PowerLoop, type PowerRecord, runTogether } from './powerLoop.kernel.ts';
 import type { PowerYearInputs } from './powerYearJob.ts';
@@ -33,23 +34,43 @@ export type PowerWay = 'with-generator' | 'without-generator' | 'unlimited';
 
 export type PowerRuns = (way: PowerWay, tell: (done: number) => void) => PowerRun;
 
-/** House, unit, ducts and power made ready for their year. `tell` hears steps. */
+/** Power gone at a step from a full battery, in a house that had all it wanted until then; the steps after it. */
+export type OutageCourse = {
+  readonly held: readonly number[];
+  readonly room: readonly number[];
+  readonly hours: number;
+};
+
+type MadeReady = {
+  readonly steps: number;
+  readonly run: PowerRuns;
+  readonly outage: (from: number, length: number) => OutageCourse;
+};
+
+/** Weather laid out in steps, and what the unit can do in each of its rows. */
+export type Prepared = { readonly weather: YearWeatherSteps; readonly able: UnitRows };
+
+export function prepare({ house, unit, step }: PowerYearInputs, year: WeatherYear): Prepared {
+  const weather = houseWeather(year, Math.min(step, year.stepSeconds), house.horizon);
+  return { weather, able: unitRows(unit, house.pressure, weather) };
+}
+
+/** House, unit, ducts and power made ready for their year; what was prepared for equal weather and unit may be lent. `tell` hears steps. */
 export function powerRuns(
   inputs: PowerYearInputs,
   year: WeatherYear,
-): { readonly steps: number; readonly run: PowerRuns } {
+  { weather, able }: Prepared = prepare(inputs, year),
+): MadeReady {
   const { house, unit, ducts, power } = inputs;
-  const weather = houseWeather(year, Math.min(inputs.step, year.stepSeconds), house.horizon);
-  const able = unitRows(unit, house.pressure, weather);
   const stove = power.stove ? [stoveOf(house, weather.monthOfRow.length)] : [];
   const layout = unitLayout(house, weather, unit, ducts, able, stove);
   const sun = sunAtBus(power.arrays, weather, house.groundReflectance);
   const { steps } = weather;
+  const inside = power.battery.place === 'heated';
   const outside = steps.outdoor[0] ?? 0;
   const perDay = Math.round(86_400 / steps.stepSeconds);
-  const run: PowerRuns = (way, tell) => {
+  const fresh = (way: PowerWay): PowerLoop => {
     const system = systemOf(power, way !== 'without-generator');
-    const inside = power.battery.place === 'heated';
     const loop: PowerLoop = {
       layout,
       state: startState(layout, {
@@ -66,7 +87,7 @@ export function powerRuns(
       power: startPower(system, 0.6, inside ? house.wanted.heating : outside),
       flows: new Float64Array(powerSlots.flowCount),
       sun,
-      household: householdDay(power.household.daily, perDay),
+      household: householdDay(power.household, perDay),
       before: power.household.shedFirst === 'heat' ? 1 : power.household.essential,
       stove: power.stove?.heat ?? 0,
       lightBelow: power.stove?.lightBelow ?? 0,
@@ -76,6 +97,10 @@ export function powerRuns(
     };
     // A stove has no thermostat: it gives what its fire gives, from the first step on.
     if (power.stove) giveAll(loop.state, 1);
+    return loop;
+  };
+  const run: PowerRuns = (way, tell) => {
+    const loop = fresh(way);
     const record = emptyRecord(steps.count);
     runTogether(loop, steps.count - settling * perDay, settling * perDay);
     for (let day = 0; day < steps.count / perDay; day++) {
@@ -84,7 +109,24 @@ export function powerRuns(
     }
     return { record, weather, sun, hours: steps.stepSeconds / 3600 };
   };
-  return { steps: steps.count, run };
+  const outage = (from: number, length: number): OutageCourse => {
+    const record = emptyRecord(steps.count);
+    const before = fresh('unlimited');
+    runTogether(before, from - settling * perDay + steps.count, settling * perDay);
+    const after: PowerLoop = {
+      ...before,
+      limited: true,
+      power: startPower(before.system, 1, inside ? house.wanted.heating : (steps.outdoor[from] ?? outside)),
+    };
+    runTogether(after, from, length, record);
+    const taken = <T>(x: { [i: number]: T }): T[] => Array.from({ length }, (_, i) => x[(from + i) % steps.count] as T);
+    return {
+      held: taken(record.held),
+      room: taken(record.room),
+      hours: steps.stepSeconds / 3600,
+    };
+  };
+  return { steps: steps.count, run, outage };
 }
 
 /** °C no room reaches: a fire does not stop at a set point. */
@@ -104,11 +146,12 @@ const stoveOf = (house: PowerYearInputs['house'], rows: number): System => {
 };
 
 /** W by step of the day for kWh a day. */
-function householdDay(daily: number, perDay: number): Float64Array {
-  const mean = householdHours.reduce((a, x) => a + x, 0) / 24;
+export function householdDay({ daily, hours }: PowerYearInputs['power']['household'], perDay: number): Float64Array {
+  const shape = hours ?? householdHours;
+  const mean = shape.reduce((a, x) => a + x, 0) / 24;
   return Float64Array.from(
     { length: perDay },
-    (_, i) => (((daily * 1000) / 24) * (householdHours[Math.floor((i * 24) / perDay)] ?? 1)) / mean,
+    (_, i) => (((daily * 1000) / 24) * (shape[Math.floor((i * 24) / perDay)] ?? 1)) / mean,
   );
 }
 

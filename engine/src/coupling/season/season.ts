@@ -9,10 +9,16 @@ import type { Results } from '../../plan/trade.ts';
 import type { TradeResults } from '../../results.ts';
 import type { Improvements } from '../houseYear/improvements.ts';
 import { improvementsJob } from '../houseYear/improvementsJob.ts';
+import type { GridYear } from '../power/grid/gridYear.ts';
+import { gridYearJob } from '../power/grid/gridYearJob.ts';
+import type { PowerHelps } from '../power/helps/helpsAnswers.ts';
+import { powerHelpsJob } from '../power/helps/helpsJob.ts';
+import { otherUnits } from '../power/helps/otherUnits.ts';
 import type { PowerYear } from '../power/powerAnswers.ts';
-import { powerYearJob, type StandingDraw } from '../power/powerYearJob.ts';
+import { type PowerYearInputs, powerYearJob } from '../power/powerYearJob.ts';
 import type { Ways } from '../ways/compareWays.ts';
 import { waysJob } from '../ways/waysJob.ts';
+import { standingDraw } from './standingDraw.ts';
 import type { UnitYear } from './unitAnswers.ts';
 import { ductsInputs, unitInputs } from './unitInputs.ts';
 import { type UnitYearInputs, unitYearJob } from './unitYearJob.ts';
@@ -25,15 +31,26 @@ export type Season = {
   readonly ways: Outcome<Ways>;
   /** The year with the chosen unit on one's own power; nothing of it on the grid. */
   readonly power: Outcome<PowerYear>;
+  /** What changes to house, unit and power would do to that year. */
+  readonly powerHelps: Outcome<PowerHelps>;
+  /** On the grid: what the year costs, and an outage. */
+  readonly gridYear: Outcome<GridYear>;
 };
 
 export type SeasonJobs = { readonly [K in keyof Season]: Outcome<Job> };
 
 const unknown: Outcome<never> = { ok: false, because: 'fault', paths: [] };
-export const noSeasonJobs: SeasonJobs = { unitYear: unknown, improvements: unknown, ways: unknown, power: unknown };
+export const noSeasonJobs: SeasonJobs = {
+  unitYear: unknown,
+  improvements: unknown,
+  ways: unknown,
+  power: unknown,
+  powerHelps: unknown,
+  gridYear: unknown,
+};
 
 /** What nobody may look at, or nobody could work out. */
-export const noSeason: Season = { unitYear: unknown, improvements: unknown, ways: unknown, power: unknown };
+export const noSeason: Season = noSeasonJobs as { readonly [K in keyof Season]: typeof unknown };
 
 /** The jobs that run house, chosen unit and ducts together. Without unit or ducts the house can still be improved. */
 export function seasonJobs(
@@ -54,6 +71,10 @@ export function seasonJobs(
     const own = unitInputs(model, project.candidates[model.id], inputs, required(ducts).flows.flow, scenario());
     return { house: inputs, weather, step: yearStep, unit: own, ducts: required(ducts) };
   });
+  const power = attempt((): PowerYearInputs => {
+    const standing = standingDraw(project, required(chosen).id);
+    return { ...required(unit), power: required(known(offgrid).inputs), standing };
+  });
   return {
     unitYear: attempt(() => unitYearJob(required(unit), kept)),
     improvements: attempt(() =>
@@ -63,22 +84,16 @@ export function seasonJobs(
       const best = bestModel(known(air));
       return waysJob({ ...required(unit), ...(best ? { best } : {}) }, kept);
     }),
-    power: attempt(() => {
-      const power = required(known(offgrid).inputs);
-      const standing = standingDraw(project, required(chosen).id);
-      return powerYearJob({ ...required(unit), power, standing }, kept);
+    power: attempt(() => powerYearJob(required(power), kept)),
+    powerHelps: attempt(() => {
+      const set = required(power);
+      const others = otherUnits(project, required(chosen), known(equipment).candidates, set, known(air));
+      return powerHelpsJob({ ...set, others, costs: required(known(offgrid).costs) }, kept);
     }),
-  };
-}
-
-/** W that a unit draws beside compressor and fan. */
-function standingDraw(project: ResolvedProject, id: string): StandingDraw {
-  const s = scenario();
-  const { electrics } = project.candidates[id] ?? unresolved('missing', `candidates.${id}`);
-  return {
-    standby: s.of(electrics.standby),
-    crankcase: s.of(electrics.crankcase),
-    panHeater: s.of(electrics.panHeater),
+    gridYear: attempt(() => {
+      const grid = required(known(offgrid).grid ?? unresolved('missing', 'power.tariff.price'));
+      return gridYearJob({ ...required(unit), ...grid, standing: standingDraw(project, required(chosen).id) }, kept);
+    }),
   };
 }
 
@@ -105,6 +120,8 @@ export function seasonFrom(jobs: SeasonJobs, results: Results): { readonly seaso
       improvements: told<Improvements>(jobs.improvements),
       ways: told<Ways>(jobs.ways),
       power: told<PowerYear>(jobs.power),
+      powerHelps: told<PowerHelps>(jobs.powerHelps),
+      gridYear: told<GridYear>(jobs.gridYear),
     },
     wanted: all.filter((job) => !(job.key in results)),
   };
