@@ -114,10 +114,6 @@ export const sources: Sources = {
     standing: 'common practice',
   },
   'helps.steps': { title: 'Steps chosen here, of a size one buys or does at once', standing: 'definition' },
-  'helps.wood': {
-    title: 'Common practice, no source: a cubic metre of stacked dry hardwood gives 1300 kWh in a good stove',
-    standing: 'common practice',
-  },
   'helps.left-undone': {
     title: 'Common practice, no source: what fuel pays back within five years is worth doing',
     standing: 'common practice',

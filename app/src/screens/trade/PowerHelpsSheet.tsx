@@ -48,7 +48,15 @@ function Helps({ helps, own }: { helps: PowerHelps; own: boolean }) {
           <tbody>
             {helps.ranked.map((help) => (
               <tr key={`${help.kind} ${help.of ?? ''}`}>
-                <th scope="row">{helpWords(help, project)}</th>
+                <th scope="row">
+                  {helpWords(help, project)}
+                  {help.kind === 'stove-days' && (
+                    <>
+                      {' '}
+                      (it gives <Quantity value={help.year.stove} kind="energy" significant={2} />)
+                    </>
+                  )}
+                </th>
                 <Saved help={help} base={helps.base} own={own} />
                 <td>{help.cost ? <Money help={help} /> : 'not known'}</td>
                 <td>{help.perHour === undefined ? '–' : help.perHour.toFixed(help.perHour < 10 ? 1 : 0)}</td>

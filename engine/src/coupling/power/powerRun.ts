@@ -12,7 +12,7 @@ import { sunAtBus } from './sunAtBus.ts';
 import { systemOf } from './systemOf.ts';
 
 /** Days of the year's end that settle walls and battery before the year counts. */
-const settling = 30;
+export const settling = 30;
 
 /** Household use by hour of the day, against its mean. Source: `offgrid.household` (common practice). */
 const householdHours = [
@@ -32,7 +32,8 @@ export type PowerRun = {
 /** How a run is made: held back by power or not, the generator able to start or not. */
 export type PowerWay = 'with-generator' | 'without-generator' | 'unlimited';
 
-export type PowerRuns = (way: PowerWay, tell: (done: number) => void) => PowerRun;
+/** `settled` takes down the days before the year, where it is given. */
+export type PowerRuns = (way: PowerWay, tell: (done: number) => void, settled?: PowerRecord) => PowerRun;
 
 /** Power gone at a step from a full battery, in a house that had all it wanted until then; the steps after it. */
 export type OutageCourse = {
@@ -99,10 +100,10 @@ export function powerRuns(
     if (power.stove) giveAll(loop.state, 1);
     return loop;
   };
-  const run: PowerRuns = (way, tell) => {
+  const run: PowerRuns = (way, tell, settled) => {
     const loop = fresh(way);
     const record = emptyRecord(steps.count);
-    runTogether(loop, steps.count - settling * perDay, settling * perDay);
+    runTogether(loop, steps.count - settling * perDay, settling * perDay, settled);
     for (let day = 0; day < steps.count / perDay; day++) {
       runTogether(loop, day * perDay, perDay, record);
       tell((day + 1) * perDay);
@@ -155,7 +156,7 @@ export function householdDay({ daily, hours }: PowerYearInputs['power']['househo
   );
 }
 
-function emptyRecord(steps: number): PowerRecord {
+export function emptyRecord(steps: number): PowerRecord {
   const made = (): Float64Array => new Float64Array(steps);
   return {
     household: made(),

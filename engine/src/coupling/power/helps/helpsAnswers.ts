@@ -48,7 +48,7 @@ export function helpsAnswers(inputs: PowerHelpsInputs, rows: readonly (readonly 
     return { change, now, before, alone: row.slice(2 * figureCount) };
   });
   const helps = all.filter((x) => x.change.kind !== 'aged').map((x) => helpOf(inputs, x.change, x.now, x.before));
-  const base = all.find((x) => x.change.powerOnly !== true)?.before ?? all[0]?.before ?? fromRow([]);
+  const base = all[0]?.before ?? fromRow([]);
   return {
     base,
     ranked: inOrderOfWorth(bestTilt(helps)),
@@ -59,17 +59,10 @@ export function helpsAnswers(inputs: PowerHelpsInputs, rows: readonly (readonly 
     }),
     aged: all
       .filter((x) => x.change.kind === 'aged')
-      .map((x) => ({ share: x.change.amount ?? 1, year: since(base, x.now, x.before) }))
+      .map((x) => ({ share: x.change.amount ?? 1, year: x.now }))
       .sort((a, b) => b.share - a.share),
   };
 }
-
-/** A replay starts its battery a little otherwise than the loop does: its differences are what counts. */
-const since = (base: Figures, now: Figures, before: Figures): Figures => ({
-  ...now,
-  generator: Math.max(0, base.generator + now.generator - before.generator),
-  litres: Math.max(0, base.litres + now.litres - before.litres),
-});
 
 function helpOf(inputs: PowerHelpsInputs, { kind, of, amount, cost }: Change, now: Figures, before: Figures): Help {
   const hours = before.generator - now.generator;

@@ -1,6 +1,7 @@
 import type { WeatherYear } from '../../../climate/weather/weatherYear.ts';
 import { powerSlots, startPower } from '../../../physics/power/index.ts';
-import { type PowerRun, type Prepared, powerRuns, prepare } from '../powerRun.ts';
+import type { PowerRecord } from '../powerLoop.kernel.ts';
+import { emptyRecord, type PowerRun, type Prepared, powerRuns, prepare, settling } from '../powerRun.ts';
 import type { PowerYearInputs } from '../powerYearJob.ts';
 import { sunAtBus } from '../sunAtBus.ts';
 import { systemOf } from '../systemOf.ts';
@@ -10,7 +11,7 @@ import { demandOf, type Figures, figuresOf, toRow, withReplayed } from './figure
 import type { PowerHelpsInputs } from './helpsJob.ts';
 import { houseChanges } from './houseChanges.ts';
 import { powerChanges } from './powerChanges.ts';
-import { type Demand, type Replayed, replay } from './replay.kernel.ts';
+import { type Replayed, replay } from './replay.kernel.ts';
 import { slowOn, worstDays } from './stoveDays.ts';
 
 /** Every change tried, those that need the house again spread among those that do not, so that equal pieces take equal time. */
@@ -35,68 +36,60 @@ export function helpsRows(
   tell: (done: number) => void,
 ): number[][] {
   const prepared = prepare(inputs, year);
-  const { run } = powerRuns(inputs, year, prepared);
-  const base = run('with-generator', () => {});
-  const figures = figuresOf(inputs, base);
-  const own = inReplay(inputs, base);
+  const base = baseRun(inputs, year, prepared);
+  const figures = figuresOf(inputs, base.run);
   return changesOf(inputs)
     .slice(from, to)
     .map((change, i) => {
       tell(i);
-      const replayed = own && change.powerOnly ? inReplay(change.inputs, base, inputs) : undefined;
-      if (own && replayed) return [...toRow(replayed), ...toRow(own)];
-      const shared = change.kind === 'unit' ? prepare(change.inputs, year) : forStove(change, base, prepared);
-      const { run: once } = powerRuns(change.inputs, year, shared);
-      const set = figuresOf(
-        change.inputs,
-        once('with-generator', () => {}),
-      );
-      const alone =
-        change.kind === 'unit'
-          ? toRow(
-              figuresOf(
-                change.inputs,
-                once('without-generator', () => {}),
-              ),
-            )
-          : [];
+      const replayed = change.powerOnly ? inReplay(change.inputs, base, inputs) : undefined;
+      if (replayed) return [...toRow(replayed), ...toRow(figures)];
+      const shared = change.kind === 'unit' ? prepare(change.inputs, year) : forStove(change, base.run, prepared);
+      const { run } = powerRuns(change.inputs, year, shared);
+      const set = figuresOf(change.inputs, run('with-generator', still));
+      const alone = change.kind === 'unit' ? toRow(figuresOf(change.inputs, run('without-generator', still))) : [];
       return [...toRow(set), ...toRow(figures), ...alone];
     });
+}
+
+const still = (): void => {};
+
+/** A run with the days that settled it. */
+export type BaseRun = { readonly run: PowerRun; readonly settled: PowerRecord };
+
+/** The year as it is set up. */
+export function baseRun(inputs: PowerYearInputs, year: WeatherYear, prepared: Prepared): BaseRun {
+  const settled = emptyRecord(prepared.weather.steps.count);
+  return { run: powerRuns(inputs, year, prepared).run('with-generator', still, settled), settled };
 }
 
 /** Where a stove is tended on the worst days, the unit goes slowly on them. */
 const forStove = ({ kind }: Change, base: PowerRun, prepared: Prepared): Prepared =>
   kind === 'stove-days' ? { ...prepared, able: slowOn(worstDays(base), prepared.able) } : prepared;
 
-const settling = 30;
-
 /**
  * The figures of another power system under the demand of a run, or undefined where that demand would not stand: power
  * held the unit back in the run, or would. Panels that stay give what they gave.
  */
-export function inReplay(inputs: PowerYearInputs, base: PowerRun, was: PowerYearInputs = inputs): Figures | undefined {
-  if (base.record.held.some((x) => x > 0)) return undefined;
+export function inReplay(
+  inputs: PowerYearInputs,
+  { run, settled }: BaseRun,
+  was: PowerYearInputs = inputs,
+): Figures | undefined {
+  if (run.record.held.some((x) => x > 0) || settled.held.some((x) => x > 0)) return undefined;
   const { power, house } = inputs;
   const added = power.arrays.filter((a) => !was.power.arrays.includes(a));
-  const more = added.length > 0 ? sunAtBus(added, base.weather, house.groundReflectance) : undefined;
-  const sun = more ? base.sun.map((w, i) => w + (more[i] ?? 0)) : base.sun;
-  const replayed = wholeYear(power, demandOf(base, power), sun, base.hours);
-  return replayed && figuresOf(inputs, withReplayed(base, replayed));
-}
-
-/** The year after thirty days that settle the battery; undefined where the unit would be held back in it. */
-function wholeYear(
-  power: PowerYearInputs['power'],
-  demand: Demand,
-  sun: Float64Array,
-  hours: number,
-): Replayed | undefined {
+  const more = added.length > 0 ? sunAtBus(added, run.weather, house.groundReflectance) : undefined;
+  const sun = more ? run.sun.map((w, i) => w + (more[i] ?? 0)) : run.sun;
+  const start = power.battery.place === 'heated' ? house.wanted.heating : (run.weather.steps.outdoor[0] ?? 0);
   const system = systemOf(power, true);
+  const state = startPower(system, 0.6, start);
+  const flows = new Float64Array(powerSlots.flowCount);
   const made = (): Float64Array => new Float64Array(sun.length);
   const record = { generator: made(), short: made(), out: made(), cell: made() };
-  const state = startPower(system, 0.6, demand.ambient[0] ?? 0);
-  const flows = new Float64Array(powerSlots.flowCount);
-  const before = Math.round((settling * 24) / hours);
-  replay(system, state, flows, sun, demand, sun.length - before, before, hours);
-  return replay(system, state, flows, sun, demand, 0, sun.length, hours, record) ? record : undefined;
+  const before = Math.round((settling * 24) / run.hours);
+  const stands = (r: PowerRecord, from: number, count: number, taken?: Replayed): boolean =>
+    replay(system, state, flows, sun, demandOf({ ...run, record: r }, power), from, count, run.hours, taken);
+  if (!stands(settled, sun.length - before, before) || !stands(run.record, 0, sun.length, record)) return undefined;
+  return figuresOf(inputs, withReplayed(run, record));
 }

@@ -23,6 +23,3 @@ export const usualCosts = {
 } as const satisfies Readonly<Record<string, Cost>>;
 
 export const free: Cost = { low: 0, likely: 0, high: 0 };
-
-/** kWh of heat in a cubic metre of stacked, dry hardwood, burned in a good stove at seven tenths. Source: `helps.wood`. */
-export const heatOfWood = 1300;
