@@ -46,6 +46,17 @@ describe('another power system under the same demand', () => {
     }
   }, 200_000);
 
+  it('leaves few mornings too cold to charge in a warm box, none in a heated room', () => {
+    const of = (kind: string): number | undefined => {
+      const change = changesOf(inputs).find((c) => c.kind === kind);
+      return change && inReplay(change.inputs, base, inputs)?.coldMornings;
+    };
+    const { coldMornings } = figuresOf(inputs, base.run);
+    expect(coldMornings).toBeGreaterThan(30);
+    expect(of('warm-box')).toBeLessThan(0.2 * coldMornings);
+    expect(of('indoors')).toBe(0);
+  });
+
   it('is refused where the unit would not have its power', () => {
     const { generator: _none, ...alone } = inputs.power;
     expect(inReplay({ ...inputs, power: alone }, base, inputs)).toBeUndefined();

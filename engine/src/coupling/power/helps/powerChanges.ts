@@ -1,9 +1,8 @@
 import type { Range } from '@kneewall/project';
 import type { ArrayInputs, BatteryInputs, PowerInputs } from '../../../offgrid/result.ts';
-import { warmBox } from '../powerHelps.ts';
 import type { Change } from './change.ts';
 import type { PowerHelpsInputs } from './helpsJob.ts';
-import { steps, usualCosts } from './sizes.ts';
+import { steps, usualCosts, warmBox } from './sizes.ts';
 
 const times = (by: number, { low, likely, high }: Range): Range => ({
   low: by * low,

@@ -23,3 +23,6 @@ export const usualCosts = {
 } as const satisfies Readonly<Record<string, Cost>>;
 
 export const free: Cost = { low: 0, likely: 0, high: 0 };
+
+/** W/K of a box with 50 mm of foam, and W of the heater in it. Source: `offgrid.warm-box` (common practice). */
+export const warmBox = { boxLoss: 2, heater: 150 } as const;
