@@ -11,7 +11,7 @@ import { PowerYearSheet } from './PowerYearSheet.tsx';
 import { UnitsBesideSheet } from './UnitsBesideSheet.tsx';
 
 /** One's own power through the year: what it carries, its hardest week, and its battery. */
-export function OffgridResultSheets({ result, plan }: { result: TradeResults['offgrid']; plan: Plan }) {
+export default function OffgridResultSheets({ result, plan }: { result: TradeResults['offgrid']; plan: Plan }) {
   const { season } = plan;
   if (!result.own)
     return result.grid ? (

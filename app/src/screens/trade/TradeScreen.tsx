@@ -1,6 +1,7 @@
 import { worstFirst } from '@kneewall/engine';
 import type { TradeId } from '@kneewall/project';
 import { nodeAt } from '@kneewall/project';
+import { lazy, Suspense } from 'react';
 import { FindingLine } from '../../findings/FindingLine.tsx';
 import { FormNode } from '../../form/FormNode.tsx';
 import { Sheet } from '../../look/Sheet.tsx';
@@ -13,8 +14,10 @@ import { CircuitResultSheets } from './CircuitResultSheets.tsx';
 import { ClimateResultSheets } from './ClimateResultSheets.tsx';
 import { EquipmentResultSheets } from './EquipmentResultSheets.tsx';
 import { LoadsResultSheets } from './LoadsResultSheets.tsx';
-import { OffgridResultSheets } from './OffgridResultSheets.tsx';
 import './Trade.css';
+
+/** Fetched when it is looked at: charts and tables that few projects need do not hold back the first drawing. */
+const OffgridResultSheets = lazy(() => import('./OffgridResultSheets.tsx'));
 
 /** One trade: what it says, what stands against it, and what it is worked out from. */
 export function TradeScreen({ trade }: { trade: TradeId }) {
@@ -45,7 +48,11 @@ function Result({ trade }: { trade: TradeId }) {
     return <AirResultSheets result={trades.air} agreement={agreement} plan={plan} />;
   if (trade === 'circuit' && trades?.circuit) return <CircuitResultSheets result={trades.circuit} />;
   if (trade === 'offgrid' && trades?.offgrid && plan)
-    return <OffgridResultSheets result={trades.offgrid} plan={plan} />;
+    return (
+      <Suspense fallback={<Sheet title="Own power">Opening…</Sheet>}>
+        <OffgridResultSheets result={trades.offgrid} plan={plan} />
+      </Suspense>
+    );
   return null;
 }
 
