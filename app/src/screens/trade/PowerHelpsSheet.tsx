@@ -34,7 +34,7 @@ function Helps({ helps, own }: { helps: PowerHelps; own: boolean }) {
     <>
       <OneKilowatt helps={helps} own={own} />
       <Scroll label={title}>
-        <table className="table">
+        <table className="table named">
           <caption>{title}</caption>
           <thead>
             <tr>
@@ -67,9 +67,10 @@ function Helps({ helps, own }: { helps: PowerHelps; own: boolean }) {
         </table>
       </Scroll>
       <p className="field-help">
-        Each change is tried alone: after one is done the others save something else. A minus means that it takes more.
-        A larger battery can mean more hours, since it takes longer to fill. Money is yours: prices as you entered them,
-        else common practice without a source, wide as it is. The stove is tended by hand; its wood is not counted.
+        Each change is tried alone: after one is done the others save something else. What leaves the house too cold for
+        more than a day a year stands last. A minus means that it takes more. A larger battery can mean more hours,
+        since it takes longer to fill. Money is yours: prices as you entered them, else common practice without a
+        source, wide as it is. The stove is tended by hand; its wood is not counted.
       </p>
     </>
   );
@@ -108,16 +109,17 @@ function Money({ help: { cost } }: { help: Help }) {
   return <QuantityRange range={cost} kind="money" />;
 }
 
-/** `3 to 12 years`; what costs nothing is paid at once. */
+/** `3 to 12`, in years; what costs nothing is paid at once. */
 function paidBack({ payback, cost }: Help): string {
   if (!payback) return '–';
   if (cost && cost.high <= 0) return 'at once';
-  const years = (x: number): string => (x > 60 ? 'never' : x < 10 ? x.toFixed(1) : String(Math.round(x)));
-  if (payback.low > 60) return 'never';
-  return payback.high > 60
-    ? `${years(payback.low)} years or never`
-    : `${years(payback.low)} to ${years(payback.high)} years`;
+  const years = (x: number): string => (x > never ? 'never' : x < 10 ? x.toFixed(1) : String(Math.round(x)));
+  if (payback.low > never) return 'never';
+  return `${years(payback.low)} to ${years(payback.high)}`;
 }
+
+/** Years beyond which nobody waits. */
+const never = 60;
 
 /** What one more kilowatt of panels buys where it buys most. */
 function OneKilowatt({ helps, own }: { helps: PowerHelps; own: boolean }) {

@@ -100,10 +100,15 @@ function bestTilt(helps: readonly Help[]): Help[] {
 
 /** Litres a year from which on fuel counts where no hour is saved. */
 const fuelWorth = 10;
+/** More hours a year without heat than this, and the change is no help. Source: `offgrid.heat-hours`. */
+const colder = 24;
 
-/** By what an hour costs, what saves more first where that is equal; then what saves only fuel, has no price, or does not help. */
+/** By what an hour costs, what saves more first where that is equal; then what saves only fuel, has no price, does not help, or cools the house. */
 function inOrderOfWorth(helps: readonly Help[]): Help[] {
-  const group = (h: Help): number => (h.perHour !== undefined ? 0 : h.payback && h.litres >= fuelWorth ? 1 : 2);
+  const group = (h: Help): number => {
+    if (-h.warmer > colder) return 3;
+    return h.perHour !== undefined ? 0 : h.payback && h.litres >= fuelWorth ? 1 : 2;
+  };
   const price = (h: Help): number => h.perHour ?? h.payback?.high ?? 0;
   return [...helps].sort(
     (a, b) => group(a) - group(b) || price(a) - price(b) || b.hours - a.hours || b.warmer - a.warmer,
