@@ -8,3 +8,4 @@ export { layOutDucts } from './ductPlan/layOut.ts';
 export type { DuctPicture } from './ductPlan/onSheet.ts';
 export { pictureOf } from './ductPlan/onSheet.ts';
 export { csvCell, materialsCsv } from './materialsCsv.ts';
+export { oneLineSvg } from './oneLine/oneLineSvg.ts';

@@ -6,17 +6,23 @@ import {
   columns,
   continuousCurrent,
   currentOf,
+  fillMost,
   gaugeArea,
   gaugeDiameter,
   gaugeName,
   generatorKeeps,
   groundingGauge,
+  insideArea,
+  insulatedArea,
   type Laid,
   minimumAmpacity,
   mostProtection,
+  type Pipe,
+  pipes,
   resistancePerMetre,
   roofSun,
   smallConductorProtection,
+  smallestPipe,
   softStartLeaves,
   standardBelow,
   startingPower,
@@ -26,7 +32,18 @@ import {
   voltageDrop,
 } from '@kneewall/engine/wires';
 import { type How, type Row, row, type ValidationSource } from '../src/row.ts';
-import { ampacities, compressors, conductors, drops, factors, grounds, inHotAir, solid, together } from './tables.ts';
+import {
+  ampacities,
+  compressors,
+  conductors,
+  drops,
+  factors,
+  grounds,
+  inHotAir,
+  solid,
+  together,
+  tubing,
+} from './tables.ts';
 
 const id = 'circuit';
 const thousandFeet = 304.8;
@@ -196,6 +213,32 @@ const groundRows = (): Row[] => [
   ),
 ];
 
+const squareInch = 645.16;
+
+/** A worked question of a makers' association: three of 12, four of 10 and eight of 8 AWG in one tubing. */
+const fillRows = (): Row[] => {
+  const wires = [...times(3, 12), ...times(4, 10), ...times(8, 8)].map((n) => insulatedArea(n) ?? Number.NaN);
+  const sum = wires.reduce((a, b) => a + b, 0);
+  return [
+    ...[0.53, 0.31, 0.4, 0.4].map((share, i) =>
+      check(`${i + 1} conductors`, 'may fill', '', share, exact, fillMost(i + 1), 'looked up'),
+    ),
+    check('3 of 12, 4 of 10, 8 of 8 AWG', 'area', 'in²', 0.4171, 1e-6, sum / squareInch, 'looked up'),
+    check('3 of 12, 4 of 10, 8 of 8 AWG', 'tubing inside', 'in', 1.38, 1e-9, inches(smallestPipe(wires)), 'looked up'),
+    // Printed to a thousandth of a square inch.
+    ...tubing.flatMap(([name, whole, part]) => {
+      const inside = insideArea(pipes.find((p) => p.name === name)?.diameter ?? Number.NaN) / squareInch;
+      return [
+        check(`${name} tubing`, 'inside', 'in²', whole, 6e-4, inside, 'looked up'),
+        check(`${name} tubing`, '40 %', 'in²', part, 6e-4, fillMost(3) * inside, 'looked up'),
+      ];
+    }),
+  ];
+};
+
+const times = (count: number, n: number): number[] => Array.from({ length: count }, () => n);
+const inches = (pipe: Pipe | undefined): number => (pipe?.diameter ?? Number.NaN) / 0.0254;
+
 const supplyRows = (): Row[] => [
   check('6 kW at 240 V', 'current', 'A', 25, exact, currentOf(6000, 240)),
   check('6 kW from 51.2 V, 0.93', 'battery current', 'A', 126.01, 0.005, batteryCurrent(6000, 51.2, 0.93)),
@@ -219,6 +262,7 @@ export const source: ValidationSource = {
     ...conductorRows(),
     ...dropRows(),
     ...groundRows(),
+    ...fillRows(),
     ...supplyRows(),
   ],
 };

@@ -123,3 +123,11 @@ export const inHotAir: readonly (readonly [number, readonly (readonly [number, n
     ],
   ],
 ];
+
+// trade size of thin-walled tubing, square inches inside and of them 40 % (table 4)
+export const tubing: readonly (readonly [string, number, number])[] = [
+  ['1/2', 0.304, 0.122],
+  ['3/4', 0.533, 0.213],
+  ['1', 0.864, 0.346],
+  ['1 1/4', 1.496, 0.598],
+];

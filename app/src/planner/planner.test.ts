@@ -38,6 +38,8 @@ const planOf = (...findings: Finding[]): Plan => ({
     improvements: { ok: false, because: 'missing', paths: [] },
     ways: { ok: false, because: 'missing', paths: [] },
     power: { ok: false, because: 'missing', paths: [] },
+    powerHelps: { ok: false, because: 'missing', paths: [] },
+    gridYear: { ok: false, because: 'missing', paths: [] },
   },
   sources: {},
   problems: [],

@@ -1,7 +1,7 @@
 import { existsSync } from 'node:fs';
 import { mkdir, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { ductPlanSvg } from '@kneewall/documents';
+import { ductPlanSvg, oneLineSvg } from '@kneewall/documents';
 import { evaluate } from '@kneewall/engine';
 import { exitCodes, Refused } from '../exit.ts';
 import { readOptions } from '../options.ts';
@@ -19,6 +19,8 @@ export async function papers(args: readonly string[]): Promise<number> {
   const { plan } = evaluate(project, {}, { units });
   await makeFolder(values.out);
   const lines = [await writeSheet(join(values.out, 'ducts.svg'), ductPlanSvg(plan, project, units))];
+  const supply = oneLineSvg(plan, project, units);
+  if (supply !== undefined) lines.push(await writeSheet(join(values.out, 'supply.svg'), supply));
   if (plan.trades.air?.flows.ok !== true)
     lines.push('Its flows are unknown so far; "kneewall check" says what is missing.');
   process.stdout.write(`${lines.join('\n')}\n`);

@@ -4,22 +4,21 @@ import { northArrow, printBars, scaleBar } from '../sheet/bars.ts';
 import { margin, paperFor } from '../sheet/paper.ts';
 import { type Scale, scaleFor } from '../sheet/scale.ts';
 import { rowHeight, schedule } from '../sheet/schedule.ts';
-import { element, type Svg, words } from '../sheet/svg.ts';
+import { headHeight, notesAt, notesHeight, sheetSvg } from '../sheet/sheet.ts';
+import { element, type Svg } from '../sheet/svg.ts';
 import { drawing } from './drawing.ts';
 import { type DuctFacts, ductFacts } from './ductFacts.ts';
 import { ductLabels, faceLabels, madeOf, orUnknown, sizeWords } from './ductWords.ts';
 import { type DuctLayout, layOutDucts } from './layOut.ts';
 import { notesOf } from './notes.ts';
 import { pictureOf } from './onSheet.ts';
-import { sheetStyle } from './style.ts';
+import { ductStyle } from './style.ts';
 
 /** mm: letters of labels, half a register's mark, the least height of the drawing, and room round it for labels. */
 const letters = 2.4;
 const mark = 2.1;
 const drawingLeast = 95;
-const titleHeight = 15;
 const barsHeight = 14;
-const noteHeight = 3.6;
 const gap = 3;
 
 /**
@@ -32,12 +31,12 @@ export function ductPlanSvg(plan: Plan, project: Project, units: System): string
   const layout = layOutDucts(facts);
   const notes = notesOf(plan, project, layout);
   const tables = (facts.ducts.length + facts.faces.length + 2) * rowHeight + gap;
-  const others = titleHeight + barsHeight + tables + notes.length * noteHeight + 3 * gap;
+  const others = headHeight + barsHeight + tables + notesHeight(notes) + 3 * gap;
   const paper = paperFor(units, others, drawingLeast);
   const wide = paper.width - 2 * margin;
   const field = {
     x: margin,
-    y: margin + titleHeight,
+    y: margin + headHeight,
     width: wide,
     height: paper.height - 2 * margin - others,
   };
@@ -52,34 +51,20 @@ export function ductPlanSvg(plan: Plan, project: Project, units: System): string
     faceTexts: (face) => faceLabels(face, units),
   });
   const below = field.y + field.height + gap;
-  const title = project.about?.name ?? 'The project';
-  const sheet = element(
-    'svg',
+  return sheetSvg(
+    paper,
     {
-      xmlns: 'http://www.w3.org/2000/svg',
-      width: `${paper.width}mm`,
-      height: `${Math.round(paper.height * 10) / 10}mm`,
-      viewBox: `0 0 ${paper.width} ${Math.round(paper.height * 10) / 10}`,
-      'data-scale': scale.ratio === undefined ? 'none' : String(scale.ratio),
+      project: project.about?.name ?? 'The project',
+      drawn: 'The ducts in plan: sizes, flows and pressure lost',
+      how: `${scale.words}. Sheet: ${paper.name}.`,
     },
-    element('title', {}, words(`${title}: the ducts in plan`)),
-    element('style', {}, { svg: sheetStyle }),
-    element('rect', { x: 0, y: 0, width: paper.width, height: paper.height, fill: '#fff' }),
-    element('rect', {
-      x: margin - 3,
-      y: margin - 3,
-      width: wide + 6,
-      height: paper.height - 2 * margin + 6,
-      class: 'frame',
-    }),
-    head(title, scale.words, paper.name),
+    { style: ductStyle, scale: scale.ratio === undefined ? 'none' : String(scale.ratio) },
     drawing(picture, letters),
     ...(facts.north !== undefined && layout.scaled
       ? [northArrow(paper.width - margin - 7, margin + 9, facts.north)]
       : []),
     footer({ facts, units, notes, below, wide, ...(scale.ratio === undefined ? {} : { ratio: scale.ratio }) }),
   );
-  return `<?xml version="1.0" encoding="UTF-8"?>\n${sheet.svg}\n`;
 }
 
 type SheetScale = { readonly perMetre: number; readonly ratio?: number; readonly words: string };
@@ -96,17 +81,6 @@ function scaleOf({ scaled, box }: DuctLayout, units: System, field: readonly [nu
   return { perMetre: 1000 / scale.ratio, ratio: scale.ratio, words: `Scale ${scale.words}` };
 }
 
-const head = (title: string, scale: string, paper: string): Svg =>
-  element(
-    'g',
-    { class: 'sheet-head' },
-    element('text', { x: margin, y: margin + 4.5, class: 'title' }, words(shortened(title, 44))),
-    element('text', { x: margin, y: margin + 9 }, words('The ducts in plan: sizes, flows and pressure lost')),
-    element('text', { x: margin, y: margin + 12.6 }, words(`${scale}. Sheet: ${paper}.`)),
-  );
-
-const shortened = (text: string, most: number): string => (text.length > most ? `${text.slice(0, most - 1)}…` : text);
-
 type Footer = {
   readonly facts: DuctFacts;
   readonly units: System;
@@ -121,7 +95,7 @@ function footer({ facts, units, notes, below, wide, ratio }: Footer): Svg {
   const half = wide / 100;
   const ductsAt = below + barsHeight;
   const facesAt = ductsAt + (facts.ducts.length + 1) * rowHeight + gap;
-  const notesAt = facesAt + (facts.faces.length + 1) * rowHeight + gap;
+  const notesTop = facesAt + (facts.faces.length + 1) * rowHeight + gap;
   return element(
     'g',
     { class: 'sheet-foot' },
@@ -175,12 +149,6 @@ function footer({ facts, units, notes, below, wide, ratio }: Footer): Svg {
         orUnknown(f.drop, 'pressure', units),
       ]),
     ),
-    ...notes.map((note, i) =>
-      element(
-        'text',
-        { x: margin, y: notesAt + (i + 0.8) * noteHeight, class: i < 3 ? 'small caution' : 'small' },
-        words(note),
-      ),
-    ),
+    ...notesAt(notesTop, notes, 3),
   );
 }

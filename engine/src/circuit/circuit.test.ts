@@ -70,6 +70,30 @@ describe('what a circuit is judged by', () => {
     expect(found(project, 'circuit/protection:outdoor').value).toBe(30);
   });
 
+  it('a conduit too narrow for its wires fails, an empty field picks one that holds them, cable has none', () => {
+    const laid = (changes: Readonly<Record<string, unknown>>) =>
+      changed('tern-ledge', {
+        [`${outdoor}.laid`]: 'pipe',
+        [`${outdoor}.size`]: n(gaugeArea(8)),
+        [`${outdoor}.ground`]: n(gaugeArea(8)),
+        ...changes,
+      });
+    // Two of 8 AWG and a ground that the plan sizes by the breaker; half-inch tubing measures 15.8 mm.
+    const narrow = found(
+      laid({ [`${outdoor}.together`]: n(6), [`${outdoor}.pipe`]: n(0.0158) }),
+      'circuit/fill:outdoor',
+    );
+    expect(narrow.status).toBe('fails');
+    expect(narrow.limit?.max).toBe(0.4);
+    const picked = found(
+      laid({ [`${outdoor}.together`]: n(6), [`${outdoor}.pipe`]: undefined }),
+      'circuit/fill:outdoor',
+    );
+    expect(picked.status).toBe('ok');
+    const plan = evaluate(laid({ [`${outdoor}.laid`]: 'outdoor' }), {}).plan;
+    expect(plan.findings.some((f) => f.id === 'circuit/fill:outdoor')).toBe(false);
+  });
+
   it('a long way takes thicker conductors, and the ground grows with them', () => {
     const runs = (length: number) =>
       evaluate(changed('tern-ledge', { [`${outdoor}.length`]: n(length) }), {}).plan.trades.circuit?.runs[0];

@@ -8,6 +8,8 @@ import { standardBelow } from './wires/protection.ts';
 const bought = (length: number): number => length * 1.1 + 1;
 /** m; wire is cut from the reel or sold by 50 ft. */
 const reel = 15.24;
+/** m; conduit comes in lengths of 10 ft. Common practice. */
+const pipeLength = 3.048;
 
 const line = (id: string, what: string, amount: number, of: string): MaterialLine => ({
   id: `circuit/${id}`,
@@ -49,6 +51,22 @@ function runLines(run: Run): MaterialLine[] {
       for: of,
     };
   });
+  const conduit = attempt((): MaterialLine[] => {
+    if (run.fill === undefined) return [];
+    const { pipe, name } = required(run.fill);
+    const size = name === undefined ? `${Math.round(pipe * 1000)} mm inside` : `${name} in trade size`;
+    return [
+      {
+        id: `circuit/conduit:${run.id}`,
+        trade: 'circuit',
+        what: `Conduit, ${size}, to ${to}, with its couplings, straps and bends`,
+        kind: 'length',
+        amount: bought(required(run.length).high),
+        soldBy: pipeLength,
+        for: of,
+      },
+    ];
+  });
   const rest = attempt(() => {
     // A breaker that is too large is judged, and never put on the list.
     const size = Math.min(required(run.protection).size, standardBelow(required(run.rating).most));
@@ -65,7 +83,7 @@ function runLines(run: Run): MaterialLine[] {
       line(`labels:${run.id}`, `Labels: circuit at the panel, panel at the disconnect of ${to}`, 2, of),
     ];
   });
-  return [...(wire.ok ? [wire.value] : []), ...(rest.ok ? rest.value : [])];
+  return [...(wire.ok ? [wire.value] : []), ...(conduit.ok ? conduit.value : []), ...(rest.ok ? rest.value : [])];
 }
 
 function betweenLines({ between }: CircuitResult): MaterialLine[] {

@@ -16,6 +16,10 @@ function sizeWords(print: Printer, area: number): string {
   return print.system === 'us' || name.endsWith('mm²') ? name : `${name} (${print.quantity(area, 'wire-size')})`;
 }
 const conductorWords = (j: Judged, print: Printer): string => sizeWords(print, number(j, 'area'));
+const pipeWords = (j: Judged, print: Printer): string => {
+  const inside = `${print.quantity(number(j, 'pipe'), 'length')} inside`;
+  return has(j, 'name') ? `${String(j.facts?.name)} in tubing (${inside})` : `a conduit of ${inside}`;
+};
 /** The space that has to stay free before a disconnect. From memory: NEC 110.26. */
 const spaceWords = (print: Printer): string =>
   `${print.quantity(0.762, 'length')} wide, ${print.quantity(0.9144, 'length')} deep.`;
@@ -74,6 +78,21 @@ const say: Readonly<Record<string, Say>> = {
       j.status === 'ok'
         ? 'Nothing to do.'
         : 'Take a thicker one. It grows with conductors that were made thicker for the voltage.',
+    caution: electric,
+  }),
+  code: (j) => ({
+    what: `“${String(j.facts?.code)}” is the code that decides here. The tables of this plan are those of the NEC of 2023.`,
+    why: 'Editions differ in sizes, outlets, protection of people and who may connect; what is right elsewhere may be refused here.',
+    mend: 'Have the electrician or the authority hold the sizes against that edition before you buy.',
+    caution: electric,
+  }),
+  fill: (j, print, where) => ({
+    what: `${number(j, 'count')} conductors to ${where}, the ground among them, take ${print.value(j)} of the inside of ${pipeWords(j, print)}; ${print.limit(j)} is allowed.`,
+    why: 'Wires that are forced into a full pipe lose their insulation on the way, and cannot cool.',
+    mend:
+      j.status === 'ok'
+        ? 'Few bends, no sharp ends, and the wires pulled all at once.'
+        : 'Take the next larger conduit, or a second one. Never trim insulation to make wires fit.',
     caution: electric,
   }),
   disconnect: (j, print, where) => ({
@@ -192,6 +211,8 @@ const unknownSubjects: Readonly<Record<string, (where: string) => string>> = {
   starting: () => 'Whether the compressor gets enough voltage to start',
   ground: (where) => `Which ground ${where} needs`,
   disconnect: (where) => `Which disconnect ${where} needs`,
+  code: () => 'Which electrical code decides here',
+  fill: (where) => `Which conduit the wires to ${where} need`,
   'disconnect-sight': (where) => `Whether the disconnect is in sight of ${where}`,
   'between-conductors': () => 'Whether the cable between the units has enough conductors',
   'between-length': () => 'Whether the cable between the units is short enough',

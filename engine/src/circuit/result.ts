@@ -22,6 +22,15 @@ export type Conductor = { readonly area: number; readonly gauge?: number; readon
 /** V lost, as a share of the supply's voltage too. */
 export type Drop = { readonly volts: Range; readonly share: Range };
 
+/** `pipe`: m inside; `name` its trade size where the plan picked it. `count` conductors, the ground among them. */
+export type Fill = {
+  readonly share: number;
+  readonly most: number;
+  readonly count: number;
+  readonly pipe: number;
+  readonly name?: string;
+};
+
 export type Run = {
   readonly id: RunId;
   readonly metal: Metal;
@@ -35,6 +44,8 @@ export type Run = {
   readonly conductor: Outcome<Conductor>;
   /** A that it may carry where it lies. */
   readonly ampacity: Outcome<Range>;
+  /** Share of its conduit that the conductors take, and the most they may; none where they lie in no conduit. */
+  readonly fill?: Outcome<Fill>;
   /** A. */
   readonly protection: Outcome<{ readonly size: number; readonly own: boolean }>;
   readonly drop: Outcome<Drop>;

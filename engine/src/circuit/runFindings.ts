@@ -1,8 +1,8 @@
 import type { Draft } from '../plan/judge.ts';
-import { attempt, required } from '../plan/outcome.ts';
+import { attempt, type Outcome, required } from '../plan/outcome.ts';
 import { scenario } from '../plan/scenario.ts';
 import type { PlanView } from '../plan/trade.ts';
-import type { Conductor, Run } from './result.ts';
+import type { Conductor, Fill, Run } from './result.ts';
 
 /** m; from memory. Source: `circuit.sight`. */
 export const sightMost = 15.24;
@@ -29,6 +29,7 @@ export function runFindings(run: Run, view: PlanView): Draft[] {
     drop(run, view),
     ...starting(run),
     ...ground(run, view),
+    ...fill(run),
     ...disconnect(run, view),
   ];
 }
@@ -128,6 +129,29 @@ function ground(run: Run, view: PlanView): Draft[] {
     },
   ];
 }
+
+/** Only where the run lies in conduit. */
+const fill = (run: Run): Draft[] =>
+  run.fill === undefined
+    ? []
+    : [
+        {
+          ...draftOf(run, 'fill'),
+          holdPoint: 'order',
+          consequence: 'damage',
+          kind: 'fraction',
+          value: attempt(() => required(run.fill as Outcome<Fill>).share),
+          limit: run.fill.ok ? { max: run.fill.value.most } : {},
+          source: 'circuit.fill',
+          facts: run.fill.ok ? fillFacts(run.fill.value) : {},
+        },
+      ];
+
+const fillFacts = ({ count, pipe, name }: Fill): Record<string, number | string> => ({
+  count,
+  pipe,
+  ...(name === undefined ? {} : { name }),
+});
 
 function disconnect(run: Run, view: PlanView): Draft[] {
   return [

@@ -5,6 +5,7 @@ import type { Working } from '../plan/working.ts';
 import { ambientOf, type Upstream } from './ambient.ts';
 import { disconnectOf, groundOf, sightOf } from './atUnit.ts';
 import { ampacityOf, byAmpacity, dropOf, gaugeIn, type Line, type Lying, picked } from './conductor.ts';
+import { conduitOf } from './conduit.ts';
 import { type Noted, noting, silent } from './noting.ts';
 import { type Electrics, ratingOf, recordLeast, recordMost } from './rating.ts';
 import type { Rating, Run, RunId } from './result.ts';
@@ -49,6 +50,7 @@ export function runOf(id: RunId, input: RunInput, about: RunAbout, workings: Rec
     return picked(required(thinnest), line, required(rating).current, known, about.dropMost);
   });
   const protection = protectionOf(id, input, about.electrics, rating, noted);
+  const ground = groundOf(input, { metal: line.metal, conductor, thinnest, protection }, noted);
   return {
     id,
     metal: line.metal,
@@ -68,7 +70,8 @@ export function runOf(id: RunId, input: RunInput, about: RunAbout, workings: Rec
       dropOf(required(conductor).area, line, required(rating).current, required(length), recorder),
     ),
     ...(id === 'outdoor' ? startingShare(about.electrics, conductor, length, line, workings) : {}),
-    ground: groundOf(input, { metal: line.metal, conductor, thinnest, protection }, noted),
+    ground,
+    ...conduitOf(input, conductor, ground, noted),
     disconnect: disconnectOf(input, rating, noted),
     sight: sightOf(input, noted),
   };

@@ -1,6 +1,10 @@
 import type { Sources } from '../plan/source.ts';
 
 export const sources: Sources = {
+  'circuit.code': {
+    title: 'The code that the local authority has adopted, with its changes: it stands above everything here',
+    standing: 'maker',
+  },
   'circuit.nameplate': { title: 'The nameplate of the unit: it governs over all arithmetic here', standing: 'maker' },
   'circuit.motor-compressor': {
     title:
@@ -59,6 +63,12 @@ export const sources: Sources = {
   'circuit.grounding-grows': {
     title: 'NEC 250.122(B): the ground grows with conductors enlarged for the drop',
     standing: 'from memory',
+  },
+  'circuit.fill': {
+    title:
+      'NEC chapter 9, tables 1, 4 and 5: how much of a conduit conductors may take; thin-walled tubing, single conductors',
+    edition: '2023',
+    standing: 'standard',
   },
   'circuit.disconnect': {
     title: 'NEC 440.12: a disconnect for at least 115 % of the rated-load current',

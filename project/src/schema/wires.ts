@@ -1,4 +1,4 @@
-import { choice, group, quantity } from './field.ts';
+import { choice, group, quantity, text } from './field.ts';
 
 const runLength = (label: string, help: string) =>
   quantity('length', {
@@ -29,6 +29,14 @@ const lying = {
     },
     { label: 'Laid as', default: 'pipe' },
   ),
+  pipe: quantity('length', {
+    label: 'Inner diameter of the conduit you mean to use',
+    help: 'Half-inch thin-walled tubing measures 15.8 mm inside, three-quarter-inch 20.9 mm; plastic pipe a little less. Left empty the plan picks it.',
+    neededBy: [],
+    plausible: { min: 0.01, max: 0.1 },
+    possible: { min: 0.001 },
+    usually: 'nameplate',
+  }),
   metal: choice({ copper: 'Copper', aluminium: 'Aluminium' }, { label: 'Conductors of', default: 'copper' }),
   together: quantity('count', {
     label: 'Current-carrying conductors side by side',
@@ -134,6 +142,11 @@ export const wires = group(
       },
       { label: 'Cable between the units' },
     ),
+    code: text({
+      label: 'Electrical code that holds at your place, and its edition',
+      help: 'Ask the authority that gives the permit. The tables here are those of one national code of 2023; yours decides.',
+      longest: 80,
+    }),
     dropMost: quantity('fraction', {
       label: 'Most voltage the wires of a circuit may lose',
       help: 'Three in a hundred is the usual recommendation. Long ways from an inverter deserve less.',

@@ -1,8 +1,12 @@
+import { oneLineSvg } from '@kneewall/documents';
 import type { TradeResults } from '@kneewall/engine';
 import { sizeName } from '@kneewall/engine';
+import { handOver } from '../../files/saveFile.ts';
+import { Button } from '../../look/Button.tsx';
 import { FoldedTable } from '../../look/FoldedTable.tsx';
 import { Sheet } from '../../look/Sheet.tsx';
 import { Quantity } from '../../quantity/Quantity.tsx';
+import { usePlanner, useSession, useUnits } from '../../services.ts';
 import { OutcomeOr } from './OutcomeOr.tsx';
 import { WireLadder } from './WireLadder.tsx';
 
@@ -27,10 +31,25 @@ export function CircuitResultSheets({ result }: { result: Circuit }) {
             </p>
             <WireLadder result={result} />
             <InNumbers result={result} />
+            <SaveDrawing />
           </>
         )}
       </OutcomeOr>
     </Sheet>
+  );
+}
+
+/** The sheet that an electrician or an inspector can be handed. */
+function SaveDrawing() {
+  const project = useSession((s) => s.project);
+  const plan = usePlanner((p) => p.plan);
+  const units = useUnits();
+  const svg = plan && project ? oneLineSvg(plan, project, units) : undefined;
+  if (svg === undefined) return null;
+  return (
+    <p>
+      <Button onClick={() => handOver('supply.svg', svg, 'image/svg+xml')}>Save the one-line drawing</Button>
+    </p>
   );
 }
 

@@ -1,4 +1,5 @@
 export * from './ampacity.ts';
+export * from './fill.ts';
 export * from './gauges.ts';
 export * from './grounding.ts';
 export * from './ownSupply.ts';

@@ -67,6 +67,36 @@ export const togetherFactors: readonly { readonly upTo: number; readonly factor:
 /** K that the sun adds to the air in a pipe lying on a roof. Source: `circuit.roof`. */
 export const roofSun = 33;
 
+/** mm² over the insulation of single conductors for conduit, printed as square inches. Source: `circuit.fill`. */
+export const insulatedAreas: readonly { readonly n: number; readonly area: number }[] = (
+  [
+    [14, 0.0097],
+    [12, 0.0133],
+    [10, 0.0211],
+    [8, 0.0366],
+    [6, 0.0507],
+    [4, 0.0824],
+    [3, 0.0973],
+    [2, 0.1158],
+    [1, 0.1562],
+    [0, 0.1855],
+  ] as const
+).map(([n, squareInches]) => ({ n, area: squareInches * 645.16 }));
+
+/** A pipe as it is sold: its trade size, in inches, and what it measures inside, m. */
+export type Pipe = { readonly name: string; readonly diameter: number };
+
+/** Thin-walled metal tubing, printed as inches inside. Source: `circuit.fill`. */
+export const pipes: readonly Pipe[] = (
+  [
+    ['1/2', 0.622],
+    ['3/4', 0.824],
+    ['1', 1.049],
+    ['1 1/4', 1.38],
+    ['1 1/2', 1.61],
+  ] as const
+).map(([name, inches]) => ({ name, diameter: inches * 0.0254 }));
+
 /** Standard sizes of breakers and fuses, A. Source: `circuit.standard-sizes`. */
 export const standardSizes: readonly number[] = [15, 20, 25, 30, 35, 40, 45, 50, 60, 70, 80, 90, 100];
 
