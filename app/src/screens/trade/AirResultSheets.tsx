@@ -15,15 +15,7 @@ import { WaysSheet } from './WaysSheet.tsx';
 type Air = TradeResults['air'];
 
 /** What flows, what uses up the blower's pressure, and what reaches each room. */
-export default function AirResultSheets({
-  result,
-  agreement,
-  plan,
-}: {
-  result: Air;
-  agreement: Agreement;
-  plan: Plan;
-}) {
+export function AirResultSheets({ result, agreement, plan }: { result: Air; agreement: Agreement; plan: Plan }) {
   return (
     <>
       <Sheet title="What flows">

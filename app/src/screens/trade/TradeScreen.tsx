@@ -9,14 +9,14 @@ import { usePlanner } from '../../services.ts';
 import { tradeParts, tradeTitle } from '../../words/words.ts';
 import { JobsSheet } from '../home/JobsSheet.tsx';
 import { MovedSheet } from '../home/MovedSheet.tsx';
+import { AirResultSheets } from './AirResultSheets.tsx';
 import { CircuitResultSheets } from './CircuitResultSheets.tsx';
 import { ClimateResultSheets } from './ClimateResultSheets.tsx';
 import { EquipmentResultSheets } from './EquipmentResultSheets.tsx';
 import { LoadsResultSheets } from './LoadsResultSheets.tsx';
 import './Trade.css';
 
-/** Fetched when it is looked at: drawings and tables do not hold back the first screen. */
-const AirResultSheets = lazy(() => import('./AirResultSheets.tsx'));
+/** Fetched when it is looked at: charts and tables that few projects need do not hold back the first drawing. */
 const OffgridResultSheets = lazy(() => import('./OffgridResultSheets.tsx'));
 
 /** One trade: what it says, what stands against it, and what it is worked out from. */
@@ -45,22 +45,16 @@ function Result({ trade }: { trade: TradeId }) {
   if (trade === 'equipment' && trades?.equipment && season)
     return <EquipmentResultSheets result={trades.equipment} season={season} />;
   if (trade === 'air' && plan && trades?.air && agreement)
-    return (
-      <Suspense fallback={<Opening />}>
-        <AirResultSheets result={trades.air} agreement={agreement} plan={plan} />
-      </Suspense>
-    );
+    return <AirResultSheets result={trades.air} agreement={agreement} plan={plan} />;
   if (trade === 'circuit' && trades?.circuit) return <CircuitResultSheets result={trades.circuit} />;
   if (trade === 'offgrid' && trades?.offgrid && plan)
     return (
-      <Suspense fallback={<Opening />}>
+      <Suspense fallback={<Sheet title="Own power">Opening…</Sheet>}>
         <OffgridResultSheets result={trades.offgrid} plan={plan} />
       </Suspense>
     );
   return null;
 }
-
-const Opening = () => <Sheet title="Opening…">It is there in a moment.</Sheet>;
 
 function Findings({ trade }: { trade: TradeId }) {
   const findings = usePlanner((p) => p.plan?.findings);
