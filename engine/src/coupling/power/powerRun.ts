@@ -42,11 +42,19 @@ export type OutageCourse = {
   readonly hours: number;
 };
 
-type MadeReady = {
-  readonly steps: number;
-  readonly run: PowerRuns;
-  readonly outage: (from: number, length: number) => OutageCourse;
-};
+type Outage = (from: number, length: number) => OutageCourse;
+
+type MadeReady = { readonly steps: number; readonly run: PowerRuns; readonly outage: Outage };
+
+function courseOf(
+  record: PowerRecord,
+  from: number,
+  length: number,
+  { count, stepSeconds }: YearWeatherSteps['steps'],
+): OutageCourse {
+  const taken = (x: ArrayLike<number>): number[] => Array.from({ length }, (_, i) => x[(from + i) % count] ?? 0);
+  return { held: taken(record.held), room: taken(record.room), hours: stepSeconds / 3600 };
+}
 
 /** Weather laid out in steps, and what the unit can do in each of its rows. */
 export type Prepared = { readonly weather: YearWeatherSteps; readonly able: UnitRows };
@@ -110,22 +118,13 @@ export function powerRuns(
     }
     return { record, weather, sun, hours: steps.stepSeconds / 3600 };
   };
-  const outage = (from: number, length: number): OutageCourse => {
+  const outage: Outage = (from, length) => {
     const record = emptyRecord(steps.count);
     const before = fresh('unlimited');
     runTogether(before, from - settling * perDay + steps.count, settling * perDay);
-    const after: PowerLoop = {
-      ...before,
-      limited: true,
-      power: startPower(before.system, 1, inside ? house.wanted.heating : (steps.outdoor[from] ?? outside)),
-    };
-    runTogether(after, from, length, record);
-    const taken = <T>(x: { [i: number]: T }): T[] => Array.from({ length }, (_, i) => x[(from + i) % steps.count] as T);
-    return {
-      held: taken(record.held),
-      room: taken(record.room),
-      hours: steps.stepSeconds / 3600,
-    };
+    const warmth = inside ? house.wanted.heating : (steps.outdoor[from] ?? outside);
+    runTogether({ ...before, limited: true, power: startPower(before.system, 1, warmth) }, from, length, record);
+    return courseOf(record, from, length, steps);
   };
   return { steps: steps.count, run, outage };
 }
