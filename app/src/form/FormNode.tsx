@@ -4,6 +4,7 @@ import { QuantityField } from '../quantity/QuantityField.tsx';
 import { ChoiceField } from './ChoiceField.tsx';
 import { FlagField } from './FlagField.tsx';
 import { GroupFields } from './GroupFields.tsx';
+import { HoursField } from './HoursField.tsx';
 import { KeptField } from './KeptField.tsx';
 import { MapEntries } from './MapEntries.tsx';
 import { ReferenceField } from './ReferenceField.tsx';
@@ -39,6 +40,8 @@ export function FormNode({ node, path, depth }: Props) {
           <DrawnField node={node} path={path} />
         </Suspense>
       );
+    case 'hours':
+      return <HoursField node={node} path={path} />;
     case 'blob':
       return path.join('.') === 'site.weather.blob' ? (
         <WeatherField node={node} path={path} />

@@ -8,9 +8,9 @@ import {
   type WeatherYear,
 } from '@kneewall/engine';
 import type { FromJobs, ToJobs, ToPiece } from './messages.ts';
-import { canShare, doPiece, onAllCores } from './onAllCores.ts';
+import { canShare, doPiece, type Loan, onAllCores } from './onAllCores.ts';
 
-let lent: Extract<ToJobs, { type: 'lend' }> = { type: 'lend', file: undefined, site: undefined };
+let lent: Loan = { type: 'lend', file: undefined, site: undefined };
 
 const send = (message: FromJobs): void => self.postMessage(message);
 
@@ -26,7 +26,7 @@ function blob(sha: string): WeatherYear | undefined {
 
 self.onmessage = ({ data }: MessageEvent<ToJobs | ToPiece>) => {
   if (data.type === 'lend') lent = data;
-  else if (data.type === 'piece') doPiece(data, (message) => self.postMessage(message));
+  else if (data.type === 'piece') doPiece(data, { blob }, (message) => self.postMessage(message));
   else void begin(data);
 };
 
@@ -43,7 +43,7 @@ async function alone(job: Job, tell: JobHost['tell']): Promise<unknown> {
 async function begin({ id, key, job }: Extract<ToJobs, { type: 'start' }>): Promise<void> {
   const tell = (done: number, total: number): void => send({ type: 'progress', id, key, done, total });
   try {
-    const result = canShare(job) ? await onAllCores(job, tell) : await alone(job, tell);
+    const result = canShare(job, { blob }) ? await onAllCores(job, { blob }, lent, tell) : await alone(job, tell);
     send({ type: 'result', id, key, result });
   } catch (thrown) {
     const problem =

@@ -1,7 +1,7 @@
 import type { Given, Missing, Range, ResolvedProject } from '@kneewall/project';
 import { attempt, unresolved } from '../plan/outcome.ts';
 import { scenario } from '../plan/scenario.ts';
-import type { Working, WorkingRecorder } from '../plan/working.ts';
+import { recordWorking, type Working, type WorkingRecorder } from '../plan/working.ts';
 import { noting } from './noting.ts';
 import { type Electrics, eachEnd } from './rating.ts';
 import type { CircuitResult } from './result.ts';
@@ -24,7 +24,7 @@ function taken(symbol: string, x: Given | Missing, recorder: WorkingRecorder): G
 /** What one's own supply has to carry for a unit; nothing on the grid. */
 export function ownSupply(
   electrics: Electrics,
-  { power, site }: Pick<ResolvedProject, 'power' | 'site'>,
+  { power, site, candidates }: Pick<ResolvedProject, 'power' | 'site' | 'candidates'>,
   workings: Record<string, Working>,
 ): Partial<CircuitResult> {
   const s = scenario();
@@ -37,6 +37,12 @@ export function ownSupply(
       const current = batteryCurrent(s.of(power.inverter.continuous), volts, inverterEfficiency);
       return { current, fuse: 1.25 * current };
     }),
+    starts: Object.fromEntries(
+      Object.entries(candidates).map(([id, c]) => [
+        id,
+        attempt(() => surgeOf(c.electrics, power, recordWorking().recorder)),
+      ]),
+    ),
     surge: noted('surge', (recorder) => surgeOf(electrics, power, recorder)),
     ...(legsOf(power) === 'two' ? { leg: noted('leg', (recorder) => busierLeg(electrics, power, recorder)) } : {}),
     ...(legsOf(power) === 'low'
@@ -56,11 +62,22 @@ export function ownSupply(
 export const legsOf = (power: Power): 'one' | 'two' | 'low' | undefined =>
   'choice' in power.inverter.legs ? power.inverter.legs.choice : undefined;
 
+/** What the motor that starts hardest takes: of those named one by one, else as it is entered for all. */
+export function hardestStart({ motors, otherStart }: Power): Given | Missing {
+  const starts = Object.values(motors).map((m) => m.start);
+  const unsaid = starts.find((x) => 'missing' in x);
+  if (unsaid) return unsaid;
+  return starts.reduce<Given | Missing>(
+    (a, b) => ('missing' in a || ('likely' in b && b.likely > a.likely) ? b : a),
+    starts[0] ?? otherStart,
+  );
+}
+
 /** The worst second: the largest other motor starts while all runs, or the compressor starts while the rest runs. */
 function surgeOf(electrics: Electrics, power: Power, recorder: WorkingRecorder): Range {
   const unit = taken('P_unit', electrics.powerMost, recorder);
   const other = taken('P_other', power.otherLoad, recorder);
-  const start = taken('P_start', power.otherStart, recorder);
+  const start = taken('P_start', hardestStart(power), recorder);
   const first = eachEnd((end) => unit[end] + other[end] + start[end]);
   const inputs = { P_unit: unit.likely, P_other: other.likely, P_start: start.likely };
   if (!startsHard(electrics)) {

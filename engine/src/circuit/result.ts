@@ -82,6 +82,8 @@ export type CircuitResult = ResultBase & {
   readonly battery?: Outcome<{ readonly current: number; readonly fuse: number }>;
   /** W; only on one’s own supply. What all draw in the worst second, and what the busier leg carries. */
   readonly surge?: Outcome<Range>;
+  /** The same for every candidate, the unit chosen among them. */
+  readonly starts?: Readonly<Record<string, Outcome<Range>>>;
   readonly leg?: Outcome<Range>;
   /** V of the unit, where the inverter gives one leg of 120 V only. */
   readonly output?: Outcome<number>;

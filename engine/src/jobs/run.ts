@@ -15,6 +15,9 @@ import {
   improvementsVersion,
 } from '../coupling/houseYear/improvementsJob.ts';
 import { weatherOfYear, type YearTable, yearTable } from '../coupling/houseYear/table.ts';
+import { gridYear } from '../coupling/power/grid/gridYear.ts';
+import { type GridYearInputs, gridYearKind, gridYearVersion } from '../coupling/power/grid/gridYearJob.ts';
+import { powerHelpsKind, powerHelpsVersion } from '../coupling/power/helps/helpsJob.ts';
 import { powerYear } from '../coupling/power/powerYear.ts';
 import { type PowerYearInputs, powerYearKind, powerYearVersion } from '../coupling/power/powerYearJob.ts';
 import { unitYear } from '../coupling/season/unitYear.ts';
@@ -29,7 +32,7 @@ import { BuildingRefused } from '../physics/building/index.ts';
 import type { LinearSolver } from '../physics/dispatch/index.ts';
 import { attempt } from '../plan/outcome.ts';
 import type { Job } from './job.ts';
-import { runSplit, splitOf } from './split.ts';
+import { runSplit, type SplitJob, splitOf } from './split.ts';
 
 /** What a host gives a job: parsed blobs by hash, an ear for progress, and a solver where `needsSolver` says so. */
 export type JobHost = {
@@ -41,13 +44,16 @@ export type JobHost = {
 /** Whether a job needs a solver of linear programmes, so that a host loads it only then. */
 export const needsSolver = ({ kind }: Pick<Job, 'kind'>): boolean => kind === foresightKind;
 
+/** The files alone. */
+export type JobBlobs = Pick<JobHost, 'blob'>;
+
 type Run = (inputs: unknown, host: JobHost) => unknown;
 
 /** A job that could be split, for hosts that do not. */
 const inOneGo =
   (kind: string): Run =>
   (inputs, host) => {
-    const split = splitOf({ kind, inputs });
+    const split = splitForHost({ kind, inputs }, host);
     if (!split) throw new Error(`assert: ${kind} can be split`);
     return runSplit(split, host.tell);
   };
@@ -83,6 +89,7 @@ const kinds: Readonly<Record<string, { readonly version: number; readonly run: R
       return foresight(given, yearFor(given, host), host.solver, host.tell);
     },
   },
+  [gridYearKind]: { version: gridYearVersion, run: throughYear<GridYearInputs>(gridYear) },
   [sizingKind]: {
     version: sizingVersion,
     run: (inputs) => attempt(() => sizeDucts(inputs as DuctSizingInput)),
@@ -95,6 +102,7 @@ const kinds: Readonly<Record<string, { readonly version: number; readonly run: R
   [wintersKind]: { version: wintersVersion, run: inOneGo(wintersKind) },
   [studyKind]: { version: studyVersion, run: inOneGo(studyKind) },
   [totalsKind]: { version: totalsVersion, run: inOneGo(totalsKind) },
+  [powerHelpsKind]: { version: powerHelpsVersion, run: inOneGo(powerHelpsKind) },
   [houseYearKind]: {
     version: houseYearVersion,
     run: (inputs, host) => tableOfYear(inputs as YearInputs, host).answers,
@@ -105,10 +113,14 @@ const kinds: Readonly<Record<string, { readonly version: number; readonly run: R
 export const tableOfYear = (inputs: YearInputs, host: JobHost): YearTable =>
   yearTable(inputs, yearFor(inputs, host), host.tell);
 
-const yearFor = ({ weather }: InYear, host: JobHost): WeatherYear =>
+/** A job as pieces, with the files a host has. */
+export const splitForHost = (job: Pick<Job, 'kind' | 'inputs'>, host: JobBlobs): SplitJob | undefined =>
+  splitOf(job, (inputs) => yearFor(inputs, host));
+
+const yearFor = ({ weather }: InYear, host: JobBlobs): WeatherYear =>
   weatherOfYear(weather, (hash) => fileOf(hash, host));
 
-function fileOf(hash: string, host: JobHost): WeatherYear {
+function fileOf(hash: string, host: JobBlobs): WeatherYear {
   const year = host.blob(hash);
   if (!isWeatherYear(year)) throw new JobRefused('The weather file named in the project is not at hand.');
   return year;

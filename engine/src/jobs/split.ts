@@ -1,3 +1,8 @@
+import type { YearWeather } from '../climate/result.ts';
+import type { WeatherYear } from '../climate/weather/weatherYear.ts';
+import { helpsAnswers } from '../coupling/power/helps/helpsAnswers.ts';
+import { type PowerHelpsInputs, powerHelpsKind } from '../coupling/power/helps/helpsJob.ts';
+import { changesOf, helpsRows } from '../coupling/power/helps/helpsRows.ts';
 import { winterRows } from '../coupling/winters/winterRows.ts';
 import { wintersAnswers } from '../coupling/winters/wintersAnswers.ts';
 import { type WintersInputs, wintersKind } from '../coupling/winters/wintersJob.ts';
@@ -17,14 +22,34 @@ export type Rows = readonly (readonly number[])[];
 /** A job made of many like pieces, which any number of workers may share: the rows are the same however it is split. */
 export type SplitJob = {
   readonly count: number;
+  /** Throws where something that the pieces need is not at hand, before any is handed out. */
+  readonly ready?: () => void;
   /** Rows `from` up to `to`; `tell` hears how many of them are done. */
   readonly rows: (from: number, to: number, tell: (done: number) => void) => Rows;
   /** The answer from all rows in their order. */
   readonly answers: (rows: Rows) => unknown;
 };
 
-/** A job as pieces, where it can be split. */
-export function splitOf({ kind, inputs }: Pick<Job, 'kind' | 'inputs'>): SplitJob | undefined {
+/** The weather year that inputs name; throws where its file is not at hand. */
+type YearFor = (inputs: { readonly weather: YearWeather }) => WeatherYear;
+const noYear: YearFor = () => {
+  throw new RangeError('these pieces need the weather year');
+};
+
+/** A job as pieces, where it can be split. Pieces of a year ask for it when their rows are worked out. */
+export function splitOf(
+  { kind, inputs }: Pick<Job, 'kind' | 'inputs'>,
+  yearFor: YearFor = noYear,
+): SplitJob | undefined {
+  if (kind === powerHelpsKind) {
+    const helps = inputs as PowerHelpsInputs;
+    return {
+      count: changesOf(helps).length,
+      ready: () => void yearFor(helps),
+      rows: (from, to, tell) => helpsRows(helps, yearFor(helps), from, to, tell),
+      answers: (rows) => helpsAnswers(helps, rows),
+    };
+  }
   if (kind === studyKind) {
     const study = inputs as StudyInputs;
     return {

@@ -2,6 +2,7 @@ import { yearsOfLife } from '../physics/power/index.ts';
 import { required } from '../plan/outcome.ts';
 import type { PlanView } from '../plan/trade.ts';
 import { type Found, found } from './draftOf.ts';
+import { helpOf } from './helpOf.ts';
 import type { OffgridResult } from './result.ts';
 
 /** What the battery has to answer for: cells too cold to charge (lithium), and how long it lasts. */
@@ -13,10 +14,10 @@ export function batteryFindings(result: OffgridResult, view: PlanView): Found[] 
 function coldCells({ inputs }: OffgridResult, view: PlanView): Found {
   const source = 'offgrid.cold-cells';
   const year = view.season.power.ok ? view.season.power.value : undefined;
-  const box = year?.helps.find((h) => h.id === 'warm-box');
+  const box = helpOf(view, 'warm-box');
   const facts = {
     ...(box ? { boxed: box.coldMornings } : {}),
-    ...(box?.generator === undefined ? {} : { boxedHours: box.generator * 3600 }),
+    ...(box && year?.generator ? { boxedHours: box.generator * 3600 } : {}),
     ...(inputs.ok ? { place: inputs.value.battery.place, heater: inputs.value.battery.heater } : {}),
     ...(year ? { refused: year.refused, coldest: Math.min(...year.cell.flat()) } : {}),
   };

@@ -6,9 +6,9 @@ const share = (j: Judged, key: string, print: Printer): string =>
 
 /** What other control could save, and the rule that gets part of it. */
 export function controlWords(j: Judged, print: Printer): Words {
-  const fuel = j.facts?.['of'] === 'fuel';
+  const fuel = j.facts?.of === 'fuel';
   const what = fuel ? 'the generator’s fuel' : 'the cold hours, each weighed by how cold it is';
-  const none = Number(j.facts?.['best'] ?? 0) === 0;
+  const none = Number(j.facts?.best ?? 0) === 0;
   const kelvins = (key: string): string => print.quantity(Number(j.facts?.[key] ?? 0), 'temperature-difference');
   return {
     what: none

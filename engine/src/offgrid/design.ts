@@ -3,6 +3,7 @@ import { joinedLoss } from '../physics/power/index.ts';
 import { attempt, unresolved } from '../plan/outcome.ts';
 import { type Scenario, scenario } from '../plan/scenario.ts';
 import type { TradeInput } from '../plan/trade.ts';
+import { costsOf, gridOf } from './gridDesign.ts';
 import type { ArrayInputs, BatteryInputs, GeneratorInputs, OffgridResult, PowerInputs } from './result.ts';
 
 type Power = ResolvedProject['power'];
@@ -14,6 +15,14 @@ export function design({ project: { power } }: TradeInput): OffgridResult {
   return {
     own,
     inputs: attempt(() => (own ? powerInputs(power, s) : unresolved('missing', 'power.supply'))),
+    costs: attempt(() => costsOf(power.costs)),
+    ...(own
+      ? {}
+      : gridOf(power, s, {
+          arrays: () => arraysOf(power, s),
+          battery: () => batteryInputs(power, s),
+          household: () => householdOf(power, s),
+        })),
     life: attempt(() => {
       const { cycles, years } = power.battery;
       if ('missing' in cycles || 'missing' in years) return unresolved('missing', 'power.battery.cycles');
@@ -29,9 +38,9 @@ export function design({ project: { power } }: TradeInput): OffgridResult {
 const ownPower = ({ supply }: Power): boolean => 'choice' in supply && supply.choice === 'own';
 
 function powerInputs(power: Power, s: Scenario): PowerInputs {
-  const arrays = inIdOrder(power.arrays).map(([id, a]) => arrayInputs(id, a, s.of(power.charger.solar), s));
+  const arrays = arraysOf(power, s);
   if (arrays.length === 0) return unresolved('missing', 'power.arrays');
-  const { inverter, household, charger } = power;
+  const { inverter, charger } = power;
   const generator = generatorInputs(power, s);
   const stove = s.maybe(power.stove.heat) ?? 0;
   const most = s.of(inverter.continuous);
@@ -43,13 +52,23 @@ function powerInputs(power: Power, s: Scenario): PowerInputs {
     charger: { most: s.of(power.generator.charging), kept: s.of(charger.kept) },
     ...(generator ? { generator } : {}),
     ...(stove > 0 ? { stove: { heat: stove, lightBelow: s.of(power.stove.lightBelow) } } : {}),
-    household: {
-      daily: s.of(household.daily),
-      essential: s.of(household.essential),
-      shedFirst: s.choice(household.shedFirst),
-    },
+    household: householdOf(power, s),
   };
 }
+
+/** What the household takes; its hours where they are 24. */
+function householdOf({ household }: Power, s: Scenario): PowerInputs['household'] {
+  const { hours } = household;
+  return {
+    daily: s.of(household.daily),
+    essential: s.of(household.essential),
+    shedFirst: s.choice(household.shedFirst),
+    ...(hours?.length === 24 && hours.some((x) => x > 0) ? { hours } : {}),
+  };
+}
+
+const arraysOf = (power: Power, s: Scenario): ArrayInputs[] =>
+  inIdOrder(power.arrays).map(([id, a]) => arrayInputs(id, a, s.of(power.charger.solar), s));
 
 function arrayInputs(id: string, a: Power['arrays'][string], kept: number, s: Scenario): ArrayInputs {
   const count = Math.round(s.of(a.rows.count));

@@ -5,26 +5,30 @@ import { batteryFindings } from './batteryFindings.ts';
 import { smarterControl } from './controlFindings.ts';
 import { type Found, found } from './draftOf.ts';
 import { generatorFindings } from './generatorFindings.ts';
+import { gridFindings } from './gridFindings.ts';
+import { helpFindings } from './helpFindings.ts';
 import type { OffgridResult } from './result.ts';
 import { wintersFindings } from './wintersFindings.ts';
 
-/** What one's own power has to answer for; on the grid nothing. */
+/** What one's own power has to answer for; on the grid the bill and an outage, where they are asked. */
 export function findings(result: OffgridResult, view: PlanView): Drafts {
-  if (!result.own) return { drafts: [], workings: {} };
-  const all = [
-    heatHours(view),
-    ...generatorFindings(result, view),
-    standingShare(view),
-    emptyNights(view),
-    ...batteryFindings(result, view),
-    ...wintersFindings(result, view),
-    smarterControl(view),
-  ];
+  const all = result.own ? ownFindings(result, view) : gridFindings(result, view);
   return {
     drafts: all.map((f) => f.draft),
     workings: Object.fromEntries(all.map((f) => [f.draft.working, f.working])),
   };
 }
+
+const ownFindings = (result: OffgridResult, view: PlanView): Found[] => [
+  heatHours(view),
+  ...generatorFindings(result, view),
+  standingShare(view),
+  emptyNights(view),
+  ...batteryFindings(result, view),
+  ...helpFindings(result, view),
+  ...wintersFindings(result, view),
+  smarterControl(view),
+];
 
 const yearOf = ({ season }: PlanView): PowerYear | undefined => (season.power.ok ? season.power.value : undefined);
 

@@ -1,7 +1,7 @@
-import type { PowerHelp } from '../coupling/power/powerHelps.ts';
 import { required, unresolved } from '../plan/outcome.ts';
 import type { PlanView } from '../plan/trade.ts';
 import { type Found, found } from './draftOf.ts';
+import { helpOf } from './helpOf.ts';
 import type { OffgridResult } from './result.ts';
 
 /** What hangs on the generator, where there is one; how long the battery carries the house without sun in any case. */
@@ -14,9 +14,6 @@ export function generatorFindings({ inputs }: OffgridResult, view: PlanView): Fo
 type Generator = NonNullable<Extract<PlanView['season']['power'], { ok: true }>['value']['generator']>;
 const generatorOf = (view: PlanView): Generator =>
   required(view.season.power).generator ?? unresolved('missing', 'power.generator.power');
-
-const helpOf = ({ season: { power } }: PlanView, id: PowerHelp['id']): PowerHelp | undefined =>
-  power.ok ? power.value.helps.find((h) => h.id === id) : undefined;
 
 /** Hours in the year, and fuel. */
 function runs(view: PlanView, fuel: string): Found {

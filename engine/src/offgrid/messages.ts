@@ -2,23 +2,13 @@ import type { Judged, Words } from '../plan/judge.ts';
 import type { Printer } from '../plan/printer.ts';
 import { unknownWords } from '../plan/unknownWords.ts';
 import { controlWords } from './controlWords.ts';
+import { aboutGrid, aboutHelps, sayGrid } from './gridMessages.ts';
+import { sayHelps } from './helpMessages.ts';
+import { done, electric, fact, gas, has, hours, inDays, likely, litres, type Say } from './saying.ts';
 import { wintersWords } from './wintersWords.ts';
 
-type Say = (j: Judged, print: Printer) => Words;
-
-const fact = (j: Judged, key: string): number => Number(j.facts?.[key] ?? 0);
-const has = (j: Judged, key: string): boolean => j.facts?.[key] !== undefined;
-const done = 'Nothing to do.';
 /** One year passes: that is no promise for the next. */
 const doneForOne = 'Nothing to do for a year like this one. Before you rely on it, work out the twenty winters.';
-const likely = (j: Judged): number =>
-  j.value.ok ? (typeof j.value.value === 'number' ? j.value.value : j.value.value.likely) : 0;
-const hours = (j: Judged, print: Printer): string =>
-  likely(j) === 0 ? 'no hour' : print.inUnit(likely(j), 'time', 'h');
-const inDays = (seconds: number, print: Printer): string =>
-  print.inUnit(seconds, 'time', seconds < 2 * 86_400 ? 'h' : 'days');
-const litres = (print: Printer, amount: number): string =>
-  print.inUnit(amount / 1000, 'volume', print.system === 'us' ? 'gal' : 'L');
 /** `3:40` */
 const clock = (hour: number): string => {
   const minutes = Math.round(hour * 60) % 1440;
@@ -35,15 +25,13 @@ const heldWords = (j: Judged, print: Printer): string => {
 };
 
 const ordinary = 'One ordinary year states energy and promises nothing: twenty winters say how often it fails.';
-const electric =
-  'Batteries and panels stay live with every switch off, and a short across a battery burns: have a licensed electrician wire it, by the local code and the makers’ instructions.';
-const gas =
-  'A failing lithium battery gives off gas that burns and poisons, lead gives off hydrogen: keep either out of bedrooms and escape ways, and follow the local fire code for where it may stand.';
 const exhaust =
   'A generator’s exhaust kills: outdoors only, far from windows and intakes, with carbon monoxide alarms in the house, and never into the house’s wiring but through a transfer switch.';
 
 const say: Readonly<Record<string, Say>> = {
   'smarter-control': controlWords,
+  ...sayHelps,
+  ...sayGrid,
   'heat-hours': (j, print) => ({
     what:
       likely(j) === 0
@@ -142,6 +130,8 @@ const say: Readonly<Record<string, Say>> = {
 };
 
 const about: Readonly<Record<string, string>> = {
+  ...aboutHelps,
+  ...aboutGrid,
   'heat-hours': 'whether there is power enough for heat all year',
   'without-generator': 'what happens if the generator does not start',
   'generator-hours': 'how long the generator runs',

@@ -57,13 +57,52 @@ export type PowerInputs = {
     readonly daily: number;
     readonly essential: number;
     readonly shedFirst: 'household' | 'heat';
+    /** Its 24 hours from midnight against each other, where somebody says; else a usual day. */
+    readonly hours?: readonly number[];
   };
+};
+
+/** What more of it costs, in the project's money: a kW of panels, a kWh of battery, a kW of generator, a litre of fuel. */
+export type PowerCosts = {
+  readonly panels: Range;
+  readonly battery: Range;
+  readonly generator: Range;
+  readonly fuel: Range;
+};
+
+/** Hours with a price of their own: from and up to hours of the day, months 1 to 12, both ends in. */
+export type PriceBand = {
+  readonly id: string;
+  readonly from: number;
+  readonly to: number;
+  readonly fromMonth: number;
+  readonly toMonth: number;
+  readonly price: number;
+};
+
+/** What the grid charges: money for each kWh, for each kW of a month's highest quarter of an hour, and paid back for a kWh. */
+export type Tariff = {
+  readonly price: number;
+  readonly bands: readonly PriceBand[];
+  readonly demand: number;
+  readonly feedIn: number;
+};
+
+/** A house on the grid: its tariff where one is entered, its own panels, and the battery it may have for outages. */
+export type GridInputs = {
+  readonly power: PowerInputs;
+  readonly tariff?: Tariff;
+  /** Whether battery and inverter are there to carry an outage. */
+  readonly outage: boolean;
 };
 
 export type OffgridResult = ResultBase & {
   /** Whether the project runs on its own power; else nothing here is asked. */
   readonly own: boolean;
   readonly inputs: Outcome<PowerInputs>;
+  readonly costs: Outcome<PowerCosts>;
+  /** On the grid, where a price or a battery is entered. */
+  readonly grid?: Outcome<GridInputs>;
   /** Cycles and years that the battery is said to stand. */
   readonly life: Outcome<{ readonly cycles: Range; readonly years: Range }>;
 };

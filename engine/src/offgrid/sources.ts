@@ -126,4 +126,30 @@ export const sources: Sources = {
       'Common practice, no source: 1 K warmer from a charge of 95 % with sun turned away, the generator off from 40 % where the sun that comes gives half a day’s use',
     standing: 'common practice',
   },
+  'offgrid.fade': {
+    title:
+      'Common practice, no source: age and use each wear evenly, both count, and at the end of its stated life four fifths of the energy are left; loss grows by half meanwhile',
+    standing: 'common practice',
+  },
+  'helps.costs': {
+    title: 'Common practice, no source: prices of panels, batteries, generators, fuel, boxes, chargers and stoves',
+    standing: 'common practice',
+  },
+  'helps.steps': { title: 'Steps chosen here, of a size one buys or does at once', standing: 'definition' },
+  'helps.left-undone': {
+    title: 'Common practice, no source: what fuel pays back within five years is worth doing',
+    standing: 'common practice',
+  },
+  'helps.unit-choice': {
+    title: 'Common practice, no source: fifty hours of generator a year are worth another unit',
+    standing: 'common practice',
+  },
+  'grid.dear-hours': {
+    title: 'Common practice, no source: a quarter of the bill for dear hours and highest power is worth looking at',
+    standing: 'common practice',
+  },
+  'grid.outage': {
+    title: 'Common practice, no source: most outages end within eight hours; storms bring longer ones',
+    standing: 'common practice',
+  },
 };

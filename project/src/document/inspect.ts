@@ -4,13 +4,14 @@ import type { Project } from '../schema/project.ts';
 import { ductLineProblems } from './ductLines.ts';
 import type { SchemaNode } from './nodes.ts';
 import { rootNode } from './nodes.ts';
+import { powerProblems } from './powerProblems.ts';
 import type { Path, Problem } from './problem.ts';
 import { asked, echo } from './problem.ts';
 import { outlineProblems } from './roomOutlines.ts';
 import { rowOrder } from './rowOrder.ts';
 import { wayProblems } from './wayLength.ts';
 
-/** What is kept in a valid document and yet worth a question: implausible values, dangling references, unknown fields, speeds out of order, ducts drawn longer than entered, prices of duct without a size, outlines crossed or larger than entered. */
+/** What is kept in a valid document and yet worth a question: implausible values, dangling references, unknown fields, speeds out of order, ducts drawn longer than entered, prices of duct without a size, outlines crossed or larger than entered, a day of other than 24 hours. */
 export function inspect(project: Project): Problem[] {
   const problems: Problem[] = [];
   look(rootNode, project as Tree, [], (p) => problems.push(p), project as Tree);
@@ -20,6 +21,7 @@ export function inspect(project: Project): Problem[] {
     ...wayProblems(project),
     ...ductLineProblems(project),
     ...outlineProblems(project),
+    ...powerProblems(project),
   ];
 }
 

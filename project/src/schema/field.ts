@@ -8,7 +8,18 @@ import { enteredShape, type Known, type Possible, type Range } from './entered.t
  * problems, JSON Schema and the reference pages need, so that none of them keeps a list of its own.
  */
 export type FieldMeta = {
-  readonly node: 'quantity' | 'choice' | 'text' | 'flag' | 'date' | 'reference' | 'blob' | 'points' | 'group' | 'map';
+  readonly node:
+    | 'quantity'
+    | 'choice'
+    | 'text'
+    | 'flag'
+    | 'date'
+    | 'reference'
+    | 'blob'
+    | 'points'
+    | 'hours'
+    | 'group'
+    | 'map';
   readonly label: string;
   readonly help?: string;
   readonly kind?: QuantityKind;
@@ -90,6 +101,13 @@ export const points = (spec: Common) =>
 export const way = (spec: Common) =>
   described(z.optional(z.array(z.tuple([z.number(), z.number(), z.number()])).check(z.maxLength(200))), {
     node: 'points',
+    ...spec,
+  });
+
+/** A number for each hour of the day from midnight, against each other: 24 of them; fewer or more are kept and asked about. */
+export const hours = (spec: Common) =>
+  described(z.optional(z.array(z.number().check(z.minimum(0), z.maximum(1e6))).check(z.maxLength(96))), {
+    node: 'hours',
     ...spec,
   });
 

@@ -1,4 +1,5 @@
-import { choice, group, map, quantity, text } from './field.ts';
+import { choice, group, hours, map, quantity, text } from './field.ts';
+import { costs, motors, tariff } from './powerMoney.ts';
 
 const watts = (label: string, most: number, help?: string) =>
   quantity('electric-power', {
@@ -231,6 +232,10 @@ const household = group(
       possible: { min: 0 },
       usually: 'estimated',
     }),
+    hours: hours({
+      label: 'By the hour of the day',
+      help: '24 numbers from midnight on, in any unit: only their shape counts. Left empty: quiet nights, more at seven and in the evening.',
+    }),
     essential: share('Share of it that must not stop', { low: 0.3, likely: 0.5, high: 0.8 }, 'estimated'),
     shedFirst: choice(
       { household: 'What can wait in the household', heat: 'The heat pump' },
@@ -350,12 +355,15 @@ export const power = group(
       possible: { min: 0, max: 1 },
       usually: 'estimated',
     }),
+    motors,
     household,
     arrays,
     charger,
     battery,
     generator,
     stove,
+    costs,
+    tariff,
   },
   { label: 'Power' },
 );

@@ -28,13 +28,12 @@ export function PowerYearSheet({ outcome }: { outcome: Plan['season']['power'] }
               </p>
             )}
             <Asides year={year} />
-            <HelpsTable year={year} />
             <DarkDaysTable year={year} />
             <MonthTable year={year} />
             <p className="field-help">
               Battery and inverter hold the unit back in the very quarter of an hour in which they are short. One
               ordinary year states energy and promises nothing: the twenty winters below say how often it fails.
-              Household use by the hour is assumed.
+              Household use by the hour is a usual day’s unless you entered your own.
             </p>
           </>
         )}
@@ -90,31 +89,6 @@ function Coldness({ held }: { held: HeldBack }) {
       )}
       .
     </>
-  );
-}
-
-const helpWord = { 'warm-box': 'The battery in a warm box', cooler: 'The house kept cooler by 2 K (3.6 °F)' } as const;
-
-function HelpsTable({ year }: { year: PowerYear }) {
-  return (
-    <FoldedTable
-      title="What single changes would do"
-      columns={[
-        'Change',
-        ...(year.generator ? ['Generator, hours'] : []),
-        'Held back, hours',
-        'Too cold to charge, mornings',
-      ]}
-    >
-      {year.helps.map((help) => (
-        <tr key={help.id}>
-          <th scope="row">{helpWord[help.id]}</th>
-          {help.generator !== undefined && <td>{Math.round(help.generator)}</td>}
-          <td>{Math.round(help.held)}</td>
-          <td>{help.coldMornings}</td>
-        </tr>
-      ))}
-    </FoldedTable>
   );
 }
 

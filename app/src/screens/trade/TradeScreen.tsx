@@ -1,6 +1,7 @@
 import { worstFirst } from '@kneewall/engine';
 import type { TradeId } from '@kneewall/project';
 import { nodeAt } from '@kneewall/project';
+import { lazy, Suspense } from 'react';
 import { FindingLine } from '../../findings/FindingLine.tsx';
 import { FormNode } from '../../form/FormNode.tsx';
 import { Sheet } from '../../look/Sheet.tsx';
@@ -15,8 +16,10 @@ import { CondensateResultSheets } from './CondensateResultSheets.tsx';
 import { EquipmentResultSheets } from './EquipmentResultSheets.tsx';
 import { LinesetResultSheets } from './LinesetResultSheets.tsx';
 import { LoadsResultSheets } from './LoadsResultSheets.tsx';
-import { OffgridResultSheets } from './OffgridResultSheets.tsx';
 import './Trade.css';
+
+/** Fetched when it is looked at: charts and tables that few projects need do not hold back the first drawing. */
+const OffgridResultSheets = lazy(() => import('./OffgridResultSheets.tsx'));
 
 /** One trade: what it says, what stands against it, and what it is worked out from. */
 export function TradeScreen({ trade }: { trade: TradeId }) {
@@ -49,8 +52,12 @@ function Result({ trade }: { trade: TradeId }) {
     return <CondensateResultSheets result={trades.condensate} plan={plan} />;
   if (trade === 'lineset' && trades?.lineset) return <LinesetResultSheets result={trades.lineset} />;
   if (trade === 'circuit' && trades?.circuit) return <CircuitResultSheets result={trades.circuit} />;
-  if (trade === 'offgrid' && trades?.offgrid && season)
-    return <OffgridResultSheets result={trades.offgrid} season={season} />;
+  if (trade === 'offgrid' && trades?.offgrid && plan)
+    return (
+      <Suspense fallback={<Sheet title="Own power">Opening…</Sheet>}>
+        <OffgridResultSheets result={trades.offgrid} plan={plan} />
+      </Suspense>
+    );
   return null;
 }
 

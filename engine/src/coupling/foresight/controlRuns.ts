@@ -1,5 +1,5 @@
 import { generatorYear } from '../power/generatorYear.ts';
-import type { Moved, PowerRun, PowerWay, ReadyRuns } from '../power/powerRun.ts';
+import type { PowerRun, PowerWay, ReadyRuns, RunWith } from '../power/powerRun.ts';
 import type { PowerYearInputs } from '../power/powerYearJob.ts';
 import { comfortBand } from './comfort.ts';
 import { fitHouse, type HouseAnswer } from './fitHouse.ts';
@@ -23,7 +23,7 @@ export const controlRunCount = 6;
 /** All runs. `tell` hears steps of all of them. */
 export function controlRuns({ run, steps }: ReadyRuns, tell: (done: number) => void): ControlRuns {
   let before = 0;
-  const next = (way: PowerWay, moved?: Moved): PowerRun => {
+  const next = (way: PowerWay, moved?: RunWith): PowerRun => {
     const made = run(way, (done) => tell(before + done), moved);
     before += steps;
     return made;

@@ -6,7 +6,6 @@ import { type DarkSpells, darkSpells } from './darkSpells.ts';
 import { type DarkWeek, darkWeek } from './darkWeek.ts';
 import { type EmptyNights, emptyNights } from './emptyNights.ts';
 import { type GeneratorYear, generatorYear } from './generatorYear.ts';
-import type { PowerHelp } from './powerHelps.ts';
 import type { PowerRun } from './powerRun.ts';
 import { type PowerSizes, powerSizes } from './powerSizes.ts';
 import type { PowerYearInputs } from './powerYearJob.ts';
@@ -62,8 +61,6 @@ export type PowerYear = {
   readonly charge: DayCurves;
   readonly cell: DayCurves;
   readonly sizes: PowerSizes;
-  /** What single changes would do, each through the year. */
-  readonly helps: readonly PowerHelp[];
   /** The largest miss of a step's energy balance, as a share of what flowed. */
   readonly residual: number;
 };
@@ -72,11 +69,10 @@ export type PowerYearRuns = {
   readonly asSet: PowerRun;
   readonly alone: PowerRun;
   readonly unlimited: PowerRun;
-  readonly helps: readonly PowerHelp[];
 };
 
 /** Reads the answers off the runs: as it is set up, without its generator, and with all the power the house would take. */
-export function powerAnswers(inputs: PowerYearInputs, { asSet, alone, unlimited, helps }: PowerYearRuns): PowerYear {
+export function powerAnswers(inputs: PowerYearInputs, { asSet, alone, unlimited }: PowerYearRuns): PowerYear {
   const { power } = inputs;
   const { record, hours } = asSet;
   const kilowattHours = (x: Float64Array): number => (x.reduce((a, b) => a + b, 0) * hours) / 1000;
@@ -98,7 +94,6 @@ export function powerAnswers(inputs: PowerYearInputs, { asSet, alone, unlimited,
     charge: dayCurves(asSet, record.charge),
     cell: dayCurves(asSet, record.cell),
     sizes: powerSizes(inputs, unlimited),
-    helps,
     residual: Math.max(record.residual[0] ?? 0, alone.record.residual[0] ?? 0),
   };
 }

@@ -13,7 +13,7 @@ import { sunAtBus } from './sunAtBus.ts';
 import { systemOf } from './systemOf.ts';
 
 /** Days of the year's end that settle walls and battery before the year counts. */
-const settling = 30;
+export const settling = 30;
 
 /** Household use by hour of the day, against its mean. Source: `offgrid.household` (common practice). */
 const householdHours = [
@@ -33,10 +33,23 @@ export type PowerRun = {
 /** How a run is made: held back by power or not, the generator able to start or not. */
 export type PowerWay = 'with-generator' | 'without-generator' | 'unlimited';
 
-/** What moves the set point: K by step of the year, or a rule that decides them as the year goes. */
-export type Moved = { readonly raised?: Float64Array; readonly rule?: SetPointRule };
+/** What else a run takes: K by step of the year on the set point, or a rule that decides them as the year goes; where the days before the year are taken down. */
+export type RunWith = {
+  readonly raised?: Float64Array;
+  readonly rule?: SetPointRule;
+  readonly settled?: PowerRecord;
+};
 
-export type PowerRuns = (way: PowerWay, tell: (done: number) => void, moved?: Moved) => PowerRun;
+export type PowerRuns = (way: PowerWay, tell: (done: number) => void, given?: RunWith) => PowerRun;
+
+/** Power gone at a step from a full battery, in a house that had all it wanted until then; the steps after it. */
+export type OutageCourse = {
+  readonly held: readonly number[];
+  readonly room: readonly number[];
+  readonly hours: number;
+};
+
+type Outage = (from: number, length: number) => OutageCourse;
 
 /** What runs are made of: how many steps they have, what the unit can do, °C wanted by step of the day. */
 export type ReadyRuns = {
@@ -46,28 +59,52 @@ export type ReadyRuns = {
   /** W that the sun could give at the bus, by step. */
   readonly sun: Float64Array;
   readonly run: PowerRuns;
+  readonly outage: Outage;
 };
 
 /** What of a year is run: so many days from one of its days, 0 to 364, on, round the year's end. */
 export type Span = { readonly firstDay: number; readonly days: number };
 
-/** House, unit, ducts and power made ready for their year, or a span of it. `tell` hears steps. */
-export function powerRuns(inputs: Omit<PowerYearInputs, 'weather'>, year: WeatherYear, span?: Span): ReadyRuns {
+function courseOf(
+  record: PowerRecord,
+  from: number,
+  length: number,
+  { count, stepSeconds }: YearWeatherSteps['steps'],
+): OutageCourse {
+  const taken = (x: ArrayLike<number>): number[] => Array.from({ length }, (_, i) => x[(from + i) % count] ?? 0);
+  return { held: taken(record.held), room: taken(record.room), hours: stepSeconds / 3600 };
+}
+
+/** Weather laid out in steps, and what the unit can do in each of its rows. */
+export type Prepared = { readonly weather: YearWeatherSteps; readonly able: UnitRows };
+
+export function prepare({ house, unit, step }: RunInputs, year: WeatherYear): Prepared {
+  const weather = houseWeather(year, Math.min(step, year.stepSeconds), house.horizon);
+  return { weather, able: unitRows(unit, house.pressure, weather) };
+}
+
+type RunInputs = Omit<PowerYearInputs, 'weather'>;
+
+/** House, unit, ducts and power made ready for their year, or a span of it; what was prepared for equal weather and unit may be lent. `tell` hears steps. */
+export function powerRuns(
+  inputs: RunInputs,
+  year: WeatherYear,
+  { span, prepared }: { readonly span?: Span; readonly prepared?: Prepared } = {},
+): ReadyRuns {
+  const { weather, able } = prepared ?? prepare(inputs, year);
   const { house, unit, ducts, power } = inputs;
-  const weather = houseWeather(year, Math.min(inputs.step, year.stepSeconds), house.horizon);
-  const able = unitRows(unit, house.pressure, weather);
   const stove = power.stove ? [stoveOf(house, weather.monthOfRow.length)] : [];
   const layout = unitLayout(house, weather, unit, ducts, able, stove);
   const sun = sunAtBus(power.arrays, weather, house.groundReflectance);
   const { steps } = weather;
+  const inside = power.battery.place === 'heated';
   const perDay = Math.round(86_400 / steps.stepSeconds);
   const from = (span?.firstDay ?? 0) * perDay;
   const days = span?.days ?? steps.count / perDay;
   const outside = steps.outdoor[from] ?? 0;
   const wanted = layout.control.heatTo.slice(0, perDay);
-  const run: PowerRuns = (way, tell, moved = {}) => {
+  const fresh = (way: PowerWay, { raised, rule }: RunWith = {}): PowerLoop => {
     const system = systemOf(power, way !== 'without-generator');
-    const inside = power.battery.place === 'heated';
     const loop: PowerLoop = {
       layout,
       state: startState(layout, {
@@ -84,7 +121,7 @@ export function powerRuns(inputs: Omit<PowerYearInputs, 'weather'>, year: Weathe
       power: startPower(system, 0.6, inside ? house.wanted.heating : outside),
       flows: new Float64Array(powerSlots.flowCount),
       sun,
-      household: householdDay(power.household.daily, perDay),
+      household: householdDay(power.household, perDay),
       before: power.household.shedFirst === 'heat' ? 1 : power.household.essential,
       stove: power.stove?.heat ?? 0,
       lightBelow: power.stove?.lightBelow ?? 0,
@@ -92,20 +129,32 @@ export function powerRuns(inputs: Omit<PowerYearInputs, 'weather'>, year: Weathe
       limited: way !== 'unlimited',
       inside,
       wanted,
-      raised: moved.raised ?? new Float64Array(steps.count),
-      rule: moved.rule,
+      raised: raised ?? new Float64Array(steps.count),
+      rule,
     };
     // A stove has no thermostat: it gives what its fire gives, from the first step on.
     if (power.stove) giveAll(loop.state, 1);
+    return loop;
+  };
+  const run: PowerRuns = (way, tell, given = {}) => {
+    const loop = fresh(way, given);
     const record = emptyRecord(steps.count);
-    runTogether(loop, steps.count + from - settling * perDay, settling * perDay);
+    runTogether(loop, steps.count + from - settling * perDay, settling * perDay, given.settled);
     for (let day = 0; day < days; day++) {
       runTogether(loop, from + day * perDay, perDay, record);
       tell((day + 1) * perDay);
     }
     return { record, weather, sun, hours: steps.stepSeconds / 3600 };
   };
-  return { steps: days * perDay, able, wanted, sun, run };
+  const outage: Outage = (at, length) => {
+    const record = emptyRecord(steps.count);
+    const before = fresh('unlimited');
+    runTogether(before, at - settling * perDay + steps.count, settling * perDay);
+    const warmth = inside ? house.wanted.heating : (steps.outdoor[at] ?? outside);
+    runTogether({ ...before, limited: true, power: startPower(before.system, 1, warmth) }, at, length, record);
+    return courseOf(record, at, length, steps);
+  };
+  return { steps: days * perDay, able, wanted, sun, run, outage };
 }
 
 /** °C no room reaches: a fire does not stop at a set point. */
@@ -125,15 +174,16 @@ const stoveOf = (house: PowerYearInputs['house'], rows: number): System => {
 };
 
 /** W by step of the day for kWh a day. */
-function householdDay(daily: number, perDay: number): Float64Array {
-  const mean = householdHours.reduce((a, x) => a + x, 0) / 24;
+export function householdDay({ daily, hours }: PowerYearInputs['power']['household'], perDay: number): Float64Array {
+  const shape = hours ?? householdHours;
+  const mean = shape.reduce((a, x) => a + x, 0) / 24;
   return Float64Array.from(
     { length: perDay },
-    (_, i) => (((daily * 1000) / 24) * (householdHours[Math.floor((i * 24) / perDay)] ?? 1)) / mean,
+    (_, i) => (((daily * 1000) / 24) * (shape[Math.floor((i * 24) / perDay)] ?? 1)) / mean,
   );
 }
 
-function emptyRecord(steps: number): PowerRecord {
+export function emptyRecord(steps: number): PowerRecord {
   const made = (): Float64Array => new Float64Array(steps);
   return {
     household: made(),

@@ -1,12 +1,11 @@
 import type { WeatherYear } from '../../climate/weather/weatherYear.ts';
 import { type PowerYear, powerAnswers } from './powerAnswers.ts';
-import { changesWorth, powerHelp } from './powerHelps.ts';
 import { powerRuns } from './powerRun.ts';
 import type { PowerYearInputs } from './powerYearJob.ts';
 
 /**
- * House, unit and ducts in their year on their own power: as it is set up, once more without the generator, with all the
- * power it would take, and with single changes. `tell` hears steps of all runs.
+ * House, unit and ducts in their year on their own power: as it is set up, once more without the generator, and with all
+ * the power it would take. `tell` hears steps of all runs.
  */
 export function powerYear(
   inputs: PowerYearInputs,
@@ -14,13 +13,10 @@ export function powerYear(
   tell: (done: number, total: number) => void,
 ): PowerYear {
   const { run, steps } = powerRuns(inputs, year);
-  const changes = changesWorth(inputs);
-  const own = inputs.power.generator ? 3 : 2;
-  const runs = own + changes.length;
+  const runs = inputs.power.generator ? 3 : 2;
   const told = (before: number) => (done: number) => tell(before * steps + done, runs * steps);
   const unlimited = run('unlimited', told(0));
   const asSet = run('with-generator', told(1));
   const alone = inputs.power.generator ? run('without-generator', told(2)) : asSet;
-  const helps = changes.map((change, i) => powerHelp(change, year, told(own + i)));
-  return powerAnswers(inputs, { asSet, alone, unlimited, helps });
+  return powerAnswers(inputs, { asSet, alone, unlimited });
 }

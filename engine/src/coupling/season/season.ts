@@ -11,12 +11,18 @@ import type { Foresight } from '../foresight/foresightAnswers.ts';
 import { foresightJob } from '../foresight/foresightJob.ts';
 import type { Improvements } from '../houseYear/improvements.ts';
 import { improvementsJob } from '../houseYear/improvementsJob.ts';
+import type { GridYear } from '../power/grid/gridYear.ts';
+import { gridYearJob } from '../power/grid/gridYearJob.ts';
+import type { PowerHelps } from '../power/helps/helpsAnswers.ts';
+import { powerHelpsJob } from '../power/helps/helpsJob.ts';
+import { otherUnits } from '../power/helps/otherUnits.ts';
 import type { PowerYear } from '../power/powerAnswers.ts';
-import { type PowerYearInputs, powerYearJob, type StandingDraw } from '../power/powerYearJob.ts';
+import { type PowerYearInputs, powerYearJob } from '../power/powerYearJob.ts';
 import type { Ways } from '../ways/compareWays.ts';
 import { waysJob } from '../ways/waysJob.ts';
 import type { Winters } from '../winters/wintersAnswers.ts';
 import { wintersCount, wintersJob, wintersStep } from '../winters/wintersJob.ts';
+import { standingDraw } from './standingDraw.ts';
 import type { UnitYear } from './unitAnswers.ts';
 import { ductsInputs, unitInputs } from './unitInputs.ts';
 import { type UnitYearInputs, unitYearJob } from './unitYearJob.ts';
@@ -33,6 +39,10 @@ export type Season = {
   readonly winters: Outcome<Winters>;
   /** What other control could save there; asked for by whoever wants to know. */
   readonly foresight: Outcome<Foresight>;
+  /** What changes to house, unit and power would do to that year. */
+  readonly powerHelps: Outcome<PowerHelps>;
+  /** On the grid: what the year costs, and an outage. */
+  readonly gridYear: Outcome<GridYear>;
 };
 
 export type SeasonJobs = { readonly [K in keyof Season]: Outcome<Job> };
@@ -45,17 +55,12 @@ export const noSeasonJobs: SeasonJobs = {
   power: unknown,
   winters: unknown,
   foresight: unknown,
+  powerHelps: unknown,
+  gridYear: unknown,
 };
 
 /** What nobody may look at, or nobody could work out. */
-export const noSeason: Season = {
-  unitYear: unknown,
-  improvements: unknown,
-  ways: unknown,
-  power: unknown,
-  winters: unknown,
-  foresight: unknown,
-};
+export const noSeason: Season = noSeasonJobs as { readonly [K in keyof Season]: typeof unknown };
 
 /** The jobs that run house, chosen unit and ducts together. Without unit or ducts the house can still be improved. */
 export function seasonJobs(
@@ -100,6 +105,15 @@ export function seasonJobs(
     }),
     power: attempt(() => powerYearJob(required(powered), kept)),
     foresight: attempt(() => foresightJob(required(powered), kept)),
+    powerHelps: attempt(() => {
+      const set = required(powered);
+      const others = otherUnits(project, required(chosen), known(equipment).candidates, set, known(air));
+      return powerHelpsJob({ ...set, others, costs: required(known(offgrid).costs) }, kept);
+    }),
+    gridYear: attempt(() => {
+      const grid = required(known(offgrid).grid ?? unresolved('missing', 'power.tariff.price'));
+      return gridYearJob({ ...required(unit), ...grid, standing: standingDraw(project, required(chosen).id) }, kept);
+    }),
   };
 }
 
@@ -107,17 +121,6 @@ export function seasonJobs(
 function ownPower(project: ResolvedProject, offgrid: TradeResults['offgrid'] | undefined, id: string) {
   const power = offgrid?.inputs;
   return power?.ok ? { power: power.value, standing: standingDraw(project, id) } : {};
-}
-
-/** W that a unit draws beside compressor and fan. */
-function standingDraw(project: ResolvedProject, id: string): StandingDraw {
-  const s = scenario();
-  const { electrics } = project.candidates[id] ?? unresolved('missing', `candidates.${id}`);
-  return {
-    standby: s.of(electrics.standby),
-    crankcase: s.of(electrics.crankcase),
-    panHeater: s.of(electrics.panHeater),
-  };
 }
 
 /** The ducts in their best stocked sizes, where some change and all fit. Ends the enclosing attempt while sizes are looked for. */
@@ -146,6 +149,8 @@ export function seasonFrom(jobs: SeasonJobs, results: Results): { readonly seaso
       power: told<PowerYear>(jobs.power),
       winters: told<Winters>(jobs.winters),
       foresight: foresight.ok ? foresight.value : foresight,
+      powerHelps: told<PowerHelps>(jobs.powerHelps),
+      gridYear: told<GridYear>(jobs.gridYear),
     },
     wanted: all.filter((job) => !(job.key in results)),
   };

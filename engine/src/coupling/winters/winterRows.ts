@@ -45,7 +45,7 @@ export function winterRows(
 
 function winterRow(inputs: WintersInputs, maker: WinterMaker, n: number): number[] {
   const { power } = inputs;
-  const { run } = powerRuns(inputs, maker.year(n), maker);
+  const { run } = powerRuns(inputs, maker.year(n), { span: maker });
   const through = (way: Parameters<typeof run>[0]): PowerRun =>
     runInTime(
       run(way, () => {}),

@@ -63,7 +63,7 @@ describe('many winters on own power', () => {
       },
     };
     const maker = winterMaker(plenty.winters);
-    const { run } = powerRuns(plenty, maker.year(0), maker);
+    const { run } = powerRuns(plenty, maker.year(0), { span: maker });
     const demand = runInTime(
       run('unlimited', () => {}),
       maker,

@@ -48,13 +48,13 @@ export const incidenceFifth = (angle: number): number => 1 - (1 - Math.cos(angle
 /** 4/(3π), rounded as the paper prints it. */
 const published = 0.4244;
 
-/** Share of sky light and of light off the ground that enters a module tilted by so many degrees. Source: `power.incidence`. */
+/** Share of sky light and of light off the ground that enters a module tilted by so many degrees, 0 to 180. Source: `power.incidence`. */
 export function incidenceDiffuse(tilt: number, constant: number): { readonly sky: number; readonly ground: number } {
   const [b, sine, cosine] = [tilt * rad, Math.sin(tilt * rad), Math.cos(tilt * rad)];
   const entered = (reach: number): number =>
     1 - Math.exp(-((published + (0.5 * constant - 0.154) * reach) * reach) / constant);
   return {
-    sky: entered(sine + (Math.PI - b - sine) / (1 + cosine)),
+    sky: tilt === 180 ? 0 : entered(sine + (Math.PI - b - sine) / (1 + cosine)),
     ground: tilt === 0 ? 0 : entered(sine + (b - sine) / (1 - cosine)),
   };
 }
