@@ -159,7 +159,11 @@ const pipeSize = ({ water }: CondensateResult, drain: Drain): Found =>
       source: 'condensate.pipe',
       ...(water.ok ? { facts: { litres: water.value.high } } : {}),
     },
-    (rec) => entered('d', drain.size, rec),
+    (rec) => {
+      // A usual size says nothing of a drain that nobody has measured yet.
+      if ('missing' in drain.run) return unresolved('missing', drain.run.path);
+      return entered('d', drain.size, rec);
+    },
   );
 
 /** Only where it is known: the pipe's least size carries any house's water as long as it falls. */
