@@ -18,6 +18,9 @@ export type Setpoints = { readonly heating: number; readonly cooling: number; re
 
 type Mode = 'heating' | 'cooling';
 
+/** What the trades designed: of the air its ducts alone. */
+export type Designed = Pick<TradeResults, 'climate' | 'loads' | 'equipment'> & { readonly ducts: Outcome<AirModel> };
+
 /** Everything one design point hangs on. */
 type Point = {
   readonly mode: Mode;
@@ -44,10 +47,7 @@ const damping = 0.8;
  * and the attic's temperature exchanged until nothing moves by more than 1e-11 of its scale. Capped at 60 sweeps;
  * a point that has not settled is reported so and used by nobody as if it had.
  */
-export function agree(
-  results: Pick<TradeResults, 'climate' | 'loads' | 'equipment' | 'air'>,
-  setpoints: Setpoints,
-): Agreement {
+export function agree(results: Designed, setpoints: Setpoints): Agreement {
   const heating = agreePoint(results, setpoints, 'heating');
   const cooling = agreePoint(results, setpoints, 'cooling');
   const points = [heating, cooling].flatMap((p) => (p.ok ? [p.value] : []));
@@ -68,19 +68,11 @@ type Settled = {
   readonly residual: number;
 };
 
-function agreePoint(
-  results: Pick<TradeResults, 'climate' | 'loads' | 'equipment' | 'air'>,
-  setpoints: Setpoints,
-  mode: Mode,
-): Outcome<Settled> {
+function agreePoint(results: Designed, setpoints: Setpoints, mode: Mode): Outcome<Settled> {
   return attempt(() => settle(pointFrom(results, setpoints, mode)));
 }
 
-function pointFrom(
-  { climate, loads, equipment, air }: Pick<TradeResults, 'climate' | 'loads' | 'equipment' | 'air'>,
-  setpoints: Setpoints,
-  mode: Mode,
-): Point {
+function pointFrom({ climate, loads, equipment, ducts }: Designed, setpoints: Setpoints, mode: Mode): Point {
   const chosen = equipment.candidates[required(equipment.chosen)];
   if (!chosen) throw new Error('assert: the chosen unit is not among the candidates');
   const pressure = required(climate.pressure);
@@ -89,7 +81,7 @@ function pointFrom(
     mode,
     unit: chosen.unit,
     blower: chosen.blower,
-    air: required(air.model),
+    air: required(ducts),
     attic: required(loads.attic),
     outdoor: mode === 'heating' ? required(climate.night).outdoor.likely : outdoorAtPeak(climate, loads),
     indoor,

@@ -51,6 +51,12 @@ export type Finder<Id extends keyof TradeResults, Upstream extends keyof TradeRe
   readonly looksUp?: (project: Project) => readonly string[];
   design(input: TradeInput<Upstream>): TradeResults[Id];
   /**
+   * What of the result hangs on more of the document than the design does: it is added to the design, which stands while
+   * only that more changes. It may read what `reads` and `addsFrom` name.
+   */
+  add?(result: TradeResults[Id], input: TradeInput<Upstream>): TradeResults[Id];
+  readonly addsFrom?: readonly string[];
+  /**
    * Puts what finished jobs found into a result that asked for them; without it a trade's jobs are those it names in
    * `looksUp`. The design is not done again for it. Finished jobs are no longer wanted; others may be wanted instead.
    */
