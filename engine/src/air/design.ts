@@ -8,7 +8,7 @@ import { balanceInput, balanceJob } from './balance/balanceJob.ts';
 import { operatingPoints, tableRises } from './blower/operatingPoints.ts';
 import { curvesOf } from './curves.ts';
 import { shutDesign } from './doors/shutDesign.ts';
-import { flowSolver, nominalAir, notBeyondTable, type SolvedFlows } from './flows.ts';
+import { named, nominalAir, notBeyondTable, type PlacedFlows, placedSolver } from './flows.ts';
 import { ladderOf } from './ladder.ts';
 import { airModel, type Ducts, sideOf } from './model.ts';
 import { pendingIn } from './pendingIn.ts';
@@ -25,9 +25,9 @@ export function design({ project, upstream }: Input): AirResult {
   const unit = attempt(() => unitBehind(ducts, equipment));
   const build = (s: Scenario): AirModel => airModel(ducts, required(unit).blower, required(climate.pressure), s);
   const model = attempt(() => build(scenario()));
-  const solve = flowSolver();
+  const solve = placedSolver();
   const solved = attempt(() => solve(required(model), nominalAir));
-  const flows = attempt(() => notBeyondTable(withoutStart(required(solved)), required(model)));
+  const flows = attempt(() => notBeyondTable(flowsByName(required(model), required(solved)), required(model)));
   const rooms = Object.keys(loads.rooms);
   const shut = shutDesign(
     project.house,
@@ -39,12 +39,13 @@ export function design({ project, upstream }: Input): AirResult {
   );
   const spreads = attempt(() => {
     required(flows);
+    const roomsFed = registersOf(required(model), rooms);
     return spread((s) => {
       const { own, open } = s.part('flows', (only) => {
         const built = build(only);
         return { own: built, open: solve(built, nominalAir, required(solved).start) };
       });
-      return { ...outputs(own, rooms, open), ...shut.pressures(own, open, s) };
+      return { ...outputs(own, roomsFed, open), ...shut.pressures(own, open, s) };
     });
   });
   const pick = (key: string): Outcome<Spread> =>
@@ -89,23 +90,33 @@ function fittingCounts(ducts: Ducts): Record<string, number> {
   return counts;
 }
 
-const withoutStart = ({ start: _start, ends: _ends, ...flows }: SolvedFlows): AirFlows => flows;
+/** What others may know of flows as solved. */
+function flowsByName(model: AirModel, placed: PlacedFlows): AirFlows {
+  const { start: _start, pressures: _pressures, ends: _ends, ...flows } = named(model, placed);
+  return flows;
+}
 
 /** Sizes hang on more of the document than this: see `withSizing`. */
 const notAsked = { ok: false, because: 'pending', paths: [] } as const;
 
-function outputs(model: AirModel, rooms: readonly string[], flows: AirFlows): Record<string, number> {
-  const reach = (room: string) =>
-    model.terminals.reduce(
-      (a, t) => a + (t.room === room && sideOf(model, t.section) === 'supply' ? (flows.terminals[t.id] ?? 0) : 0),
-      0,
-    );
-  return {
+/** By room, the places of the registers that blow into it. */
+const registersOf = (model: AirModel, rooms: readonly string[]): Registers =>
+  rooms.map((room) => [
+    room,
+    model.terminals.flatMap((t, i) => (t.room === room && sideOf(model, t.section) === 'supply' ? [i] : [])),
+  ]);
+
+type Registers = readonly (readonly [string, readonly number[]])[];
+
+function outputs({ filter, sections }: AirModel, fed: Registers, flows: PlacedFlows): Record<string, number> {
+  const found: Record<string, number> = {
     flow: flows.flow,
     static: flows.staticPressure,
-    filterVelocity: flows.flow / model.filter.area,
-    ...Object.fromEntries(rooms.map((room) => [`room:${room}`, reach(room)])),
+    filterVelocity: flows.flow / filter.area,
   };
+  for (const [room, registers] of fed)
+    found[`room:${room}`] = registers.reduce((a, i) => a + (flows.start[sections.length + i] ?? 0), 0);
+  return found;
 }
 
 /** A room's share of the unit's air is its share of the load; the season that asks for more governs. */
