@@ -185,7 +185,11 @@ function judgeOne(
 /** What a judged trade may look at; while none of it moves its findings stand. */
 const seenBy = ({ looksAt }: AnyFinder, project: Project, view: PlanView): unknown[] =>
   looksAt
-    ? [...partsRead(project, looksAt.reads), ...looksAt.trades.map((id) => view.trades[id])]
+    ? [
+        ...partsRead(project, looksAt.reads),
+        ...looksAt.trades.map((id) => view.trades[id]),
+        looksAt.agreement ? view.agreement : undefined,
+      ]
     : [view.project, ...Object.values(view.trades), view.agreement, view.season];
 
 /** The view with everything taken out that a trade does not say it looks at, so that it cannot. */
@@ -194,7 +198,7 @@ function onlyView({ looksAt }: AnyFinder, project: Project, view: PlanView): Pla
   return {
     project: resolveProject(onlyParts(project, looksAt.reads)),
     trades: Object.fromEntries(looksAt.trades.map((id) => [id, view.trades[id]])) as PlanView['trades'],
-    agreement: noAgreement,
+    agreement: looksAt.agreement ? view.agreement : noAgreement,
     season: noSeason,
   };
 }

@@ -63,10 +63,14 @@ export type Finder<Id extends keyof TradeResults, Upstream extends keyof TradeRe
   learn?(result: TradeResults[Id], found: Results): TradeResults[Id];
   findings(result: TradeResults[Id], view: PlanView): Drafts;
   /**
-   * What its findings look at beside its own result: parts of the document and other trades, and then neither agreement
-   * nor season. They are judged again only when one of those changes. Without it they see everything.
+   * What its findings look at beside its own result: parts of the document, other trades, the agreement where it says so,
+   * and then no season. They are judged again only when one of those changes. Without it they see everything.
    */
-  readonly looksAt?: { readonly reads: readonly string[]; readonly trades: readonly (keyof TradeResults)[] };
+  readonly looksAt?: {
+    readonly reads: readonly string[];
+    readonly trades: readonly (keyof TradeResults)[];
+    readonly agreement?: true;
+  };
 };
 
 /** The half of a trade that tells: words, lists and sources, which a page may fetch after the first counts are drawn. */

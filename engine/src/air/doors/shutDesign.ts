@@ -58,11 +58,13 @@ export function shutDesign(
   /** A reading without an answer has no number. The worst case of the likely reading is followed through the others. */
   const pressures = (model: AirModel, open: PlacedFlows, s: Scenario): Record<string, number> => {
     if (!worst && rooms.length === 0) return {};
-    const given = houseAir(house, leaks, heights, s);
+    const given = s.part('house air', (own) => houseAir(house, leaks, heights, own));
     const { converged, rooms: behind } = alone(model, nominalAir, open, { ...given, exhaust: {} });
     const doors = Object.entries(behind).map(([id, r]) => [`door:${id}`, converged ? r.pressure : Number.NaN]);
     if (!worst || !flue) return Object.fromEntries(doors);
-    const of = weathers(s).find((w) => w.id === worst.weather && w.weather?.from === worst.of.weather?.from) ?? calm;
+    const of =
+      s.part('weathers', weathers).find((w) => w.id === worst.weather && w.weather?.from === worst.of.weather?.from) ??
+      calm;
     const found = met(model, open, given, flue, of, worst.blows);
     return { house: found.converged ? found.meets : Number.NaN, ...Object.fromEntries(doors) };
   };
