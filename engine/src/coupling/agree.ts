@@ -1,5 +1,5 @@
-import { ductHeat } from '../air/ductHeat.ts';
-import { type FlowSolver, flowSolver } from '../air/flows.ts';
+import { type DuctHeat, type DuctSurroundings, ductHeatOf } from '../air/ductHeat.ts';
+import { named, type PlacedFlows, placedSolver } from '../air/flows.ts';
 import type { AirModel } from '../air/result.ts';
 import { standardAir } from '../equipment/coil/fit.ts';
 import { extraFanHeat } from '../equipment/fanHeat.ts';
@@ -32,7 +32,8 @@ type Point = {
   readonly indoor: number;
   readonly indoorHumidity: number;
   readonly pressure: number;
-  readonly solve: FlowSolver;
+  readonly solve: ReturnType<typeof placedSolver>;
+  readonly heat: (flows: PlacedFlows, at: DuctSurroundings) => DuctHeat;
 };
 
 /** The exchanged state. Flow m³/s; temperatures °C. */
@@ -76,12 +77,13 @@ function pointFrom({ climate, loads, equipment, ducts }: Designed, setpoints: Se
   const chosen = equipment.candidates[required(equipment.chosen)];
   if (!chosen) throw new Error('assert: the chosen unit is not among the candidates');
   const pressure = required(climate.pressure);
+  const model = required(ducts);
   const indoor = mode === 'heating' ? setpoints.heating : setpoints.cooling;
   return {
     mode,
     unit: chosen.unit,
     blower: chosen.blower,
-    air: required(ducts),
+    air: model,
     attic: required(loads.attic),
     outdoor: mode === 'heating' ? required(climate.night).outdoor.likely : outdoorAtPeak(climate, loads),
     indoor,
@@ -90,7 +92,8 @@ function pointFrom({ climate, loads, equipment, ducts }: Designed, setpoints: Se
         ? required(climate.night).humidityRatio
         : humidityRatio({ t: indoor, rh: setpoints.humidity }, pressure),
     pressure,
-    solve: flowSolver(),
+    solve: placedSolver(),
+    heat: ductHeatOf(model),
   };
 }
 
@@ -130,7 +133,7 @@ function losslessStart(point: Point): State {
 /** One exchange: flows at these temperatures, the unit at that flow, the ducts in that attic, the attic with those ducts. */
 function sweep(point: Point, state: State): State {
   const flows = flowsOf(point, { supplyTemperature: state.leaving, returnTemperature: state.entering });
-  const ducts = ductHeat(point.air, flows, surroundings(point, state));
+  const ducts = point.heat(flows, surroundings(point, state));
   const attic = atticTemperature(point.attic, {
     mode: point.mode,
     outdoor: point.outdoor,
@@ -203,7 +206,7 @@ const blend = (a: State, b: State, share: number): State => ({
 
 function describe(point: Point, state: State): AgreedPoint {
   const flows = flowsOf(point, { supplyTemperature: state.leaving, returnTemperature: state.entering });
-  const ducts = ductHeat(point.air, flows, surroundings(point, state));
+  const ducts = point.heat(flows, surroundings(point, state));
   const unit = unitOutput(point, flows.flow, ducts.entering);
   return {
     mode: point.mode,
@@ -219,7 +222,7 @@ function describe(point: Point, state: State): AgreedPoint {
     latent: unit.latent,
     delivered: point.mode === 'heating' ? ducts.delivered : -ducts.delivered,
     registers: ducts.registers,
-    sections: flows.sections,
+    sections: named(point.air, flows).sections,
     supplyLeak: ducts.supplyLeak,
     returnLeak: ducts.returnLeak,
     ductHeatToAttic: ducts.heatToAttic,
