@@ -28,6 +28,7 @@ type NetworkParts = {
 /** Makes these parts for like systems one after the other; one that is made of the same as the last is the same object. */
 export function networkParts(link: SectionLink): (model: AirModel, at: AirAt) => NetworkParts {
   const [ends, ducts, terminals] = [sameOnes<NetworkNode>(), sameOnes<NetworkLink>(), sameOnes<NetworkLink>()];
+  const unit = sameOnes<readonly NetworkLink[]>();
   return (model, at) => {
     const { sections, pressure } = model;
     const air = `${at.supplyTemperature} ${at.returnTemperature} ${pressure}`;
@@ -46,7 +47,9 @@ export function networkParts(link: SectionLink): (model: AirModel, at: AirAt) =>
           const [blows, room] = [!returns.has(t.section), roomOf(t)];
           return terminals(i, [t, air, blows, room], () => terminalLink(t, blows, room, supply, reference));
         }),
-        ...unitLinks(model, reference / standardDensity),
+        ...unit(0, [model.blower, model.added, ...Object.values(model.filter), reference], () =>
+          unitLinks(model, reference / standardDensity),
+        ),
       ],
     };
   };
