@@ -7,7 +7,7 @@ import { changedDucts, type DuctsInputs, ductwork, thermostatRoom, wholeHouse } 
 import { houseWeather, runYear, type YearRun, type YearWeatherSteps } from '../houseYear/run.ts';
 import { type UnitYear, unitAnswers } from './unitAnswers.ts';
 import type { UnitInputs } from './unitInputs.ts';
-import { type UnitMoment, type UnitRows, unitMoment } from './unitPower.ts';
+import { type UnitMoment, type UnitRows, unitMoments } from './unitPower.ts';
 import type { UnitYearInputs } from './unitYearJob.ts';
 
 const unitId = 'unit';
@@ -94,11 +94,11 @@ export function unitRows(
   const still: UnitMoment = [];
   // The same for every row: found once.
   const corrections = usualCorrections(model);
+  const heats = unitMoments(model, 'heating', pressure, corrections);
+  const cools = sensible.length > 0 ? unitMoments(model, 'cooling', pressure, corrections) : () => still;
   return {
-    heating: temperatures.map((t) => (stopped(t) ? still : unitMoment(model, 'heating', t, pressure, corrections))),
-    cooling: temperatures.map((t) =>
-      sensible.length > 0 ? unitMoment(model, 'cooling', t, pressure, corrections) : still,
-    ),
+    heating: temperatures.map((t) => (stopped(t) ? still : heats(t))),
+    cooling: temperatures.map(cools),
     sensible: Float64Array.from(temperatures, (t) => onLine(sensible, t)),
     beyond: Uint8Array.from(temperatures, (t) => (t < coldest && !stopped(t) ? 1 : 0)),
   };
