@@ -2,13 +2,16 @@ import type { WeatherYear } from '../../climate/weather/weatherYear.ts';
 import { startZones } from '../../loads/dynamic/designDays.ts';
 import { giveAll, type System, startState } from '../../physics/building/index.ts';
 import { powerSlots, startPower } from '../../physics/power/index.ts';
+import type { KeptSun } from '../../physics/sun/index.ts';
 import { thermostatRoom } from '../ducted/ductworks.ts';
 import { houseWeather, type YearWeatherSteps } from '../houseYear/run.ts';
 import type { UnitRows } from '../season/unitPower.ts';
 import { unitLayout, unitRows } from '../season/unitYear.ts';
+import { emptyRecord } from './emptyRecord.ts';
 import { type PowerLoop, type PowerRecord, runTogether } from './powerLoop.kernel.ts';
 import type { PowerYearInputs } from './powerYearJob.ts';
 import type { SetPointRule } from './setPointRule.kernel.ts';
+import { sharedRuns } from './sharedRuns.ts';
 import { sunAtBus } from './sunAtBus.ts';
 import { systemOf } from './systemOf.ts';
 
@@ -75,11 +78,11 @@ function courseOf(
   return { held: taken(record.held), room: taken(record.room), hours: stepSeconds / 3600 };
 }
 
-/** Weather laid out in steps, and what the unit can do in each of its rows. */
+/** Weather laid out in steps, and what the unit can do in each of its rows; `prepare` may be lent the place's sun. */
 export type Prepared = { readonly weather: YearWeatherSteps; readonly able: UnitRows };
 
-export function prepare({ house, unit, step }: RunInputs, year: WeatherYear): Prepared {
-  const weather = houseWeather(year, Math.min(step, year.stepSeconds), house.horizon);
+export function prepare({ house, unit, step }: RunInputs, year: WeatherYear, kept?: KeptSun): Prepared {
+  const weather = houseWeather(year, Math.min(step, year.stepSeconds), house.horizon, kept);
   return { weather, able: unitRows(unit, house.pressure, weather) };
 }
 
@@ -103,7 +106,7 @@ export function powerRuns(
   const days = span?.days ?? steps.count / perDay;
   const outside = steps.outdoor[from] ?? 0;
   const wanted = layout.control.heatTo.slice(0, perDay);
-  const fresh = (way: PowerWay, { raised, rule }: RunWith = {}): PowerLoop => {
+  const fresh = (way: PowerWay, humid: boolean, { raised, rule }: RunWith = {}): PowerLoop => {
     const system = systemOf(power, way !== 'without-generator');
     const loop: PowerLoop = {
       layout,
@@ -127,6 +130,9 @@ export function powerRuns(
       lightBelow: power.stove?.lightBelow ?? 0,
       burns: new Uint8Array(1),
       limited: way !== 'unlimited',
+      humid,
+      cooled: new Uint8Array(1),
+      parted: new Uint8Array(1),
       inside,
       wanted,
       raised: raised ?? new Float64Array(steps.count),
@@ -136,19 +142,15 @@ export function powerRuns(
     if (power.stove) giveAll(loop.state, 1);
     return loop;
   };
-  const run: PowerRuns = (way, tell, given = {}) => {
-    const loop = fresh(way, given);
-    const record = emptyRecord(steps.count);
-    runTogether(loop, steps.count + from - settling * perDay, settling * perDay, given.settled);
-    for (let day = 0; day < days; day++) {
-      runTogether(loop, from + day * perDay, perDay, record);
-      tell((day + 1) * perDay);
-    }
-    return { record, weather, sun, hours: steps.stepSeconds / 3600 };
-  };
+  const run = sharedRuns(fresh, { from, days, perDay, settling }, span === undefined, (record) => ({
+    record,
+    weather,
+    sun,
+    hours: steps.stepSeconds / 3600,
+  }));
   const outage: Outage = (at, length) => {
     const record = emptyRecord(steps.count);
-    const before = fresh('unlimited');
+    const before = fresh('unlimited', true);
     runTogether(before, at - settling * perDay + steps.count, settling * perDay);
     const warmth = inside ? house.wanted.heating : (steps.outdoor[at] ?? outside);
     runTogether({ ...before, limited: true, power: startPower(before.system, 1, warmth) }, at, length, record);
@@ -181,28 +183,4 @@ export function householdDay({ daily, hours }: PowerYearInputs['power']['househo
     { length: perDay },
     (_, i) => (((daily * 1000) / 24) * (shape[Math.floor((i * 24) / perDay)] ?? 1)) / mean,
   );
-}
-
-export function emptyRecord(steps: number): PowerRecord {
-  const made = (): Float64Array => new Float64Array(steps);
-  return {
-    household: made(),
-    unit: made(),
-    standing: made(),
-    heat: made(),
-    refused: made(),
-    used: made(),
-    generator: made(),
-    short: made(),
-    out: made(),
-    heater: made(),
-    lost: made(),
-    charge: made(),
-    cell: made(),
-    room: made(),
-    held: new Uint8Array(steps),
-    cold: made(),
-    stove: made(),
-    residual: new Float64Array(1),
-  };
 }

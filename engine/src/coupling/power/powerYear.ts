@@ -15,8 +15,9 @@ export function powerYear(
   const { run, steps } = powerRuns(inputs, year);
   const runs = inputs.power.generator ? 3 : 2;
   const told = (before: number) => (done: number) => tell(before * steps + done, runs * steps);
-  const unlimited = run('unlimited', told(0));
-  const asSet = run('with-generator', told(1));
+  // In this order: where nothing is held back, the second is the first.
+  const asSet = run('with-generator', told(0));
+  const unlimited = run('unlimited', told(1));
   const alone = inputs.power.generator ? run('without-generator', told(2)) : asSet;
   return powerAnswers(inputs, { asSet, alone, unlimited });
 }

@@ -1,7 +1,8 @@
 import type { WeatherYear } from '../../../climate/weather/weatherYear.ts';
 import { powerSlots, startPower } from '../../../physics/power/index.ts';
+import { emptyRecord } from '../emptyRecord.ts';
 import type { PowerRecord } from '../powerLoop.kernel.ts';
-import { emptyRecord, type PowerRun, type Prepared, powerRuns, prepare, settling } from '../powerRun.ts';
+import { type PowerRun, type Prepared, powerRuns, prepare, settling } from '../powerRun.ts';
 import type { PowerYearInputs } from '../powerYearJob.ts';
 import { sunAtBus } from '../sunAtBus.ts';
 import { systemOf } from '../systemOf.ts';
