@@ -5,7 +5,6 @@ import {
   limitSystem,
   type State,
   stepBuilding,
-  stepHeat,
   type WeatherSteps,
   wantsMore,
   wantsMoreCold,
@@ -33,10 +32,7 @@ export type PowerLoop = {
   readonly before: number;
   /** Whether power holds the unit back; else it takes what it wants and the record tells only what it wants. */
   readonly limited: boolean;
-  /** Whether humidity is followed: what cooling draws hangs on it, heating does not. */
-  readonly humid: boolean;
-  /** 1 once the unit has cooled; 1 once the house has gone another way than with all the power it wants. */
-  readonly cooled: Uint8Array;
+  /** 1 once the house has gone another way than with all the power it wants. */
   readonly parted: Uint8Array;
   /** W of a stove while it burns, 0 for none, K too cold at which it is lit, and whether it burns. */
   readonly stove: number;
@@ -147,9 +143,7 @@ function stepTogether(loop: PowerLoop, step: number, record: PowerRecord | undef
   }
   limitSystem(layout, state, 0, row, heat, cold);
   if (loop.stove > 0) tendStove(loop, step, row);
-  if (loop.humid) stepBuilding(layout, state, weather, step);
-  else stepHeat(layout, state, weather, step);
-  if (state.heat[0]! < 0) loop.cooled[0] = 1;
+  stepBuilding(layout, state, weather, step);
   const less = (heat < all && wantsMore(state, 0)) || (cold < able.sensible[row]! && wantsMoreCold(state, 0));
   if (less || loop.burns[0] === 1) loop.parted[0] = 1;
   const unit = drawn(loop, row);

@@ -1,8 +1,8 @@
 import type { WeatherYear } from '../../climate/weather/weatherYear.ts';
 import { startZones } from '../../loads/dynamic/designDays.ts';
-import { giveAll, type System, startState } from '../../physics/building/index.ts';
+import { giveAll, type KeptWalls, type System, startState } from '../../physics/building/index.ts';
 import { powerSlots, startPower } from '../../physics/power/index.ts';
-import type { KeptSun } from '../../physics/sun/index.ts';
+import { type KeptSun, keptColumn } from '../../physics/sun/index.ts';
 import { thermostatRoom } from '../ducted/ductworks.ts';
 import { houseWeather, type YearWeatherSteps } from '../houseYear/run.ts';
 import type { UnitRows } from '../season/unitPower.ts';
@@ -78,12 +78,34 @@ function courseOf(
   return { held: taken(record.held), room: taken(record.room), hours: stepSeconds / 3600 };
 }
 
-/** Weather laid out in steps, and what the unit can do in each of its rows; `prepare` may be lent the place's sun. */
-export type Prepared = { readonly weather: YearWeatherSteps; readonly able: UnitRows };
+/** What all weather of a place has in common: where its sun stands, and its house's walls worked out. */
+export type Kept = { readonly sun: KeptSun; readonly walls: KeptWalls };
+export const nothingKept = (): Kept => ({ sun: new Map(), walls: new Map() });
 
-export function prepare({ house, unit, step }: RunInputs, year: WeatherYear, kept?: KeptSun): Prepared {
-  const weather = houseWeather(year, Math.min(step, year.stepSeconds), house.horizon, kept);
-  return { weather, able: unitRows(unit, house.pressure, weather) };
+/** Weather laid out in steps, what the unit can do in each of its rows, and what arrays give in it, by what they are. */
+export type Prepared = {
+  readonly weather: YearWeatherSteps;
+  readonly able: UnitRows;
+  readonly kept: Kept;
+  readonly suns: Map<string, Float64Array>;
+};
+
+export function prepare({ house, unit, step }: RunInputs, year: WeatherYear, kept = nothingKept()): Prepared {
+  const weather = houseWeather(year, Math.min(step, year.stepSeconds), house.horizon, kept.sun);
+  return { weather, able: unitRows(unit, house.pressure, weather), kept, suns: new Map() };
+}
+
+/** The same weather with another unit. */
+export const preparedFor = ({ house, unit }: RunInputs, was: Prepared): Prepared => ({
+  ...was,
+  able: unitRows(unit, house.pressure, was.weather),
+});
+
+/** W at the bus by step; arrays of the same kind in the same place are worked out once. */
+function sunOf({ house, power: { arrays } }: RunInputs, { weather, suns }: Prepared): Float64Array {
+  return keptColumn(suns, JSON.stringify([arrays, house.groundReflectance]), () =>
+    sunAtBus(arrays, weather, house.groundReflectance),
+  );
 }
 
 type RunInputs = Omit<PowerYearInputs, 'weather'>;
@@ -92,13 +114,13 @@ type RunInputs = Omit<PowerYearInputs, 'weather'>;
 export function powerRuns(
   inputs: RunInputs,
   year: WeatherYear,
-  { span, prepared }: { readonly span?: Span; readonly prepared?: Prepared } = {},
+  { span, prepared = prepare(inputs, year) }: { readonly span?: Span; readonly prepared?: Prepared } = {},
 ): ReadyRuns {
-  const { weather, able } = prepared ?? prepare(inputs, year);
+  const { weather, able, kept } = prepared;
   const { house, unit, ducts, power } = inputs;
   const stove = power.stove ? [stoveOf(house, weather.monthOfRow.length)] : [];
-  const layout = unitLayout(house, weather, unit, ducts, able, stove);
-  const sun = sunAtBus(power.arrays, weather, house.groundReflectance);
+  const layout = unitLayout(house, weather, unit, ducts, able, { others: stove, kept: kept.walls });
+  const sun = sunOf(inputs, prepared);
   const { steps } = weather;
   const inside = power.battery.place === 'heated';
   const perDay = Math.round(86_400 / steps.stepSeconds);
@@ -106,7 +128,7 @@ export function powerRuns(
   const days = span?.days ?? steps.count / perDay;
   const outside = steps.outdoor[from] ?? 0;
   const wanted = layout.control.heatTo.slice(0, perDay);
-  const fresh = (way: PowerWay, humid: boolean, { raised, rule }: RunWith = {}): PowerLoop => {
+  const fresh = (way: PowerWay, { raised, rule }: RunWith = {}): PowerLoop => {
     const system = systemOf(power, way !== 'without-generator');
     const loop: PowerLoop = {
       layout,
@@ -130,8 +152,6 @@ export function powerRuns(
       lightBelow: power.stove?.lightBelow ?? 0,
       burns: new Uint8Array(1),
       limited: way !== 'unlimited',
-      humid,
-      cooled: new Uint8Array(1),
       parted: new Uint8Array(1),
       inside,
       wanted,
@@ -142,7 +162,7 @@ export function powerRuns(
     if (power.stove) giveAll(loop.state, 1);
     return loop;
   };
-  const run = sharedRuns(fresh, { from, days, perDay, settling }, span === undefined, (record) => ({
+  const run = sharedRuns(fresh, { from, days, perDay, settling }, (record) => ({
     record,
     weather,
     sun,
@@ -150,7 +170,7 @@ export function powerRuns(
   }));
   const outage: Outage = (at, length) => {
     const record = emptyRecord(steps.count);
-    const before = fresh('unlimited', true);
+    const before = fresh('unlimited');
     runTogether(before, at - settling * perDay + steps.count, settling * perDay);
     const warmth = inside ? house.wanted.heating : (steps.outdoor[at] ?? outside);
     runTogether({ ...before, limited: true, power: startPower(before.system, 1, warmth) }, at, length, record);

@@ -13,58 +13,37 @@ export type Days = { readonly from: number; readonly days: number; readonly perD
  */
 type Together = { day: number; readonly loop: PowerLoop; readonly record: PowerRecord };
 
-type Fresh = (way: PowerWay, humid: boolean, given: RunWith) => PowerLoop;
+type Fresh = (way: PowerWay, given: RunWith) => PowerLoop;
 
 /**
- * Runs that share what they have in common, to the bit. As long as power holds nothing back, the house goes as it does
- * with all the power it wants: asked for after the run as it is set up, that run begins where the two part. Where
- * `humid` is not asked for, humidity is left out until a run cools, which is then made again with it.
+ * Runs that share what they have in common, to the bit: as long as power holds nothing back and no stove burns, the house
+ * goes as it does with all the power it wants. Asked for after the run as it is set up, that run begins where they part.
  */
-export function sharedRuns(fresh: Fresh, of: Days, humid: boolean, made: (record: PowerRecord) => PowerRun): PowerRuns {
-  let follows = humid;
+export function sharedRuns(fresh: Fresh, of: Days, made: (record: PowerRecord) => PowerRun): PowerRuns {
   let together: Together | undefined;
-  const once = (way: PowerWay, tell: (done: number) => void, given: RunWith): PowerRecord | undefined => {
+  return (way, tell, given = {}) => {
     const plain = !given.raised && !given.rule && !given.settled;
-    const loop = fresh(way, follows, given);
+    const loop = fresh(way, given);
     const record = emptyRecord(loop.weather.count);
     const before = plain && way === 'unlimited' ? together : undefined;
-    const kept = plain && way === 'with-generator' ? { day: 0, loop: fresh(way, follows, given), record } : undefined;
+    const kept = plain && way === 'with-generator' ? { day: 0, loop: fresh(way, given), record } : undefined;
     if (before) takeOver(before, loop, record, of);
-    if (!runDays(loop, of, before?.day ?? -of.settling, given.settled, record, tell, kept)) return undefined;
+    const keep = (day: number): void => {
+      if (kept && loop.parted[0] === 0) keepState(kept, loop, day);
+    };
+    for (let day = before?.day ?? -of.settling; day < of.days; day++) {
+      keep(day);
+      const start = loop.weather.count + of.from + day * of.perDay;
+      runTogether(loop, start, of.perDay, day < 0 ? given.settled : record);
+      if (day >= 0) tell((day + 1) * of.perDay);
+    }
+    keep(of.days);
     together = kept ?? together;
-    return record;
-  };
-  return (way, tell, given = {}) => {
-    const first = once(way, tell, given);
-    if (first) return made(first);
-    follows = true;
-    together = undefined;
-    return made(once(way, tell, given) ?? emptyRecord(0));
+    return made(record);
   };
 }
 
-/** Runs day after day; false, and no further, where a run that leaves humidity out cools. */
-function runDays(
-  loop: PowerLoop,
-  { from, days, perDay }: Days,
-  first: number,
-  settled: PowerRecord | undefined,
-  record: PowerRecord,
-  tell: (done: number) => void,
-  kept: Together | undefined,
-): boolean {
-  const { count } = loop.weather;
-  for (let day = first; day < days; day++) {
-    if (kept && loop.parted[0] === 0) keep(kept, loop, day);
-    runTogether(loop, count + from + day * perDay, perDay, day < 0 ? settled : record);
-    if (!loop.humid && loop.cooled[0] === 1) return false;
-    if (day >= 0) tell((day + 1) * perDay);
-  }
-  if (kept && loop.parted[0] === 0) keep(kept, loop, days);
-  return true;
-}
-
-function keep(kept: Together, loop: PowerLoop, day: number): void {
+function keepState(kept: Together, loop: PowerLoop, day: number): void {
   kept.day = day;
   copyState(loop.state, kept.loop.state);
   kept.loop.burns.set(loop.burns);

@@ -1,10 +1,9 @@
 import { type WinterMaker, winterMaker } from '../../climate/winters/winterYear.ts';
-import type { KeptSun } from '../../physics/sun/index.ts';
 import { coldMornings } from '../power/coldMornings.ts';
 import { darkSpells } from '../power/darkSpells.ts';
 import { generatorYear } from '../power/generatorYear.ts';
 import { heldBack } from '../power/powerAnswers.ts';
-import { type PowerRun, powerRuns, prepare } from '../power/powerRun.ts';
+import { type Kept, nothingKept, type PowerRun, powerRuns, prepare } from '../power/powerRun.ts';
 import { runInTime } from './runInTime.ts';
 import { replayedHours } from './sizesGrid.ts';
 import type { WintersInputs } from './wintersJob.ts';
@@ -37,7 +36,7 @@ export function winterRows(
   tell: (done: number) => void,
 ): readonly (readonly number[])[] {
   const maker = winterMaker(inputs.winters);
-  const kept: KeptSun = new Map();
+  const kept = nothingKept();
   return Array.from({ length: to - from }, (_, i) => {
     const row = winterRow(inputs, maker, from + i, kept);
     tell(i + 1);
@@ -45,7 +44,7 @@ export function winterRows(
   });
 }
 
-function winterRow(inputs: WintersInputs, maker: WinterMaker, n: number, kept: KeptSun): number[] {
+function winterRow(inputs: WintersInputs, maker: WinterMaker, n: number, kept: Kept): number[] {
   const { power } = inputs;
   const year = maker.year(n);
   const { run } = powerRuns(inputs, year, { span: maker, prepared: prepare(inputs, year, kept) });

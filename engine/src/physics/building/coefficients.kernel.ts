@@ -4,6 +4,7 @@ import { stefanBoltzmann } from '../sun/index.ts';
 import { factor, solveFactored } from './dense.kernel.ts';
 import { setDucts } from './ducts.kernel.ts';
 import { inOpenAir, inZone, isGiven, type Layout, type State } from './layout.ts';
+import { factorVapour } from './moisture.kernel.ts';
 import type { WeatherSteps } from './weatherSteps.ts';
 
 const kelvin = 273.15;
@@ -22,6 +23,7 @@ export function setCoefficients(l: Layout, s: State, w: WeatherSteps, step: numb
   setBalance(l, s);
   factor(s.work.matrix, 2 * l.zones);
   setResponses(l, s);
+  factorVapour(l, s);
   s.work.heldOf[0] = -1;
   s.work.heldOf[1] = row;
 }

@@ -7,7 +7,7 @@ export type { Plane, PlaneSun } from './planeSun.ts';
 export { sunOnPlane } from './planeSun.ts';
 export { BuildingRefused } from './refused.ts';
 export type { RowRecord } from './run.kernel.ts';
-export { stepBuilding, stepHeat } from './run.kernel.ts';
+export { stepBuilding } from './run.kernel.ts';
 export type { RunOptions, Start } from './run.ts';
 export { copyState, runBuilding, startState } from './run.ts';
 export { settleDay } from './settle.ts';

@@ -2,25 +2,18 @@ import { heatOfVapour } from '../air/index.ts';
 import { setCoefficients } from './coefficients.kernel.ts';
 import { controlSystems } from './control.kernel.ts';
 import type { Layout, State } from './layout.ts';
-import { factorVapour, stepMoisture } from './moisture.kernel.ts';
+import { stepMoisture } from './moisture.kernel.ts';
 import { finishStep, solveFree } from './step.kernel.ts';
 import type { WeatherSteps } from './weatherSteps.ts';
 
 /** One step of the whole building; `step` counts in the weather's steps and wraps round the year. */
 export function stepBuilding(l: Layout, s: State, w: WeatherSteps, step: number): void {
   const at = step % l.count;
-  stepHeat(l, s, w, at);
-  if (at % l.perRow === 0) factorVapour(l, s);
-  stepMoisture(l, s, w, at);
-}
-
-/** The same without humidity, for whoever does not ask how damp it is: no heat here hangs on it. */
-export function stepHeat(l: Layout, s: State, w: WeatherSteps, step: number): void {
-  const at = step % l.count;
   if (at % l.perRow === 0) setCoefficients(l, s, w, at);
   solveFree(l, s, w, at);
   controlSystems(l, s, at);
   finishStep(l, s);
+  stepMoisture(l, s, w, at);
 }
 
 /** Means by row of weather: W of heating and cooling by system, °C and kg/kg by zone, W of vapour taken out by zone. */
