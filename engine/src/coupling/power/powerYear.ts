@@ -1,6 +1,7 @@
 import type { WeatherYear } from '../../climate/weather/weatherYear.ts';
+import { weatherOfYear } from '../houseYear/table.ts';
 import { type PowerYear, powerAnswers } from './powerAnswers.ts';
-import { powerRuns } from './powerRun.ts';
+import { powerRuns, type ReadyRuns } from './powerRun.ts';
 import type { PowerYearInputs } from './powerYearJob.ts';
 
 /**
@@ -20,4 +21,12 @@ export function powerYear(
   const unlimited = run('unlimited', told(1));
   const alone = inputs.power.generator ? run('without-generator', told(2)) : asSet;
   return powerAnswers(inputs, { asSet, alone, unlimited });
+}
+
+/** House, unit and power made ready for a year made from months, for those who run the loop themselves. */
+export function powerReady(inputs: PowerYearInputs): ReadyRuns {
+  const none = (): never => {
+    throw new RangeError('only a year made from months can be made ready without its file');
+  };
+  return powerRuns(inputs, weatherOfYear(inputs.weather, none));
 }
