@@ -48,6 +48,7 @@ export { yearsTo } from './coupling/power/helps/fade.ts';
 export type { Help, PowerHelps } from './coupling/power/helps/helpsAnswers.ts';
 export type { HeldBack, PowerYear } from './coupling/power/powerAnswers.ts';
 export type { PowerSizes } from './coupling/power/powerSizes.ts';
+export { powerReady } from './coupling/power/powerYear.ts';
 export type { RunHours, UnitYear } from './coupling/season/unitAnswers.ts';
 export type { Way, Ways } from './coupling/ways/compareWays.ts';
 export { hardSteps } from './coupling/ways/hardSteps.ts';
