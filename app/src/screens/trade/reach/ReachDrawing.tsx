@@ -1,64 +1,124 @@
 import type { TradeResults } from '@kneewall/engine';
-import type { ResolvedProject } from '@kneewall/project';
-import './ReachDrawing.css';
+import type { ReactNode } from 'react';
+import { useRoom } from '../../../look/useRoom.ts';
+import { letterOf, patternId, ReachPatterns } from './ReachPatterns.tsx';
+import { regionPath, roomiest } from './reachShapes.ts';
 
 type Maps = Extract<TradeResults['lineset']['maps'], { ok: true }>['value'];
-type Walls = ResolvedProject['routes']['lineset']['walls'];
-type Number = { readonly likely: number } | { readonly missing: true };
 
-const of = (x: Number): number => ('likely' in x ? x.likely : 0);
+/** m across from the left end and up from the ground. */
+export type Box = { readonly x: number; readonly z: number; readonly width: number; readonly height: number };
 
-/** A wall from outside, in centimetres, the ground at its foot: what is on it, where a unit may be, where it is meant to be. */
+/** A wall in m, with what is on it; the unit as it is meant to be; the height that snow asks for. */
+export type WallPicture = {
+  readonly width: number;
+  readonly height: number;
+  readonly things: readonly Box[];
+  readonly out: { readonly x: number; readonly z: number };
+  readonly unit?: Box;
+  readonly snow?: number;
+};
+
+/** px kept round the wall. */
+const rim = 6;
+
+/** A wall from outside, one pixel of the picture a pixel of the screen; letters and numbers are those of its key. */
 export function ReachDrawing({
+  id,
   map,
-  wall,
-  place,
+  picture,
+  reached,
 }: {
+  id: string;
   map: Maps[number];
-  wall: Walls[string];
-  place?: ResolvedProject['routes']['lineset']['place'];
+  picture: WallPicture;
+  reached: readonly number[];
 }) {
-  const [width, height] = [100 * of(wall.width), 100 * of(wall.height)];
-  const up = (z: number, tall = 0): number => height - 100 * (z + tall);
-  const cell = 100 * map.cell;
+  const [ref, { width, em }] = useRoom<HTMLDivElement>();
+  const per = Math.max(0, width - 2 * rim) / Math.max(0.1, picture.width);
+  const tall = picture.height * per + 2 * rim;
+  const x = (m: number): number => rim + m * per;
+  const y = (m: number): number => tall - rim - m * per;
+  const rectOf = (b: Box) => ({ x: x(b.x), y: y(b.z + b.height), width: b.width * per, height: b.height * per });
   return (
-    <svg
-      className="reach-drawing"
-      viewBox={`-10 -10 ${width + 20} ${height + 20}`}
-      role="img"
-      aria-label="The wall with what is on it, and the regions that each line set reaches. The text below says the same."
-    >
-      <rect x={0} y={0} width={width} height={height} className="reach-wall" />
-      {map.rows.map((row, r) =>
-        row.map(({ from, to, stock }) => (
-          <rect
-            // biome-ignore lint/suspicious/noArrayIndexKey: a row is its place
-            key={`${r} ${from}`}
-            x={from * cell}
-            y={up(r * map.cell, map.cell)}
-            width={(to - from) * cell}
-            height={cell + 0.2}
-            className={`reach-${stock % 4}`}
-          />
-        )),
+    <div className="reach-drawing" ref={ref}>
+      {width > 0 && (
+        <svg
+          viewBox={`0 0 ${width} ${tall}`}
+          width={width}
+          height={tall}
+          role="img"
+          aria-label="The wall with what is on it, and the regions that each line set reaches. The key below says the same."
+        >
+          <ReachPatterns map={id} />
+          <rect {...rectOf({ x: 0, z: 0, width: picture.width, height: picture.height })} className="reach-wall" />
+          {reached.map((stock) => (
+            <path
+              key={stock}
+              d={regionPath(
+                map.rows,
+                stock,
+                (c) => x(c * map.cell),
+                (r) => y(r * map.cell),
+              )}
+              fill={`url(#${patternId(id, stock)})`}
+            />
+          ))}
+          {picture.snow !== undefined && (
+            <line x1={x(0)} x2={x(picture.width)} y1={y(picture.snow)} y2={y(picture.snow)} className="reach-snow" />
+          )}
+          {picture.things.map((thing, i) => (
+            <g key={`${thing.x} ${thing.z}`}>
+              <rect {...rectOf(thing)} className="reach-thing" />
+              <Mark x={x(thing.x + thing.width / 2)} y={y(thing.z + thing.height / 2)} em={em}>
+                {i + 1}
+              </Mark>
+            </g>
+          ))}
+          {reached.map((stock) => {
+            const square = roomiest(map.rows, stock);
+            if (square === undefined) return null;
+            const middle = (cells: number): number => (cells + square.side / 2) * map.cell;
+            return (
+              <Mark key={stock} x={x(middle(square.column))} y={y(middle(square.row))} em={em} plate>
+                {letterOf(stock)}
+              </Mark>
+            );
+          })}
+          <circle cx={x(picture.out.x)} cy={y(picture.out.z)} r={0.4 * em} className="reach-out" />
+          {picture.unit && (
+            <>
+              <rect {...rectOf(picture.unit)} className="reach-unit" />
+              <circle cx={x(picture.unit.x)} cy={y(picture.unit.z)} r={0.3 * em} className="reach-corner" />
+            </>
+          )}
+          <line x1={0} y1={y(0)} x2={width} y2={y(0)} className="reach-ground" />
+        </svg>
       )}
-      {Object.entries(wall.obstacles).map(([id, t]) => (
-        <g key={id}>
-          <rect
-            x={100 * of(t.x)}
-            y={up(of(t.z), of(t.height))}
-            width={100 * of(t.width)}
-            height={100 * of(t.height)}
-            className="reach-thing"
-          />
-          <title>{t.name ?? id}</title>
-        </g>
-      ))}
-      <circle cx={100 * of(wall.outX)} cy={up(of(wall.outZ))} r={7} className="reach-out" />
-      {place && 'likely' in place.x && 'likely' in place.z && (
-        <path d={`M${100 * place.x.likely} ${up(place.z.likely)}l0 -26m0 26l26 0`} className="reach-place" />
-      )}
-      <line x1={-10} y1={height} x2={width + 10} y2={height} className="reach-ground" />
-    </svg>
+    </div>
+  );
+}
+
+/** A letter or number of the key, on a plate of its own where lines run beneath it. */
+function Mark({
+  x,
+  y,
+  em,
+  plate = false,
+  children,
+}: {
+  x: number;
+  y: number;
+  em: number;
+  plate?: boolean;
+  children: ReactNode;
+}) {
+  return (
+    <>
+      {plate && <circle cx={x} cy={y} r={0.7 * em} className="reach-plate" />}
+      <text x={x} y={y + 0.35 * em} className="reach-mark">
+        {children}
+      </text>
+    </>
   );
 }
