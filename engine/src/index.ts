@@ -46,6 +46,7 @@ export type { GridYear } from './coupling/power/grid/gridYear.ts';
 export type { ChangeKind } from './coupling/power/helps/change.ts';
 export { yearsTo } from './coupling/power/helps/fade.ts';
 export type { Help, PowerHelps } from './coupling/power/helps/helpsAnswers.ts';
+export { steps as helpSteps } from './coupling/power/helps/sizes.ts';
 export type { HeldBack, PowerYear } from './coupling/power/powerAnswers.ts';
 export type { PowerSizes } from './coupling/power/powerSizes.ts';
 export { powerReady } from './coupling/power/powerYear.ts';
