@@ -46,7 +46,7 @@ describe('what passes', () => {
   });
 
   it('a tape that may be wrong by more than the spare makes it tight', () => {
-    const wide = { ...n(0.79), low: 0.765, high: 0.8 };
+    const wide = { value: { low: 0.765, likely: 0.79, high: 0.8 }, known: 'measured' };
     expect(found({ [`${hatch}.height`]: wide }, 'passes:hatch/handler').status).toBe('tight');
   });
 
