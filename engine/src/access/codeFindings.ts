@@ -1,13 +1,14 @@
 import { type Given, inOrder, type Missing, type ResolvedProject } from '@kneewall/project';
 import { unresolved } from '../plan/outcome.ts';
+import type { Found } from '../plan/telling.ts';
 import type { WorkingRecorder } from '../plan/working.ts';
-import { answered, entered, type Found, told } from './found.ts';
+import { answered, entered, told } from './found.ts';
+import { hatchLeast } from './passing.ts';
 
 type Routes = ResolvedProject['routes'];
 type Passage = Routes['passages'][string];
 
 /** m. Sources: `access.opening`, `access.passage`, `access.space`. */
-const openingLeast = [0.508, 0.762] as const;
 const passageLeast = [0.559, 0.762] as const;
 const floorLeast = 0.61;
 const lengthMost = 6.096;
@@ -48,7 +49,7 @@ export function codeFindings({ passages, access }: Routes): Found[] {
 const least =
   ([x, y]: readonly [Given | Missing, Given | Missing]) =>
   (rec: WorkingRecorder): number => {
-    const [a, b] = [Number(entered('a', x)(rec)), Number(entered('b', y)(rec))];
+    const [a, b] = [entered('a', x)(rec), entered('b', y)(rec)];
     const value = Math.min(a, b);
     rec.step('least', 'min(a, b)', { a, b }, value, 'm', 'access.space');
     return value;
@@ -57,14 +58,11 @@ const least =
 function ofPassage(id: string, p: Passage): Found[] {
   const kind = 'choice' in p.kind ? p.kind.choice : 'door';
   const handler = 'choice' in p.carries && p.carries.choice !== 'outdoor';
-  if (kind === 'hatch' && handler) return [beyond('opening', id, p, openingLeast, 'access.opening')];
+  if (kind === 'hatch' && handler) return [beyond('opening', id, p, hatchLeast, 'access.opening')];
   if (kind !== 'crawl') return [];
   return [
     beyond('way-size', id, p, passageLeast, 'access.passage'),
-    told({ ...common('way-length', id, p), limit: { max: lengthMost } }, (rec) => {
-      const long = entered('L', p.length)(rec);
-      return long;
-    }),
+    told({ ...common('way-length', id, p), limit: { max: lengthMost } }, entered('L', p.length)),
     told({ ...common('way-floor', id, p), limit: { min: floorLeast } }, entered('w', p.floor)),
   ].filter((f) => !f.draft.id.startsWith('way-length') || !isHigh(p));
 }

@@ -1,7 +1,8 @@
 import { required, unresolved } from '../plan/outcome.ts';
+import { draftsOf, type Found } from '../plan/telling.ts';
 import type { Drafts, PlanView } from '../plan/trade.ts';
 import { codeFindings } from './codeFindings.ts';
-import { type Found, told } from './found.ts';
+import { told } from './found.ts';
 import { liftFindings } from './liftFindings.ts';
 import { spareWanted } from './passing.ts';
 import type { AccessResult, Passing, Way } from './result.ts';
@@ -14,10 +15,7 @@ export function findings(result: AccessResult, { project }: PlanView): Drafts {
     ...codeFindings(project.routes),
     ...liftFindings(result, project.routes.access),
   ];
-  return {
-    drafts: found.map((f) => f.draft),
-    workings: Object.fromEntries(found.map((f) => [f.draft.working, f.working])),
-  };
+  return draftsOf(found);
 }
 
 type Passages = PlanView['project']['routes']['passages'];

@@ -1,26 +1,18 @@
 import type { Given, Missing } from '@kneewall/project';
-import type { Draft } from '../plan/judge.ts';
-import { attempt, unresolved } from '../plan/outcome.ts';
-import { recordWorking, type Working, type WorkingRecorder } from '../plan/working.ts';
+import { unresolved } from '../plan/outcome.ts';
+import { type DraftOf, type Found, telling } from '../plan/telling.ts';
+import type { WorkingRecorder } from '../plan/working.ts';
 
-/** A draft with the working that ends in its value. */
-export type Found = { readonly draft: Draft; readonly working: Working };
-type Of = Omit<Draft, 'value' | 'working'>;
-type Value = Parameters<typeof told>[1];
+type Of = DraftOf & { readonly subject: string };
+type Value = Parameters<ReturnType<typeof telling>>[1];
 
-/** Runs what a finding is worth and keeps how it came about. */
-export function told(
-  of: Of,
-  value: (rec: WorkingRecorder) => number | { low: number; likely: number; high: number },
-): Found {
-  const { recorder, steps } = recordWorking();
-  return { draft: { ...of, value: attempt(() => value(recorder)), working: `access/${of.id}` }, working: steps };
-}
+/** A draft of this trade about its subject. */
+export const told = ({ subject, ...of }: Of, value: Value): Found => telling('access', subject)(of, value);
 
 /** A number of the project, taken down as it is read. */
 export const entered =
-  (symbol: string, field: Given | Missing): Value =>
-  (rec) => {
+  (symbol: string, field: Given | Missing) =>
+  (rec: WorkingRecorder): number => {
     if ('missing' in field) return unresolved('missing', field.path);
     rec.given(symbol, field);
     return field.likely;

@@ -1,6 +1,7 @@
 import type { ResolvedProject } from '@kneewall/project';
 import { required, unresolved } from '../plan/outcome.ts';
-import { answered, entered, type Found, told } from './found.ts';
+import type { Found } from '../plan/telling.ts';
+import { answered, entered, told } from './found.ts';
 import { gravity } from './kernels/rope.ts';
 import type { AccessResult } from './result.ts';
 

@@ -56,6 +56,15 @@ function readings(piece: Sides, passage: Passage): { readonly worse: Scenario; r
   return { worse: sampledScenario(worse), better: sampledScenario(better) };
 }
 
+/** m that codes commonly ask of a hatch to an appliance, short and long. Source: `access.opening`. */
+export const hatchLeast = [0.508, 0.762] as const;
+
+/** The smallest opening for it; of a hatch never less than codes ask. */
+function smallestFor(box: Box, kind: PassageKind): readonly [number, number] {
+  const [long, short] = smallestOpening(box, spareWanted);
+  return kind === 'hatch' ? [Math.max(long, hatchLeast[1]), Math.max(short, hatchLeast[0])] : [long, short];
+}
+
 /** How a piece meets a passage. Ends the enclosing `attempt` where a measure is missing. */
 function passingOf(piece: Sides, passage: Passage, kind: PassageKind): Passing {
   const s = scenario();
@@ -72,7 +81,7 @@ function passingOf(piece: Sides, passage: Passage, kind: PassageKind): Passing {
     pose,
     opening,
     never: straight && neverThrough(box, opening),
-    smallest: smallestOpening(box, spareWanted),
+    smallest: smallestFor(box, kind),
     ...(kind === 'hatch' && pose.spare >= 0 ? { height: heightIn(box, all, opening, s.of(passage.framing)) } : {}),
   };
 }
