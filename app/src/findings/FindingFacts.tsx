@@ -1,5 +1,6 @@
 import type { Finding, Source } from '@kneewall/engine';
 import { nodeAt, pathLabel } from '@kneewall/project';
+import { glued } from '../look/glued.ts';
 import { Quantity } from '../quantity/Quantity.tsx';
 import { RangeTape } from '../quantity/RangeTape.tsx';
 import { printRoute } from '../route/route.ts';
@@ -26,16 +27,16 @@ export function FindingFacts({ finding: f, sources }: { finding: Finding; source
           <strong>Stop and read.</strong> {f.caution}
         </p>
       )}
-      <h2 id="finding-title">{f.what}</h2>
+      <h2 id="finding-title">{glued(f.what)}</h2>
       <FindingValue finding={f} />
       <dl className="finding-facts">
         <div>
           <dt>Why it matters</dt>
-          <dd>{f.why}</dd>
+          <dd>{glued(f.why)}</dd>
         </div>
         <div>
           <dt>What would mend it</dt>
-          <dd>{f.mend}</dd>
+          <dd>{glued(f.mend)}</dd>
         </div>
         <Needs needs={f.needs ?? []} />
         <div>

@@ -1,4 +1,5 @@
 import type { Finding } from '@kneewall/engine';
+import { glued } from '../look/glued.ts';
 import { goTo, useRoute } from '../route/route.ts';
 import { consequenceWord, tradeTitle } from '../words/words.ts';
 import { StatusMark } from './StatusMark.tsx';
@@ -16,8 +17,8 @@ export function FindingLine({ finding, trade = true }: { finding: Finding; trade
     >
       <StatusMark status={finding.status} />
       <span className="finding-words">
-        <span className="finding-what">{finding.what}</span>
-        {finding.status !== 'ok' && <span className="finding-mend">{finding.mend}</span>}
+        <span className="finding-what">{glued(finding.what)}</span>
+        {finding.status !== 'ok' && <span className="finding-mend">{glued(finding.mend)}</span>}
       </span>
       <span className="finding-tags">
         {finding.status !== 'ok' && (

@@ -17,9 +17,12 @@ export function QuantityBoxes({ id, meta, kind, draft, barred }: Props) {
   const { texts, read, typing } = draft;
   const ranged = texts.low !== undefined;
   const keys = ranged ? (['low', 'likely', 'high'] as const) : (['likely'] as const);
+  const long = keys.some((key) => (texts[key]?.length ?? 0) > 7);
   const wrong = typing && (read.state === 'refused' || read.state === 'ambiguous') ? read.at : undefined;
   return (
-    <div className={`quantity-boxes ${ranged ? 'ranged' : ''}`}>
+    <div
+      className={`quantity-boxes ${ranged ? 'ranged' : ''} ${long ? 'long' : ''} ${unit.length > 6 ? 'wide-unit' : ''}`}
+    >
       {keys.map((key) => (
         <span key={key} className="quantity-box">
           {ranged && <span className="quantity-end">{`${key} ${unit}`}</span>}

@@ -9,23 +9,41 @@ export type TrapSizes = {
   readonly outer: number;
 };
 
-/** A measure to draw: from one height to another beside the trap. */
-export type Measure = { readonly id: 'drop' | 'seal'; readonly from: number; readonly to: number; readonly at: number };
+/** A measure to draw: from one height to another beside the trap; its words end at `words`. */
+export type Measure = {
+  readonly id: 'drop' | 'seal';
+  readonly from: number;
+  readonly to: number;
+  readonly at: number;
+  readonly words: number;
+};
 
-/** Centre lines of the pipe, the water standing in it with the unit off, its measures, and what is named where. */
+/** A word on the drawing, and which part of it stands at its spot. */
+export type Name = { readonly at: Spot; readonly text: string; readonly anchor: 'start' | 'middle' | 'end' };
+
+/**
+ * Centre lines of the pipe and of its bore, which runs out of every open end; the cabinet's corner, the water standing in
+ * the trap with the unit off, its measures, and what is named where.
+ */
 export type TrapPicture = {
   readonly pipe: readonly (readonly Spot[])[];
+  readonly bore: readonly (readonly Spot[])[];
+  readonly cabinet: readonly Spot[];
   readonly water: readonly Spot[];
   readonly measures: readonly Measure[];
-  readonly names: readonly { readonly at: Spot; readonly text: string }[];
+  readonly names: readonly Name[];
   readonly box: { readonly left: number; readonly right: number; readonly top: number; readonly bottom: number };
 };
 
 /** mm from the cabinet to the first leg, between the legs, from the vent to the end, and of clean-outs above the pipe. */
 const stub = 33;
 const apart = 45;
-const beyond = 84;
+const beyond = 72;
 const cleanOut = 28;
+/** mm that the bore is drawn past an open end, so that no hairline of the wall is left there. */
+const past = 1;
+/** mm left of the cabinet's wall that measures and the cabinet's name take. */
+const aside = 52;
 
 /**
  * The trap from the side, to scale. The drop reaches from the underside of the cabinet's outlet to that of the trap's own;
@@ -38,28 +56,35 @@ export function trapPicture({ drop, seal, inner, outer }: TrapSizes): TrapPictur
   const vent = second + 45;
   const end = second + beyond;
   const ventTop = -(inner + 22);
+  const through: readonly Spot[] = [
+    [first, 0],
+    [first, bottom],
+    [second, bottom],
+    [second, drop],
+  ];
+  const fall = (x: number): Spot => [x, drop + (x - second) / 96];
+  const branches = (open: number): readonly (readonly Spot[])[] => [
+    [[-open, 0], ...through, fall(end + open)],
+    [
+      [first, 0],
+      [first, -cleanOut - open],
+    ],
+    [
+      [second, drop],
+      [second, drop - cleanOut - open],
+    ],
+    [
+      [vent, drop],
+      [vent, ventTop - open],
+    ],
+  ];
   return {
-    pipe: [
-      [
-        [0, 0],
-        [first, 0],
-        [first, bottom],
-        [second, bottom],
-        [second, drop],
-        [end, drop + beyond / 96],
-      ],
-      [
-        [first, 0],
-        [first, -cleanOut],
-      ],
-      [
-        [second, drop],
-        [second, drop - cleanOut],
-      ],
-      [
-        [vent, drop],
-        [vent, ventTop],
-      ],
+    pipe: branches(0),
+    bore: branches(past),
+    cabinet: [
+      [0, -outer - 14],
+      [0, outer / 2 + 4],
+      [-aside, outer / 2 + 4],
     ],
     water: [
       [first - half, drop + half],
@@ -72,16 +97,17 @@ export function trapPicture({ drop, seal, inner, outer }: TrapSizes): TrapPictur
       [first + half, drop + half],
     ],
     measures: [
-      { id: 'drop', from: half, to: drop + half, at: first - half - 16 },
-      { id: 'seal', from: drop + half, to: drop + half + seal, at: first - half - 16 },
+      { id: 'drop', from: half, to: drop + half, at: 7, words: 2 },
+      { id: 'seal', from: drop + half, to: drop + half + seal, at: 7, words: 2 },
     ],
     names: [
-      { at: [first + outer / 2 + 2, -cleanOut + 6], text: 'clean-out' },
-      { at: [second + outer / 2 + 2, drop - cleanOut + 4], text: 'clean-out' },
-      { at: [vent + outer / 2 + 2, ventTop + 6], text: 'open vent' },
-      { at: [end - 16, drop + outer / 2 + 8], text: 'to the drain' },
-      { at: [2, -outer / 2 - 3], text: 'cabinet' },
+      { at: [first, -cleanOut - 4], text: 'clean-out', anchor: 'middle' },
+      { at: [second, drop - cleanOut - 4], text: 'clean-out', anchor: 'middle' },
+      { at: [vent, ventTop - 4], text: 'open vent', anchor: 'middle' },
+      { at: [end, drop + outer / 2 + 10], text: 'to the drain', anchor: 'end' },
+      { at: [(first + second) / 2, bottom + 3], text: 'water', anchor: 'middle' },
+      { at: [-4, 0], text: 'cabinet', anchor: 'end' },
     ],
-    box: { left: -12, right: end + 8, top: ventTop - 6, bottom: bottom + outer + 8 },
+    box: { left: -aside, right: end + 3, top: ventTop - 14, bottom: bottom + outer / 2 + 4 },
   };
 }

@@ -8,7 +8,7 @@ import { type TrapPicture, trapPicture } from './trapPicture.ts';
 
 const style = [
   '.pipe{fill:none;stroke:#000;stroke-linejoin:round}.bore{fill:none;stroke:#fff;stroke-linejoin:round}',
-  '.water{fill:#ccc}.measure{stroke:#000;stroke-width:.3}.casing{stroke:#000;stroke-width:1}',
+  '.water{fill:#ccc}.measure{stroke:#000;stroke-width:.3}.casing{fill:none;stroke:#000;stroke-width:1}',
 ].join('');
 /** mm of a pipe's wall. */
 const wall = 3;
@@ -51,12 +51,14 @@ export function trapSvg(plan: Plan, project: Project, units: System): string | u
     element(
       'g',
       { transform: `translate(${x.toFixed(2)} ${y.toFixed(2)})` },
+      element('polyline', { points: pointsOf(picture.cabinet), class: 'casing' }),
       ...picture.pipe.map((p) => line(p, 'pipe', outer)),
-      ...picture.pipe.map((p) => line(p, 'bore', inner)),
+      ...picture.bore.map((p) => line(p, 'bore', inner)),
       element('polygon', { points: pointsOf(picture.water), class: 'water' }),
-      element('line', { x1: 0, y1: -outer - 14, x2: 0, y2: picture.box.bottom - 6, class: 'casing' }),
       ...picture.measures.map((m) => measure(m, units)),
-      ...picture.names.map(({ at, text }) => element('text', { x: at[0], y: at[1] }, words(text))),
+      ...picture.names.map(({ at, text, anchor }) =>
+        element('text', { x: at[0], y: at[1], 'text-anchor': anchor }, words(text)),
+      ),
     ),
     printBars(margin + 2, paper.height - margin - notesHeight(notes) - 16),
     ...notesAt(paper.height - margin - notesHeight(notes) - 2, notes, 2),
@@ -66,16 +68,16 @@ export function trapSvg(plan: Plan, project: Project, units: System): string | u
 const line = (points: TrapPicture['pipe'][number], kind: string, width: number): Svg =>
   element('polyline', { points: pointsOf(points), class: kind, 'stroke-width': width });
 
-function measure({ id, from, to, at }: TrapPicture['measures'][number], units: System): Svg {
-  const says = printQuantity((to - from) / 1000, 'length', units);
-  const tick = (y: number): Svg => element('line', { x1: at - 2, y1: y, x2: at + 10, y2: y, class: 'measure' });
+function measure({ id, from, to, at, words: ends }: TrapPicture['measures'][number], units: System): Svg {
+  const says = `${id} ${printQuantity((to - from) / 1000, 'length', units)}`;
+  const tick = (y: number): Svg => element('line', { x1: at - 2, y1: y, x2: at + 12, y2: y, class: 'measure' });
   return element(
     'g',
     { class: 'of', 'data-measure': id, 'data-mm': to - from },
     element('line', { x1: at, y1: from, x2: at, y2: to, class: 'measure' }),
     tick(from),
     tick(to),
-    element('text', { x: at + 1.5, y: (from + to) / 2 + 1 }, words(says)),
+    element('text', { x: ends, y: (from + to) / 2 + 1, 'text-anchor': 'end' }, words(says)),
   );
 }
 

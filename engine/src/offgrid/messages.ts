@@ -115,7 +115,7 @@ const say: Readonly<Record<string, Say>> = {
         ? doneForOne
         : fact(j, 'heater') > 0
           ? 'The heater is too small for the box, or starves with the battery: insulate the box first.'
-          : `Put them into an insulated box with a small heater, or into a heated room where the fire code allows it.${has(j, 'boxed') ? ` A box of 50 mm of foam with a heater of ${print.quantity(150, 'electric-power')} leaves ${fact(j, 'boxed')} such mornings${has(j, 'boxedHours') ? ` and ${print.inUnit(fact(j, 'boxedHours'), 'time', 'h')} of generator` : ''}.` : ''}`,
+          : `Put them into an insulated box with a small heater, or into a heated room where the fire code allows it.${has(j, 'boxed') ? ` A box of 50 mm (2 in) of foam with a heater of ${print.quantity(150, 'electric-power')} leaves ${fact(j, 'boxed')} such mornings${has(j, 'boxedHours') ? ` and ${print.inUnit(fact(j, 'boxedHours'), 'time', 'h')} of generator` : ''}.` : ''}`,
     caution: gas,
   }),
   'battery-life': (j, print) => ({

@@ -4,13 +4,14 @@ import type { HoldPointView } from './plan.ts';
 
 const statusOrder: readonly Status[] = ['fails', 'tight', 'unknown', 'ok'];
 
-/** Harm first, then what fails before what is tight, unknown and fine; equal ones by id. */
+/** Harm first, then what fails before what is tight, unknown and fine; equal ones by how soon they matter, then by id. */
 export function worstFirst(a: Mark, b: Mark): number {
   const open = (f: Mark) => (f.status === 'ok' ? 1 : 0);
   return (
     open(a) - open(b) ||
     consequenceWords.indexOf(a.consequence) - consequenceWords.indexOf(b.consequence) ||
     statusOrder.indexOf(a.status) - statusOrder.indexOf(b.status) ||
+    holdPointWords.indexOf(a.holdPoint) - holdPointWords.indexOf(b.holdPoint) ||
     (a.id < b.id ? -1 : a.id > b.id ? 1 : 0)
   );
 }

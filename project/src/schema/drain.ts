@@ -48,7 +48,7 @@ export const drain = group(
     ),
     size: quantity('length', {
       label: 'Inner diameter of the pipe',
-      help: 'Three-quarter-inch plastic pipe measures 20.9 mm inside.',
+      help: 'Three-quarter-inch plastic pipe measures 20.9 mm inside, 13/16 in.',
       default: 0.0209,
       plausible: { min: 0.008, max: 0.06 },
       possible: { min: 0.001 },

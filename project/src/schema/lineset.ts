@@ -87,7 +87,7 @@ export const lineset = group(
       },
       { label: 'Where the outdoor unit is to be' },
     ),
-    run: optional('Length of the way drawn', 60, 'Only where no wall is drawn: the whole way between the units.'),
+    run: optional('Length of the line', 60, 'Only where no place on a wall is given: the whole way between the units.'),
     rise: optional('Height between the two units', 30),
     slack: usual(
       'Spare to have in hand',

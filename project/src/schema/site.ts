@@ -81,7 +81,7 @@ export const site = group(
     }),
     groundReflectance: quantity('fraction', {
       label: 'Ground brightness',
-      help: 'Grass is about 0.2; old snow 0.5, fresh snow 0.8.',
+      help: 'Grass sends back about 20 % of the light; old snow 50, fresh snow 80.',
       default: { low: 0.15, likely: 0.2, high: 0.3 },
       plausible: { min: 0.05, max: 0.9 },
       possible: { min: 0, max: 1 },

@@ -112,7 +112,7 @@ function Room({ room, name, season, governs }: RoomProps) {
         {room.balanced === undefined ? 'wants none' : <Quantity value={room.balanced} kind="fraction" />} (
         <Quantity value={room.flow} kind="flow" />)
       </td>
-      <td>
+      <td className="long">
         {dampers.map((setting) => (
           <div key={setting.place.id}>{damperWords(setting, print)}</div>
         ))}

@@ -27,7 +27,7 @@ export function CircuitResultSheets({ result }: { result: Circuit }) {
         {({ name }) => (
           <>
             <p className="lead">
-              For {name}, at <Quantity value={result.voltage} kind="voltage" />.
+              For “{name}”, at <Quantity value={result.voltage} kind="voltage" />.
             </p>
             <WireLadder result={result} />
             <InNumbers result={result} />

@@ -1,4 +1,4 @@
-import { type TrapPicture, trapOf, trapSvg } from '@kneewall/documents';
+import { trapOf, trapSvg } from '@kneewall/documents';
 import type { Plan, TradeResults } from '@kneewall/engine';
 import { handOver } from '../../files/saveFile.ts';
 import { Button } from '../../look/Button.tsx';
@@ -6,7 +6,7 @@ import { Sheet } from '../../look/Sheet.tsx';
 import { Quantity } from '../../quantity/Quantity.tsx';
 import { useSession, useUnits } from '../../services.ts';
 import { OutcomeOr } from './OutcomeOr.tsx';
-import './TrapDrawing.css';
+import { TrapDrawing } from './TrapDrawing.tsx';
 
 type Condensate = TradeResults['condensate'];
 
@@ -39,40 +39,5 @@ export function CondensateResultSheets({ result, plan }: { result: Condensate; p
         )}
       </OutcomeOr>
     </Sheet>
-  );
-}
-
-const pointsOf = (points: readonly (readonly [number, number])[]): string => points.map((p) => p.join(',')).join(' ');
-
-function TrapDrawing({ picture, inner, outer }: { picture: TrapPicture; inner: number; outer: number }) {
-  const { left, right, top, bottom } = picture.box;
-  return (
-    <svg
-      className="trap-drawing"
-      viewBox={`${left} ${top} ${right - left} ${bottom - top}`}
-      role="img"
-      aria-label="The trap from the side: down from the cabinet, across under standing water, up to a lower outlet, then an open vent and the drain."
-    >
-      {picture.pipe.map((p) => (
-        <polyline key={`pipe ${pointsOf(p)}`} points={pointsOf(p)} className="trap-pipe" strokeWidth={outer} />
-      ))}
-      {picture.pipe.map((p) => (
-        <polyline key={`bore ${pointsOf(p)}`} points={pointsOf(p)} className="trap-bore" strokeWidth={inner} />
-      ))}
-      <polygon points={pointsOf(picture.water)} className="trap-water" />
-      <line x1={0} y1={-outer - 14} x2={0} y2={bottom - 6} className="trap-casing" />
-      {picture.measures.map((m) => (
-        <path
-          key={m.id}
-          d={`M${m.at - 2} ${m.from}h12M${m.at} ${m.from}V${m.to}M${m.at - 2} ${m.to}h12`}
-          className="trap-measure"
-        />
-      ))}
-      {picture.names.map(({ at, text }) => (
-        <text key={`${text} ${at[0]}`} x={at[0]} y={at[1]}>
-          {text}
-        </text>
-      ))}
-    </svg>
   );
 }

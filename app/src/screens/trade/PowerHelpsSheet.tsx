@@ -2,7 +2,7 @@ import type { Help, Plan, PowerHelps } from '@kneewall/engine';
 import { Scroll } from '../../look/Scroll.tsx';
 import { Sheet } from '../../look/Sheet.tsx';
 import { Quantity, QuantityRange } from '../../quantity/Quantity.tsx';
-import { useSession } from '../../services.ts';
+import { useSession, useUnits } from '../../services.ts';
 import { helpWords } from './helpWords.ts';
 import { JobOffer } from './JobOffer.tsx';
 import { OutcomeOr } from './OutcomeOr.tsx';
@@ -27,6 +27,7 @@ export function PowerHelpsSheet({ outcome, own }: { outcome: Plan['season']['pow
 
 function Helps({ helps, own }: { helps: PowerHelps; own: boolean }) {
   const project = useSession((s) => s.project);
+  const units = useUnits();
   const title = own
     ? 'Each alone, the cheapest hour of generator saved first'
     : 'Each alone, the cheapest hour of heat first';
@@ -34,7 +35,7 @@ function Helps({ helps, own }: { helps: PowerHelps; own: boolean }) {
     <>
       <OneKilowatt helps={helps} own={own} />
       <Scroll label={title}>
-        <table className="table named">
+        <table className="table">
           <caption>{title}</caption>
           <thead>
             <tr>
@@ -49,7 +50,7 @@ function Helps({ helps, own }: { helps: PowerHelps; own: boolean }) {
             {helps.ranked.map((help) => (
               <tr key={`${help.kind} ${help.of ?? ''}`}>
                 <th scope="row">
-                  {helpWords(help, project)}
+                  {helpWords(help, project, units)}
                   {help.kind === 'stove-days' && (
                     <>
                       {' '}

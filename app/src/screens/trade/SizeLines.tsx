@@ -118,7 +118,10 @@ function Ticks({
   const times = [1, 2, 3, 4].filter((m) => m * own <= (values.at(-1) ?? 0) + 1e-9);
   return times.map((m) => {
     const place = at(stepOf(values, m * own));
-    const words = printQuantity(m * own, kind, units, { significant: 3 });
+    const words = printQuantity(m * own, kind, units, {
+      significant: 3,
+      ...(kind === 'electric-power' ? { unit: 'kW' } : {}),
+    });
     const bottom = tall - room.bottom;
     return side === 'below' ? (
       <g key={m}>

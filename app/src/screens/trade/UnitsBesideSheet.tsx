@@ -28,7 +28,7 @@ export function UnitsBesideSheet({ plan }: { plan: Plan }) {
   return (
     <Sheet title="The candidates on this power">
       <Scroll label="The candidates on this power">
-        <table className="table named">
+        <table className="table">
           <thead>
             <tr>
               {[

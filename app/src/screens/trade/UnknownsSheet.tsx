@@ -75,7 +75,7 @@ function Found({ study, totals }: { study: Study; totals: Loads['totals'] }) {
                     <td>
                       <Quantity value={u.decides} kind="fraction" significant={2} />
                     </td>
-                    <td>{way ? `${way.how}, about ${way.minutes} minutes` : 'Measure it'}</td>
+                    <td className="long">{way ? `${way.how}, about ${way.minutes} minutes` : 'Measure it'}</td>
                   </tr>
                 );
               })}

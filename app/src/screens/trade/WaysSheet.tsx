@@ -26,7 +26,7 @@ export function WaysSheet({ outcome }: { outcome: Plan['season']['ways'] }) {
           const generator = ways.some((w) => w.generator !== undefined);
           return (
             <>
-              <Scroll label="Ways to go with the ducts">
+              <Scroll label="Ways to go with the ducts" stacked>
                 <table className="table">
                   <thead>
                     <tr>
@@ -101,7 +101,7 @@ function Row({ way, room, generator }: { way: Way; room: string; generator: bool
       {generator && <td>{way.generator === undefined ? '' : `${Math.round(way.generator)} hours`}</td>}
       <td>{way.coldest.hours < 1 ? 'none' : `${room}, ${Math.round(way.coldest.hours)} hours`}</td>
       <td>{way.cost.high > 0 ? <QuantityRange range={way.cost} kind="money" /> : 'nothing'}</td>
-      <td>{hardSteps[way.id] ?? ''}</td>
+      <td className="long">{hardSteps[way.id] ?? ''}</td>
     </tr>
   );
 }

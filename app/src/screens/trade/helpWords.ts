@@ -1,5 +1,5 @@
-import type { ChangeKind, Help } from '@kneewall/engine';
-import type { Project } from '@kneewall/project';
+import { type ChangeKind, type Help, helpSteps } from '@kneewall/engine';
+import { type Project, printQuantity, type System } from '@kneewall/project';
 
 const words: Readonly<Record<ChangeKind, string>> = {
   panels: 'A kilowatt more of panels on',
@@ -9,8 +9,8 @@ const words: Readonly<Record<ChangeKind, string>> = {
   generator: 'A generator and charger half as large again',
   'warm-box': 'The battery in a warm box',
   indoors: 'The battery in a heated room',
-  cooler: 'The house kept cooler by 2 K (3.6 °F)',
-  setback: 'Nights cooler by 3 K (5.4 °F)',
+  cooler: 'The house kept cooler by',
+  setback: 'Nights cooler by',
   'stove-days': 'A stove tended on the 20 darkest days, the unit at its lowest speed',
   seal: 'Seal the leaks',
   ceiling: 'Insulate the ceilings',
@@ -21,10 +21,12 @@ const words: Readonly<Record<ChangeKind, string>> = {
   aged: 'An aged battery',
 };
 
-/** What a change is, with the person's own names. */
-export function helpWords({ kind, of = '', amount = 0 }: Help, project: Project | undefined): string {
+/** What a change is, with the person's own names and units. */
+export function helpWords({ kind, of = '', amount = 0 }: Help, project: Project | undefined, units: System): string {
   if (kind === 'panels') return `${words.panels} “${project?.power?.arrays?.[of]?.name ?? of}”`;
   if (kind === 'steep') return `${words.steep} ${Math.round(amount)}°`;
   if (kind === 'unit') return `${words.unit} “${project?.candidates?.[of]?.name ?? of}”`;
+  if (kind === 'cooler' || kind === 'setback')
+    return `${words[kind]} ${printQuantity(helpSteps[kind], 'temperature-difference', units)}`;
   return words[kind];
 }

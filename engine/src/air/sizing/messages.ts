@@ -24,7 +24,7 @@ export function sizingSentence(d: DuctSizing, print: Printer): string {
       ? 'Every duct is drawn in its best stocked size.'
       : `${d.changed.length === 1 ? 'One duct' : `${d.changed.length} ducts`} should be another size.`;
   const uses = `${print.quantity(totals.pressure, 'pressure')} of the ${print.quantity(sizing.budget, 'pressure')} there is for ducts and registers`;
-  return `${first} The stocked choice that takes ${goalWords[sizing.goal]} uses ${uses}, and ${totalWords(d, totals, print)} for what is still to be bought. ${proofWords(sizing.proof, sizing.goal, print)}`;
+  return `${first} The stocked choice that takes ${goalWords[sizing.goal]} uses ${uses}. What is still to be bought takes ${totalWords(d, totals, print)}. ${proofWords(sizing.proof, sizing.goal, print)}`;
 }
 
 /** The cost of the choice, with its range where prices or hours were entered as ranges. */
