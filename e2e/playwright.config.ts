@@ -11,14 +11,14 @@ export default defineConfig({
   testMatch: '*.spec.ts',
   workers: 1,
   fullyParallel: false,
-  timeout: 60_000,
-  expect: { timeout: 10_000 },
+  timeout: 240_000,
+  expect: { timeout: 20_000 },
   reporter: [['list']],
   outputDir: './test-results',
   use: {
     browserName: 'chromium',
     headless: true,
-    actionTimeout: 10_000,
+    actionTimeout: 20_000,
     launchOptions: {
       ...(executablePath === undefined ? {} : { executablePath }),
       args: [

@@ -12,7 +12,8 @@ await build({
   platform: 'node',
   format: 'esm',
   target: 'node20',
-  external: ['epanet-js', 'psychrolib'],
+  // What loads a file that lies beside it cannot be bundled.
+  external: ['epanet-js', 'highs', 'psychrolib'],
   logLevel: 'warning',
 });
 process.exit(run(process.execPath, [out, ...process.argv.slice(2)]));

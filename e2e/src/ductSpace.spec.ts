@@ -26,6 +26,6 @@ test('a bay in feet and inches, and a kind that is wanted, bear on the sizes; a 
   await box(page, `${bath}.passes`).selectOption('bay');
   await settled(page);
   const sizes = page.locator('section', { has: page.getByRole('heading', { name: 'Sizes', exact: true }) });
-  await expect(sizes).toContainText('Through the bay of “To the bath”, 9 1/4" deep', { timeout: 30_000 });
+  await expect(sizes).toContainText('Through the bay of “To the bath”, 9 1/4" deep', { timeout: 90_000 });
   await expect(sizes).toContainText('4" flexible');
 });

@@ -57,7 +57,7 @@ test('last winter’s fuel narrows the answer; a contradiction is shown beside i
   await page.evaluate(() => {
     location.hash = '#/trade/loads';
   });
-  await expect(page.getByText('The hot day is worst at')).toBeVisible({ timeout: 30_000 });
+  await expect(page.getByText('The hot day is worst at')).toBeVisible({ timeout: 90_000 });
   await page.goBack();
   const answer = page.locator('.first-answer');
   const wide = await answer.locator('.range-tape').first().textContent();

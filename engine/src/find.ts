@@ -68,16 +68,8 @@ export const marksOf = ({ trades }: Found): Mark[] =>
 function designAll(project: Project, results: Results, memo: Memo): Designs {
   const designs: Designs = {};
   for (const finder of finders) {
-    const upstream = finder.after.map((id) => designs[id]);
-    const blind = upstream.find((u) => u && 'fault' in u);
-    const seen = resultsSeen(finder, project, results);
-    const inputs = [
-      ...partsRead(project, finder.reads),
-      ...upstream.map((u) => (u && 'value' in u ? u.value : undefined)),
-      ...Object.values(seen),
-    ];
-    const designed = blind ?? remembered(memo, finder.id, inputs, () => designOne(finder, project, designs, seen));
-    designs[finder.id] = learned(finder, designed, results, memo);
+    const blind = finder.after.map((id) => designs[id]).find((u) => u && 'fault' in u);
+    designs[finder.id] = blind ?? learned(finder, designOne(finder, project, designs, results, memo), results, memo);
   }
   return designs;
 }
@@ -105,15 +97,32 @@ function learned(
 const resultsSeen = (finder: AnyFinder, project: Project, results: Results): Results =>
   Object.fromEntries((finder.looksUp?.(project) ?? []).map((key) => [key, results[key]]));
 
-function designOne(finder: AnyFinder, project: Project, designs: Designs, results: Results): Attempted<Result> {
+/** A trade's design and what it adds to it, each done again only when something changed that it reads. */
+function designOne(
+  finder: AnyFinder,
+  project: Project,
+  designs: Designs,
+  results: Results,
+  memo: Memo,
+): Attempted<Result> {
   const upstream = Object.fromEntries(
     finder.after.map((id) => {
       const design = designs[id];
       return [id, design && 'value' in design ? design.value : undefined];
     }),
   ) as TradeResults;
-  return attempted(() =>
-    finder.design({ project: resolveProject(onlyParts(project, finder.reads)), upstream, results }),
+  const seen = resultsSeen(finder, project, results);
+  const inputs = [...partsRead(project, finder.reads), ...Object.values(upstream), ...Object.values(seen)];
+  const input = (reads: readonly string[]) => ({
+    project: resolveProject(onlyParts(project, reads)),
+    upstream,
+    results: seen,
+  });
+  const designed = remembered(memo, finder.id, inputs, () => attempted(() => finder.design(input(finder.reads))));
+  if ('fault' in designed || !finder.add) return designed;
+  const { addsFrom = [] } = finder;
+  return remembered(memo, `add:${finder.id}`, [designed, ...partsRead(project, addsFrom)], () =>
+    attempted(() => finder.add?.(designed.value, input([...finder.reads, ...addsFrom])) ?? designed.value),
   );
 }
 
@@ -122,8 +131,11 @@ function agreed(project: Project, resolved: ResolvedProject, good: Partial<Trade
   if (!climate || !loads || !equipment || !air) return noAgreement;
   const { of } = scenario();
   const { heating, cooling, humidity } = resolved.house.setpoints;
-  return remembered(memo, 'agreement', [climate, loads, equipment, air, project.house?.setpoints], () =>
-    agree({ climate, loads, equipment, air }, { heating: of(heating), cooling: of(cooling), humidity: of(humidity) }),
+  return remembered(memo, 'agreement', [climate, loads, equipment, air.model, project.house?.setpoints], () =>
+    agree(
+      { climate, loads, equipment, ducts: air.model },
+      { heating: of(heating), cooling: of(cooling), humidity: of(humidity) },
+    ),
   );
 }
 
@@ -137,7 +149,7 @@ function throughYear(
 ): ReturnType<typeof seasonFrom> {
   const { climate, equipment, air, offgrid } = good;
   if (!climate) return seasonFrom(noSeasonJobs, results);
-  const read = [project.house, project.site, climate, equipment, air, offgrid];
+  const read = [project.house, project.site, climate, equipment, air?.model, air?.flows, air?.sizing, offgrid];
   const jobs = remembered(memo, 'season jobs', read, () => {
     try {
       const house = remembered(memo, 'house case', [project.house, project.site, climate], () =>
@@ -173,7 +185,11 @@ function judgeOne(
 /** What a judged trade may look at; while none of it moves its findings stand. */
 const seenBy = ({ looksAt }: AnyFinder, project: Project, view: PlanView): unknown[] =>
   looksAt
-    ? [...partsRead(project, looksAt.reads), ...looksAt.trades.map((id) => view.trades[id])]
+    ? [
+        ...partsRead(project, looksAt.reads),
+        ...looksAt.trades.map((id) => view.trades[id]),
+        looksAt.agreement ? view.agreement : undefined,
+      ]
     : [view.project, ...Object.values(view.trades), view.agreement, view.season];
 
 /** The view with everything taken out that a trade does not say it looks at, so that it cannot. */
@@ -182,7 +198,7 @@ function onlyView({ looksAt }: AnyFinder, project: Project, view: PlanView): Pla
   return {
     project: resolveProject(onlyParts(project, looksAt.reads)),
     trades: Object.fromEntries(looksAt.trades.map((id) => [id, view.trades[id]])) as PlanView['trades'],
-    agreement: noAgreement,
+    agreement: looksAt.agreement ? view.agreement : noAgreement,
     season: noSeason,
   };
 }

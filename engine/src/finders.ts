@@ -1,4 +1,5 @@
 import type { TradeId } from '@kneewall/project';
+import { accessFinder } from './access/finder.ts';
 import { airFinder } from './air/finder.ts';
 import { circuitFinder } from './circuit/finder.ts';
 import { climateFinder } from './climate/finder.ts';
@@ -23,6 +24,7 @@ export const finders: readonly AnyFinder[] = [
   linesetFinder,
   circuitFinder,
   offgridFinder,
+  accessFinder,
 ] as unknown as readonly AnyFinder[];
 
 export const builtTrades: readonly TradeId[] = finders.map((f) => f.id);

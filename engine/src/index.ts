@@ -49,6 +49,7 @@ export type { Help, PowerHelps } from './coupling/power/helps/helpsAnswers.ts';
 export { steps as helpSteps } from './coupling/power/helps/sizes.ts';
 export type { HeldBack, PowerYear } from './coupling/power/powerAnswers.ts';
 export type { PowerSizes } from './coupling/power/powerSizes.ts';
+export { powerReady } from './coupling/power/powerYear.ts';
 export type { RunHours, UnitYear } from './coupling/season/unitAnswers.ts';
 export type { Way, Ways } from './coupling/ways/compareWays.ts';
 export { hardSteps } from './coupling/ways/hardSteps.ts';

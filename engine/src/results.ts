@@ -1,3 +1,4 @@
+import type { AccessResult } from './access/result.ts';
 import type { AirResult } from './air/result.ts';
 import type { CircuitResult } from './circuit/result.ts';
 import type { ClimateResult } from './climate/result.ts';
@@ -17,4 +18,5 @@ export type TradeResults = {
   readonly lineset: LinesetResult;
   readonly circuit: CircuitResult;
   readonly offgrid: OffgridResult;
+  readonly access: AccessResult;
 };

@@ -1,3 +1,4 @@
+import { accessTeller } from './access/teller.ts';
 import { airTeller } from './air/teller.ts';
 import { circuitTeller } from './circuit/teller.ts';
 import { climateTeller } from './climate/teller.ts';
@@ -22,6 +23,7 @@ export const tellers = {
   lineset: linesetTeller,
   circuit: circuitTeller,
   offgrid: offgridTeller,
+  access: accessTeller,
 } satisfies { readonly [Id in keyof TradeResults]: Teller<Id> } as unknown as Readonly<
   Record<keyof TradeResults, AnyTeller>
 >;

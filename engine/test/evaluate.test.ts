@@ -14,13 +14,15 @@ const measured = (value: number) => ({ value, known: 'measured' as const });
 const duct = ['routes', 'ducts', 'sections', 'supply-bath', 'diameter'];
 
 describe('evaluating after an edit', () => {
-  it('redoes the air alone for a price, which steers the sizes', () => {
+  it('redoes no design for a price, only what it steers: the choice of sizes', () => {
     const project = demo('tern-ledge');
     const memo = coldMemo();
     evaluate(project, {}, { memo });
     memo.computed.clear();
     evaluate(edited(project, ['work', 'prices', 'flex-8', 'price'], measured(70)), {}, { memo });
-    for (const trade of ['climate', 'loads', 'equipment']) expect(memo.computed.get(trade) ?? 0, trade).toBe(0);
+    for (const trade of ['climate', 'loads', 'equipment', 'air', 'agreement'])
+      expect(memo.computed.get(trade) ?? 0, trade).toBe(0);
+    expect(memo.computed.get('add:air')).toBe(1);
   });
 
   it('redoes no trade for a name in the crew', () => {

@@ -31,7 +31,8 @@ import {
   togetherFactor,
   voltageDrop,
 } from '@kneewall/engine/wires';
-import { type How, type Row, row, type ValidationSource } from '../src/row.ts';
+import { checker } from '../src/checker.ts';
+import type { How, Row, ValidationSource } from '../src/row.ts';
 import {
   ampacities,
   compressors,
@@ -50,15 +51,7 @@ const thousandFeet = 304.8;
 /** Exact arithmetic, to rounding. */
 const exact = 1e-9;
 
-const check = (
-  name: string,
-  field: string,
-  unit: string,
-  expected: number,
-  tolerance: number,
-  ours: number | undefined,
-  known: How = 'computed',
-): Row => row({ source: id, case: name, field, unit, expected, tolerance, known }, ours ?? Number.NaN);
+const check = checker(id);
 
 const gauge = (n: number): string => `${gaugeName(n)} AWG`;
 const hotCopper = (ambient: number): Laid => ({

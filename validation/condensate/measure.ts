@@ -14,7 +14,8 @@ import {
   waterFromAir,
 } from '@kneewall/engine/drain';
 import { humidityRatio, moistAir } from '@kneewall/engine/physics';
-import { type How, type Row, row, type ValidationSource } from '../src/row.ts';
+import { checker } from '../src/checker.ts';
+import { type Row, row, type ValidationSource } from '../src/row.ts';
 
 const id = 'condensate';
 const inch = 0.0254;
@@ -23,15 +24,7 @@ const inchOfWater = 249.089;
 const seaLevel = 101_325;
 const btuPerHour = 0.29307107;
 
-const check = (
-  name: string,
-  field: string,
-  unit: string,
-  expected: number,
-  tolerance: number,
-  ours: number,
-  known: How = 'computed',
-): Row => row({ source: id, case: name, field, unit, expected, tolerance, known }, ours);
+const check = checker(id);
 
 // entering °C and share of saturation, leaving likewise, L/s entering; W1, W2, kg/s dry air, litres an hour
 const coils: readonly (readonly number[])[] = [

@@ -1,4 +1,4 @@
 import { checkSource } from '../src/checkSource.ts';
 import { source } from './measure.ts';
 
-checkSource(source, 8);
+checkSource(source, 15);

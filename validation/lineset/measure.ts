@@ -24,18 +24,11 @@ import {
   windForce,
   windPressure,
 } from '@kneewall/engine/line';
-import { type How, type Row, row, type ValidationSource } from '../src/row.ts';
+import { checker } from '../src/checker.ts';
+import type { Row, ValidationSource } from '../src/row.ts';
 
 const id = 'lineset';
-const check = (
-  name: string,
-  field: string,
-  unit: string,
-  expected: number,
-  tolerance: number,
-  ours: number,
-  known: How = 'computed',
-): Row => row({ source: id, case: name, field, unit, expected, tolerance, known }, ours);
+const check = checker(id);
 
 const chargeRows = (): Row[] =>
   (

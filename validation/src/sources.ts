@@ -1,3 +1,4 @@
+import { source as access } from '../access/measure.ts';
 import { source as atticField } from '../attic-field/measure.ts';
 import { source as circuit } from '../circuit/measure.ts';
 import { source as coil } from '../coil/measure.ts';
@@ -57,6 +58,7 @@ export const sources: readonly ValidationSource[] = [
   residentialLoad,
   coil,
   condensate,
+  access,
   thinAir,
   circuit,
   seasonalUs,

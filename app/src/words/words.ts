@@ -52,7 +52,10 @@ export const tradeParts: Readonly<Record<TradeId, readonly (readonly string[])[]
   lineset: [['routes', 'lineset']],
   circuit: [['routes', 'wires'], ['power']],
   offgrid: [['power']],
-  access: [['routes', 'passages']],
+  access: [
+    ['routes', 'passages'],
+    ['routes', 'access'],
+  ],
   materials: [['items'], ['work', 'prices'], ['work', 'stock']],
   schedule: [
     ['work', 'crew'],

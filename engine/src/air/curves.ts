@@ -1,6 +1,7 @@
 import { airDensity } from '../physics/air/index.ts';
 import { compileFan, fanPressure } from '../physics/network/index.ts';
-import { addedPressure, nominalAir, solveFlows, standardDensity, unitLinks } from './flows.ts';
+import { nominalAir, placedSolver } from './flows.ts';
+import { addedPressure, standardDensity, unitLinks } from './networkParts.ts';
 import type { AirFlows, AirModel } from './result.ts';
 
 /** m³/s at the blower, Pa from return to supply plenum. */
@@ -34,8 +35,9 @@ export function curvesOf(model: AirModel, flows: AirFlows, start: Float64Array):
   const [first, last] = [fan[0]?.flow ?? 0, fan.at(-1)?.flow ?? 0];
   const at = (flow: number): CurvePoint => ({ flow, pressure: fanPressure(curve, flow) + addedPressure(model, flow) });
   const operating = { flow: flows.flow, pressure: flows.staticPressure };
+  const solve = placedSolver();
   const solved = steps.flatMap((times): CurvePoint[] => {
-    const other = solveFlows(withBlowerTimes(model, times), nominalAir, start);
+    const other = solve(withBlowerTimes(model, times), nominalAir, start);
     return other.converged && other.flow < last ? [{ flow: other.flow, pressure: other.staticPressure }] : [];
   });
   return {

@@ -1,4 +1,3 @@
-import type { Candidate, EquipmentResult } from '../equipment/result.ts';
 import type { Job } from '../jobs/job.ts';
 import { attempt, type Outcome, required, unresolved } from '../plan/outcome.ts';
 import type { Scenario, Spread } from '../plan/scenario.ts';
@@ -7,16 +6,15 @@ import type { TradeInput } from '../plan/trade.ts';
 import { recordWorking, type Working } from '../plan/working.ts';
 import { balanceInput, balanceJob } from './balance/balanceJob.ts';
 import { operatingPoints, tableRises } from './blower/operatingPoints.ts';
-import { boughtSections } from './bought.ts';
 import { curvesOf } from './curves.ts';
 import { shutDesign } from './doors/shutDesign.ts';
-import { flowSolver, nominalAir, notBeyondTable, type SolvedFlows } from './flows.ts';
+import { named, nominalAir, notBeyondTable, type PlacedFlows, placedSolver } from './flows.ts';
 import { ladderOf } from './ladder.ts';
 import { airModel, type Ducts, sideOf } from './model.ts';
+import { pendingIn } from './pendingIn.ts';
 import type { AirFlows, AirModel, AirResult, RoomAir } from './result.ts';
-import { askedOf, pricesOf } from './sizing/asked.ts';
 import { fittingsOf } from './sizing/fittingsOf.ts';
-import { sizingJob } from './sizing/sizingJob.ts';
+import { unitBehind, wantedFlow } from './unitBehind.ts';
 
 type Input = TradeInput<'climate' | 'loads' | 'equipment'>;
 
@@ -27,9 +25,9 @@ export function design({ project, upstream }: Input): AirResult {
   const unit = attempt(() => unitBehind(ducts, equipment));
   const build = (s: Scenario): AirModel => airModel(ducts, required(unit).blower, required(climate.pressure), s);
   const model = attempt(() => build(scenario()));
-  const solve = flowSolver();
+  const solve = placedSolver();
   const solved = attempt(() => solve(required(model), nominalAir));
-  const flows = attempt(() => notBeyondTable(withoutStart(required(solved)), required(model)));
+  const flows = attempt(() => notBeyondTable(flowsByName(required(model), required(solved)), required(model)));
   const rooms = Object.keys(loads.rooms);
   const shut = shutDesign(
     project.house,
@@ -41,12 +39,13 @@ export function design({ project, upstream }: Input): AirResult {
   );
   const spreads = attempt(() => {
     required(flows);
+    const roomsFed = registersOf(required(model), rooms);
     return spread((s) => {
       const { own, open } = s.part('flows', (only) => {
         const built = build(only);
         return { own: built, open: solve(built, nominalAir, required(solved).start) };
       });
-      return { ...outputs(own, rooms, open), ...shut.pressures(own, open, s) };
+      return { ...outputs(own, roomsFed, open), ...shut.pressures(own, open, s) };
     });
   });
   const pick = (key: string): Outcome<Spread> =>
@@ -56,25 +55,13 @@ export function design({ project, upstream }: Input): AirResult {
   const byRoom = Object.fromEntries(
     rooms.map((room) => [room, roomAir(room, upstream, designFlow, pick(`room:${room}`), workings)]),
   );
-  const sizing = attempt(() => {
-    const { staticMost } = required(unit).blower;
-    return sizingJob({
-      model: required(model),
-      fittings: fittingsOf(ducts, scenario()),
-      rooms: Object.fromEntries(Object.entries(byRoom).map(([room, { wanted }]) => [room, required(wanted)])),
-      flow: required(designFlow),
-      ...(staticMost === undefined ? {} : { staticMost }),
-      bought: boughtSections(project),
-      ...askedOf(project),
-    });
-  });
   const balance = attempt(() => balanceWanted(required(model), required(flows), ducts, loads));
   return {
     model,
     flows,
     rooms: byRoom,
     balance: pendingIn(balance),
-    sizing: pendingIn(sizing),
+    sizing: notAsked,
     fittings: fittingCounts(ducts),
     flow: pick('flow'),
     staticPressure: pick('static'),
@@ -85,9 +72,9 @@ export function design({ project, upstream }: Input): AirResult {
     ...shut.result(pick),
     ladder: attempt(() => ladderOf(required(model), required(flows))),
     curves: attempt(() => curvesOf(required(model), required(flows), required(solved).start)),
-    prices: pricesOf(project.work),
+    prices: {},
     workings,
-    wanted: [sizing, balance].flatMap((job) => (job.ok ? [job.value] : [])),
+    wanted: balance.ok ? [balance.value] : [],
   };
 }
 
@@ -103,37 +90,33 @@ function fittingCounts(ducts: Ducts): Record<string, number> {
   return counts;
 }
 
-/** The chosen unit, where there are ducts for it to blow into. Ends the enclosing attempt where something is missing. */
-function unitBehind(ducts: Ducts, equipment: EquipmentResult): Candidate {
-  if (Object.keys(ducts.sections).length === 0) return unresolved('missing', 'routes.ducts.sections');
-  if (Object.keys(ducts.terminals).length === 0) return unresolved('missing', 'routes.ducts.terminals');
-  return equipment.candidates[required(equipment.chosen)] ?? unresolved('missing', 'candidates');
+/** What others may know of flows as solved. */
+function flowsByName(model: AirModel, placed: PlacedFlows): AirFlows {
+  const { start: _start, pressures: _pressures, ends: _ends, ...flows } = named(model, placed);
+  return flows;
 }
 
-const withoutStart = ({ start: _start, ends: _ends, ...flows }: SolvedFlows): AirFlows => flows;
+/** Sizes hang on more of the document than this: see `withSizing`. */
+const notAsked = { ok: false, because: 'pending', paths: [] } as const;
 
-/** A result that its job will bring, or why there is no job. */
-const pendingIn = (job: Outcome<Job>): Outcome<never> =>
-  job.ok ? { ok: false, because: 'pending', paths: [job.value.key] } : job;
+/** By room, the places of the registers that blow into it. */
+const registersOf = (model: AirModel, rooms: readonly string[]): Registers =>
+  rooms.map((room) => [
+    room,
+    model.terminals.flatMap((t, i) => (t.room === room && sideOf(model, t.section) === 'supply' ? [i] : [])),
+  ]);
 
-function outputs(model: AirModel, rooms: readonly string[], flows: AirFlows): Record<string, number> {
-  const reach = (room: string) =>
-    model.terminals.reduce(
-      (a, t) => a + (t.room === room && sideOf(model, t.section) === 'supply' ? (flows.terminals[t.id] ?? 0) : 0),
-      0,
-    );
-  return {
+type Registers = readonly (readonly [string, readonly number[]])[];
+
+function outputs({ filter, sections }: AirModel, fed: Registers, flows: PlacedFlows): Record<string, number> {
+  const found: Record<string, number> = {
     flow: flows.flow,
     static: flows.staticPressure,
-    filterVelocity: flows.flow / model.filter.area,
-    ...Object.fromEntries(rooms.map((room) => [`room:${room}`, reach(room)])),
+    filterVelocity: flows.flow / filter.area,
   };
-}
-
-/** What the unit's sheet wants, m³/s: the largest airflow it states; else what flows. */
-function wantedFlow(unit: Candidate, flows: AirFlows): number {
-  const stated = unit.unit.rows.flatMap((r) => (r.airflow === undefined ? [] : [r.airflow]));
-  return stated.length > 0 ? Math.max(...stated) : flows.flow;
+  for (const [room, registers] of fed)
+    found[`room:${room}`] = registers.reduce((a, i) => a + (flows.start[sections.length + i] ?? 0), 0);
+  return found;
 }
 
 /** A room's share of the unit's air is its share of the load; the season that asks for more governs. */

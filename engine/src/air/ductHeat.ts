@@ -1,6 +1,7 @@
 import { airDensity } from '../physics/air/index.ts';
 import { heatOfAir, keptShare, outletTemperature } from '../physics/flow/index.ts';
-import type { AirFlows, AirModel, DuctSection } from './result.ts';
+import { leakOf, type PlacedFlows } from './flows.ts';
+import type { AirModel, DuctSection } from './result.ts';
 import { sectionsOf } from './sectionsOf.ts';
 
 export type DuctSurroundings = {
@@ -27,74 +28,97 @@ export type DuctHeat = {
   readonly returnLeak: number;
 };
 
+/** Flows m³/s by place, sections before terminals. */
+type Flows = Pick<PlacedFlows, 'start'>;
+
+/** Heat of one state: see `ductHeatOf`. */
+export const ductHeat = (model: AirModel, flows: Flows, at: DuctSurroundings): DuctHeat => ductHeatOf(model)(flows, at);
+
 /**
- * Heat along every run: the temperature at each register, what the attic gets, and the air that comes back to the
- * unit. Flows are m³/s of return air at the blower. The unit's heat is exactly what the rooms, attic and other places
- * get (see the test). Air that leaks in where it is drawn from is as warm as that place. Source: `air.duct-heat`.
+ * Heat along every run of these ducts at one state after the other: the temperature at each register, what the attic
+ * gets, and the air that comes back to the unit. Flows are m³/s of return air at the blower. The unit's heat is exactly
+ * what the rooms, attic and other places get (see the test). Air that leaks in where it is drawn from is as warm as that
+ * place. Source: `air.duct-heat`.
  */
-export function ductHeat(model: AirModel, flows: AirFlows, at: DuctSurroundings): DuctHeat {
-  const density = airDensity(at.returnTemperature, model.pressure);
-  const capacity = (q: number): number => q * density * heatOfAir;
-  const around = (x: DuctSection): number =>
-    x.place === 'attic' ? at.attic : x.place === 'below' ? at.below : at.indoor;
-  const ends = new Map<string, number>();
-  let toAttic = 0;
-  for (const x of sectionsOf(model, 'supply')) {
-    const inlet = x.from === undefined ? at.leaving : (ends.get(x.from) ?? at.leaving);
-    const q = flows.sections[x.id] ?? 0;
-    const outlet = outletTemperature(inlet, around(x), keptShare(x.surface, x.insulation, q * density));
-    ends.set(x.id, outlet);
-    if (x.place === 'attic') toAttic += capacity(q) * (inlet - outlet) + capacity(q * x.leakage) * (outlet - at.attic);
-  }
-  const registers = Object.fromEntries(
-    model.terminals
-      .filter((t) => ends.has(t.section))
-      .map((t) => {
-        const temperature = ends.get(t.section) ?? at.leaving;
-        const flow = flows.terminals[t.id] ?? 0;
-        return [t.id, { flow, temperature, heat: capacity(flow) * (temperature - at.indoor) }];
+export function ductHeatOf(model: AirModel): (flows: Flows, at: DuctSurroundings) => DuctHeat {
+  const { sections, terminals } = model;
+  const place = new Map(sections.map((x, i) => [x.id, i]));
+  const placeOf = (id: string | undefined): number => (id === undefined ? sections.length : (place.get(id) ?? -1));
+  const run = (x: DuctSection): Run => ({ x, i: placeOf(x.id), from: placeOf(x.from) });
+  const [out, back] = [sectionsOf(model, 'supply').map(run), sectionsOf(model, 'return').map(run).reverse()];
+  const supplied = new Set(out.map(({ i }) => i));
+  const grilles = terminals.map((t, i) => ({ id: t.id, section: placeOf(t.section), i: sections.length + i }));
+  const registers = grilles.filter((t) => supplied.has(t.section));
+  return ({ start: q }, at) => {
+    const density = airDensity(at.returnTemperature, model.pressure);
+    const supply = supplySide(out, q, at, density);
+    const returned = returnSide(back, grilles, sections.length, q, at, density);
+    const reached = Object.fromEntries(
+      registers.map(({ id, section, i }) => {
+        const [flow, temperature] = [q[i] ?? 0, supply.ends[section] ?? at.leaving];
+        return [id, { flow, temperature, heat: capacity(flow, density) * (temperature - at.indoor) }];
       }),
-  );
-  const back = returnSide(model, flows, at, around, capacity, density);
-  return {
-    registers,
-    entering: back.entering,
-    delivered: Object.values(registers).reduce((a, r) => a + r.heat, 0),
-    heatToAttic: toAttic + back.toAttic,
-    supplyLeak: flows.supplyLeak,
-    returnLeak: flows.returnLeak,
+    );
+    return {
+      registers: reached,
+      entering: returned.entering,
+      delivered: Object.values(reached).reduce((a, r) => a + r.heat, 0),
+      heatToAttic: supply.toAttic + returned.toAttic,
+      supplyLeak: leakOf(sections, q, 'supply'),
+      returnLeak: leakOf(sections, q, 'return'),
+    };
   };
+}
+
+/** A section with its place and that of the one it joins; the unit's is behind all. */
+type Run = { readonly x: DuctSection; readonly i: number; readonly from: number };
+
+const capacity = (q: number, density: number): number => q * density * heatOfAir;
+
+const around = ({ place }: DuctSection, at: DuctSurroundings): number =>
+  place === 'attic' ? at.attic : place === 'below' ? at.below : at.indoor;
+
+function supplySide(out: readonly Run[], flows: Float64Array, at: DuctSurroundings, density: number) {
+  const ends: number[] = [];
+  let toAttic = 0;
+  for (const { x, i, from } of out) {
+    const inlet = ends[from] ?? at.leaving;
+    const q = flows[i] ?? 0;
+    const outlet = outletTemperature(inlet, around(x, at), keptShare(x.surface, x.insulation, q * density));
+    ends[i] = outlet;
+    if (x.place === 'attic')
+      toAttic += capacity(q, density) * (inlet - outlet) + capacity(q * x.leakage, density) * (outlet - at.attic);
+  }
+  return { ends, toAttic };
 }
 
 function returnSide(
-  model: AirModel,
-  flows: AirFlows,
+  back: readonly Run[],
+  grilles: readonly { readonly section: number; readonly i: number }[],
+  unit: number,
+  flows: Float64Array,
   at: DuctSurroundings,
-  around: (x: DuctSection) => number,
-  capacity: (q: number) => number,
   density: number,
 ): { entering: number; toAttic: number } {
-  const sections = sectionsOf(model, 'return').reverse();
-  // Heat and flow arriving at each section's far end: from its grilles, from sections farther out, and by leaks.
-  const arriving = new Map<string, { flow: number; heat: number }>();
-  const add = (id: string, flow: number, temperature: number) => {
-    const sum = arriving.get(id) ?? { flow: 0, heat: 0 };
-    arriving.set(id, { flow: sum.flow + flow, heat: sum.heat + flow * temperature });
+  // Flow and heat arriving at each section's far end: from its grilles, from sections farther out, and by leaks.
+  const [flow, heat] = [new Float64Array(unit + 1), new Float64Array(unit + 1)];
+  const add = (place: number, q: number, temperature: number) => {
+    flow[place] = (flow[place] ?? 0) + q;
+    heat[place] = (heat[place] ?? 0) + q * temperature;
   };
-  for (const t of model.terminals) add(t.section, flows.terminals[t.id] ?? 0, at.indoor);
+  const mixed = (place: number): number => {
+    const [q = 0, h = 0] = [flow[place], heat[place]];
+    return q > 0 ? h / q : at.indoor;
+  };
+  for (const { section, i } of grilles) add(section, flows[i] ?? 0, at.indoor);
   let toAttic = 0;
-  for (const x of sections) {
-    const q = flows.sections[x.id] ?? 0;
-    add(x.id, q * x.leakage, around(x));
-    const mixed = arriving.get(x.id);
-    const inlet = mixed && mixed.flow > 0 ? mixed.heat / mixed.flow : at.indoor;
-    const outlet = outletTemperature(inlet, around(x), keptShare(x.surface, x.insulation, q * density));
-    if (x.place === 'attic') toAttic += capacity(q) * (inlet - outlet);
-    add(x.from ?? unitInlet, q, outlet);
+  for (const { x, i, from } of back) {
+    const q = flows[i] ?? 0;
+    add(i, q * x.leakage, around(x, at));
+    const inlet = mixed(i);
+    const outlet = outletTemperature(inlet, around(x, at), keptShare(x.surface, x.insulation, q * density));
+    if (x.place === 'attic') toAttic += capacity(q, density) * (inlet - outlet);
+    add(from, q, outlet);
   }
-  const inlet = arriving.get(unitInlet);
-  return { entering: inlet && inlet.flow > 0 ? inlet.heat / inlet.flow : at.indoor, toAttic };
+  return { entering: mixed(unit), toAttic };
 }
-
-/** No section has this name: ids have no blanks. */
-const unitInlet = 'unit inlet';

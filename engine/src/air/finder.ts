@@ -2,6 +2,7 @@ import type { Finder } from '../plan/trade.ts';
 import { design } from './design.ts';
 import { findings } from './findings.ts';
 import { learn } from './learn.ts';
+import { withSizing } from './sizing/withSizing.ts';
 
 /** Ducts: what each room wants, what really flows, and what the attic takes of it. */
 export const airFinder: Finder<'air', 'climate' | 'loads' | 'equipment'> = {
@@ -16,12 +17,11 @@ export const airFinder: Finder<'air', 'climate' | 'loads' | 'equipment'> = {
     'house.flue',
     'house.flueRoom',
     'house.flueRuns',
-    'items',
-    'work.stock',
-    'work.prices',
   ],
+  addsFrom: ['items', 'work.stock', 'work.prices'],
   after: ['climate', 'loads', 'equipment'],
   design,
+  add: withSizing,
   learn,
   findings,
 };

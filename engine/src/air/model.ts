@@ -23,7 +23,7 @@ export const roughness = { flexible: flexibleRoughness, round: 0.00009, rectangu
 export function airModel(ducts: Ducts, blower: BlowerModel, pressure: number, s: Scenario): AirModel {
   const sections = inOrder(ducts.sections).map(([id, x]) => s.part(`section ${id}`, (own) => sectionOf(id, x, own)));
   const byId = new Map(sections.map((x) => [x.id, x]));
-  for (const section of sections) checkWay(section, byId);
+  checkWays(sections, byId);
   return {
     sections,
     terminals: terminalsOf(ducts, byId, s),
@@ -90,16 +90,19 @@ function shapeOf(id: string, x: SectionInput, s: Scenario): { diameter: number; 
 }
 
 /** Every section has to lead back to the air handler on its own side. */
-function checkWay(start: DuctSection, byId: ReadonlyMap<string, DuctSection>): void {
-  const seen = new Set<string>();
-  for (let at: DuctSection | undefined = start; at; ) {
-    if (seen.has(at.id)) unresolved('out-of-range', `${place(at.id)}.from`);
-    seen.add(at.id);
-    if (at.from === undefined) return;
-    const next = byId.get(at.from);
-    if (!next || next.side !== at.side) unresolved('missing', `${place(at.id)}.from`);
-    at = next;
-  }
+function checkWays(sections: readonly DuctSection[], byId: ReadonlyMap<string, DuctSection>): void {
+  // From where a section was first come by: what an earlier way led through leads back.
+  const passed = new Map<DuctSection, DuctSection>();
+  for (const start of sections)
+    for (let at: DuctSection | undefined = start; at; ) {
+      const before = passed.get(at);
+      if (before === start) unresolved('out-of-range', `${place(at.id)}.from`);
+      if (before || at.from === undefined) break;
+      passed.set(at, start);
+      const next = byId.get(at.from);
+      if (!next || next.side !== at.side) unresolved('missing', `${place(at.id)}.from`);
+      at = next;
+    }
 }
 
 function terminalsOf(ducts: Ducts, byId: ReadonlyMap<string, DuctSection>, s: Scenario): Terminal[] {

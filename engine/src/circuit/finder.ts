@@ -10,4 +10,5 @@ export const circuitFinder: Finder<'circuit', 'climate' | 'loads' | 'equipment'>
   after: ['climate', 'loads', 'equipment'],
   design,
   findings,
+  looksAt: { reads: ['power', 'routes.wires'], trades: [] },
 };

@@ -2,6 +2,8 @@ import {
   clarkAllenEmittance,
   cloudFactor,
   cloudOfDiffuse,
+  type KeptSun,
+  keptColumn,
   skyTemperature,
   stefanBoltzmann,
 } from '../physics/sun/index.ts';
@@ -20,10 +22,10 @@ const coverUnknown = 0.5;
  * the estimate scatters by 10 to 12 W/m²; models of the sky differ by as much.
  * Sources: `sky.clark-allen`, `sky.cloud-of-diffuse`, `sky.cloud-carried`.
  */
-export function skyTemperatures(year: WeatherYear): Float64Array {
+export function skyTemperatures(year: WeatherYear, kept: KeptSun = new Map()): Float64Array {
   const { skyInfrared, dryBulb, dewPoint } = year;
   if (skyInfrared) return skyInfrared.map((heat) => (heat / stefanBoltzmann) ** 0.25 - 273.15);
-  const cover = year.cloud ?? estimatedCloud(year);
+  const cover = year.cloud ?? estimatedCloud(year, kept);
   return dryBulb.map((air, i) => {
     const emittance = clarkAllenEmittance(dewPoint[i] ?? Number.NaN) * cloudFactor(cover[i] ?? Number.NaN);
     return skyTemperature(air, Math.min(1, emittance));
@@ -35,10 +37,15 @@ export function skyTemperatures(year: WeatherYear): Float64Array {
  * from evening over the night to the morning on a straight line, which is common practice and has no source. A polar
  * night is bridged the same way; a year without sun is taken as half covered.
  */
-export function estimatedCloud(year: YearClock & Pick<WeatherYear, 'ghi' | 'dhi'>): Float64Array {
+export function estimatedCloud(
+  year: YearClock & Pick<WeatherYear, 'ghi' | 'dhi'>,
+  kept: KeptSun = new Map(),
+): Float64Array {
   const { ghi, dhi } = year;
   const n = ghi.length;
-  const heights = sunHeights(year, n);
+  const { latitude, longitude, timeZone, stepSeconds, sunOffset } = year;
+  const of = [n, latitude, longitude, timeZone, stepSeconds, sunOffset].join(' ');
+  const heights = keptColumn(kept, `heights ${of}`, () => sunHeights(year, n));
   const perDay = Math.round(86_400 / year.stepSeconds);
   const seen = Array.from({ length: Math.ceil(n / perDay) }, (_, d) => {
     const most = heights.subarray(d * perDay, (d + 1) * perDay).reduce((a, b) => Math.max(a, b), 0);

@@ -1,20 +1,20 @@
 import type { ResolvedProject } from '@kneewall/project';
-import type { Draft } from '../plan/judge.ts';
 import { attempt, required, unresolved } from '../plan/outcome.ts';
 import { scenario } from '../plan/scenario.ts';
+import { type DraftOf, draftsOf, type Found, telling } from '../plan/telling.ts';
 import type { Drafts, PlanView } from '../plan/trade.ts';
-import { recordWorking, type Working, type WorkingRecorder } from '../plan/working.ts';
+import type { WorkingRecorder } from '../plan/working.ts';
 import type { CondensateResult } from './result.ts';
 
 type Drain = ResolvedProject['routes']['drain'];
-type Found = { readonly draft: Draft; readonly working: Working };
-type Of = Omit<Draft, 'value' | 'working' | 'subject'>;
 
 /** m: the least inner diameter of a drain. Source: `condensate.pipe`. */
 export const diameterLeast = 0.01905;
 /** m: the least depth of a pan under the unit, and how much larger than the unit it has to be. Source: `condensate.pan`. */
 export const panDepthLeast = 0.038;
 export const panBeyond = 0.076;
+
+const told = telling('condensate', 'drain');
 
 /** What stands against the drain. */
 export function findings(result: CondensateResult, view: PlanView): Drafts {
@@ -31,18 +31,7 @@ export function findings(result: CondensateResult, view: PlanView): Drafts {
     ...freezes(result, drain),
     ends(drain),
   ];
-  return {
-    drafts: found.map((f) => f.draft),
-    workings: Object.fromEntries(found.map((f) => [f.draft.working, f.working])),
-  };
-}
-
-function told(of: Of, value: (rec: WorkingRecorder) => number): Found {
-  const { recorder, steps } = recordWorking();
-  return {
-    draft: { ...of, subject: 'drain', value: attempt(() => value(recorder)), working: `condensate/${of.id}` },
-    working: steps,
-  };
+  return draftsOf(found);
 }
 
 /** A number of the project, taken down as it is read. */
@@ -77,7 +66,7 @@ function trapRoom({ room, trap, pressure, pulls }: CondensateResult, drain: Drai
 
 /** One for the answer that holds, nothing for the others. */
 function answered<T extends string>(
-  of: Of,
+  of: DraftOf,
   field: { readonly choice: T } | { readonly missing: true; readonly path: string },
   good: readonly T[],
 ): Found {
@@ -159,7 +148,11 @@ const pipeSize = ({ water }: CondensateResult, drain: Drain): Found =>
       source: 'condensate.pipe',
       ...(water.ok ? { facts: { litres: water.value.high } } : {}),
     },
-    (rec) => entered('d', drain.size, rec),
+    (rec) => {
+      // A usual size says nothing of a drain that nobody has measured yet.
+      if ('missing' in drain.run) return unresolved('missing', drain.run.path);
+      return entered('d', drain.size, rec);
+    },
   );
 
 /** Only where it is known: the pipe's least size carries any house's water as long as it falls. */

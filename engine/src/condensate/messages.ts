@@ -77,7 +77,10 @@ const say: Readonly<Record<string, Say>> = {
     mend: j.status === 'ok' ? 'Lay it level, or a little low towards its outlet.' : 'Take a deeper pan.',
   }),
   'pan-larger': (j, print) => ({
-    what: `The pan reaches ${print.value(j)} beyond the unit in length or width; ${print.limit(j)} is the least.`,
+    what:
+      (j.margin ?? 0) + (j.limit.min ?? 0) < 0
+        ? `The pan is ${print.quantity(-((j.margin ?? 0) + (j.limit.min ?? 0)), 'length')} smaller than the unit in length or width; it has to reach ${print.limit(j)} beyond it.`
+        : `The pan reaches ${print.value(j)} beyond the unit in length or width; ${print.limit(j)} is the least.`,
     why: 'Water runs along the casing and drips off where it likes.',
     mend:
       j.status === 'ok'

@@ -1,5 +1,5 @@
-import { ductHeat } from '../air/ductHeat.ts';
-import { type FlowSolver, flowSolver } from '../air/flows.ts';
+import { type DuctHeat, type DuctSurroundings, ductHeatOf } from '../air/ductHeat.ts';
+import { named, type PlacedFlows, placedSolver } from '../air/flows.ts';
 import type { AirModel } from '../air/result.ts';
 import { standardAir } from '../equipment/coil/fit.ts';
 import { extraFanHeat } from '../equipment/fanHeat.ts';
@@ -18,6 +18,9 @@ export type Setpoints = { readonly heating: number; readonly cooling: number; re
 
 type Mode = 'heating' | 'cooling';
 
+/** What the trades designed: of the air its ducts alone. */
+export type Designed = Pick<TradeResults, 'climate' | 'loads' | 'equipment'> & { readonly ducts: Outcome<AirModel> };
+
 /** Everything one design point hangs on. */
 type Point = {
   readonly mode: Mode;
@@ -29,7 +32,8 @@ type Point = {
   readonly indoor: number;
   readonly indoorHumidity: number;
   readonly pressure: number;
-  readonly solve: FlowSolver;
+  readonly solve: ReturnType<typeof placedSolver>;
+  readonly heat: (flows: PlacedFlows, at: DuctSurroundings) => DuctHeat;
 };
 
 /** The exchanged state. Flow m³/s; temperatures °C. */
@@ -44,10 +48,7 @@ const damping = 0.8;
  * and the attic's temperature exchanged until nothing moves by more than 1e-11 of its scale. Capped at 60 sweeps;
  * a point that has not settled is reported so and used by nobody as if it had.
  */
-export function agree(
-  results: Pick<TradeResults, 'climate' | 'loads' | 'equipment' | 'air'>,
-  setpoints: Setpoints,
-): Agreement {
+export function agree(results: Designed, setpoints: Setpoints): Agreement {
   const heating = agreePoint(results, setpoints, 'heating');
   const cooling = agreePoint(results, setpoints, 'cooling');
   const points = [heating, cooling].flatMap((p) => (p.ok ? [p.value] : []));
@@ -68,28 +69,21 @@ type Settled = {
   readonly residual: number;
 };
 
-function agreePoint(
-  results: Pick<TradeResults, 'climate' | 'loads' | 'equipment' | 'air'>,
-  setpoints: Setpoints,
-  mode: Mode,
-): Outcome<Settled> {
+function agreePoint(results: Designed, setpoints: Setpoints, mode: Mode): Outcome<Settled> {
   return attempt(() => settle(pointFrom(results, setpoints, mode)));
 }
 
-function pointFrom(
-  { climate, loads, equipment, air }: Pick<TradeResults, 'climate' | 'loads' | 'equipment' | 'air'>,
-  setpoints: Setpoints,
-  mode: Mode,
-): Point {
+function pointFrom({ climate, loads, equipment, ducts }: Designed, setpoints: Setpoints, mode: Mode): Point {
   const chosen = equipment.candidates[required(equipment.chosen)];
   if (!chosen) throw new Error('assert: the chosen unit is not among the candidates');
   const pressure = required(climate.pressure);
+  const model = required(ducts);
   const indoor = mode === 'heating' ? setpoints.heating : setpoints.cooling;
   return {
     mode,
     unit: chosen.unit,
     blower: chosen.blower,
-    air: required(air.model),
+    air: model,
     attic: required(loads.attic),
     outdoor: mode === 'heating' ? required(climate.night).outdoor.likely : outdoorAtPeak(climate, loads),
     indoor,
@@ -98,7 +92,8 @@ function pointFrom(
         ? required(climate.night).humidityRatio
         : humidityRatio({ t: indoor, rh: setpoints.humidity }, pressure),
     pressure,
-    solve: flowSolver(),
+    solve: placedSolver(),
+    heat: ductHeatOf(model),
   };
 }
 
@@ -138,7 +133,7 @@ function losslessStart(point: Point): State {
 /** One exchange: flows at these temperatures, the unit at that flow, the ducts in that attic, the attic with those ducts. */
 function sweep(point: Point, state: State): State {
   const flows = flowsOf(point, { supplyTemperature: state.leaving, returnTemperature: state.entering });
-  const ducts = ductHeat(point.air, flows, surroundings(point, state));
+  const ducts = point.heat(flows, surroundings(point, state));
   const attic = atticTemperature(point.attic, {
     mode: point.mode,
     outdoor: point.outdoor,
@@ -211,7 +206,7 @@ const blend = (a: State, b: State, share: number): State => ({
 
 function describe(point: Point, state: State): AgreedPoint {
   const flows = flowsOf(point, { supplyTemperature: state.leaving, returnTemperature: state.entering });
-  const ducts = ductHeat(point.air, flows, surroundings(point, state));
+  const ducts = point.heat(flows, surroundings(point, state));
   const unit = unitOutput(point, flows.flow, ducts.entering);
   return {
     mode: point.mode,
@@ -227,7 +222,7 @@ function describe(point: Point, state: State): AgreedPoint {
     latent: unit.latent,
     delivered: point.mode === 'heating' ? ducts.delivered : -ducts.delivered,
     registers: ducts.registers,
-    sections: flows.sections,
+    sections: named(point.air, flows).sections,
     supplyLeak: ducts.supplyLeak,
     returnLeak: ducts.returnLeak,
     ductHeatToAttic: ducts.heatToAttic,

@@ -10,4 +10,9 @@ export const equipmentFinder: Finder<'equipment', 'climate' | 'loads'> = {
   after: ['climate', 'loads'],
   design,
   findings,
+  looksAt: {
+    reads: ['candidates', 'items', 'power', 'house.setpoints'],
+    trades: ['climate', 'loads'],
+    agreement: true,
+  },
 };

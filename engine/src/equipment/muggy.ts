@@ -31,13 +31,15 @@ export type MuggyAt = {
  * compressor as the sheet has it; below its lowest speed it stops and starts, above its highest it does what it can.
  */
 export function latentBeside(unit: UnitModel, sensible: number, at: MuggyAt, s: Scenario): number {
-  const most = required(outputAt(unit, 'most', at.flow, at, s));
-  const least = attempt(() => {
-    const flowOf = (speed: UnitSpeed) => betweenRows(readSheet(unit, 'cooling', speed, at.outdoor), (r) => r.airflow);
-    const [low, high] = [flowOf('least'), flowOf('most')];
-    const share = low !== undefined && high !== undefined ? low / high : 1;
-    return required(outputAt(unit, 'least', at.flow * share, at, s));
-  });
+  const most = s.part('most', (own) => required(outputAt(unit, 'most', at.flow, at, own)));
+  const least = s.part('least', (own) =>
+    attempt(() => {
+      const flowOf = (speed: UnitSpeed) => betweenRows(readSheet(unit, 'cooling', speed, at.outdoor), (r) => r.airflow);
+      const [low, high] = [flowOf('least'), flowOf('most')];
+      const share = low !== undefined && high !== undefined ? low / high : 1;
+      return required(outputAt(unit, 'least', at.flow * share, at, own));
+    }),
+  );
   const low = least.ok && least.value.sensible < most.sensible ? least.value : most;
   if (sensible <= low.sensible) return low.latent * (sensible / low.sensible);
   if (sensible >= most.sensible) return most.latent;

@@ -148,6 +148,8 @@ function neededOf(lineset: Lineset, spot: LinesetResult['spot'], s: Scenario, re
   const { run, slack } = lineset;
   if ('missing' in slack) return unresolved('missing', slack.path);
   const drawn = s.maybe(run);
+  const nothingDrawn = Object.keys(lineset.walls).length === 0;
+  if (drawn === undefined && nothingDrawn) return unresolved('missing', 'routes.lineset.run');
   if (spot.ok || drawn === undefined) {
     const needed = required(spot).needed ?? unresolved('out-of-range', 'routes.lineset.place.x');
     const way = needed.likely - slack.likely;

@@ -1,17 +1,17 @@
 import type { Draft } from '../plan/judge.ts';
 import { attempt, required, unresolved } from '../plan/outcome.ts';
 import { scenario } from '../plan/scenario.ts';
+import { draftsOf, type Found, telling } from '../plan/telling.ts';
 import type { Drafts, PlanView } from '../plan/trade.ts';
-import { recordWorking, type Working, type WorkingRecorder } from '../plan/working.ts';
+import type { WorkingRecorder } from '../plan/working.ts';
 import { anchorShare } from './anchors.ts';
 import { chargeFree, chargeMost, releaseHeights } from './kernels/roomRule.ts';
 import type { LinesetResult } from './result.ts';
 
-type Found = { readonly draft: Draft; readonly working: Working };
-type Of = Omit<Draft, 'value' | 'working' | 'subject'>;
-
 /** dB(A) outside a bedroom window at night. Source: `lineset.night`. */
 const nightMost = 40;
+
+const told = telling('lineset', 'lineset');
 
 /** What stands against the line set and the place of the outdoor unit. */
 export function findings(result: LinesetResult, view: PlanView): Drafts {
@@ -24,18 +24,7 @@ export function findings(result: LinesetResult, view: PlanView): Drafts {
     ...sound(result),
     ...roomRule(result, view),
   ];
-  return {
-    drafts: found.map((f) => f.draft),
-    workings: Object.fromEntries(found.map((f) => [f.draft.working, f.working])),
-  };
-}
-
-function told(of: Of, value: (rec: WorkingRecorder) => number): Found {
-  const { recorder, steps } = recordWorking();
-  return {
-    draft: { ...of, subject: 'lineset', value: attempt(() => value(recorder)), working: `lineset/${of.id}` },
-    working: steps,
-  };
+  return draftsOf(found);
 }
 
 /** m that the shortest set which reaches has to spare; where none reaches, what the longest lacks, below 0. */

@@ -1,18 +1,6 @@
-import type { Draft } from '../plan/judge.ts';
-import { attempt } from '../plan/outcome.ts';
-import { recordWorking, type Working, type WorkingRecorder } from '../plan/working.ts';
+import { telling } from '../plan/telling.ts';
 
-/** A draft with the working that ends in its value. */
-export type Found = { readonly draft: Draft; readonly working: Working };
+export type { Found } from '../plan/telling.ts';
 
 /** A draft of this trade, its value from a computation that records its steps. */
-export function found(
-  of: Omit<Draft, 'subject' | 'value' | 'working'>,
-  value: (recorder: WorkingRecorder) => Extract<Draft['value'], { ok: true }>['value'],
-): Found {
-  const { recorder, steps } = recordWorking();
-  return {
-    draft: { ...of, subject: 'power', value: attempt(() => value(recorder)), working: `offgrid/${of.id}` },
-    working: steps,
-  };
-}
+export const found = telling('offgrid', 'power');

@@ -1,5 +1,6 @@
 import type { PowerYear } from '../coupling/power/powerAnswers.ts';
 import { required } from '../plan/outcome.ts';
+import { draftsOf } from '../plan/telling.ts';
 import type { Drafts, PlanView } from '../plan/trade.ts';
 import { batteryFindings } from './batteryFindings.ts';
 import { smarterControl } from './controlFindings.ts';
@@ -13,10 +14,7 @@ import { wintersFindings } from './wintersFindings.ts';
 /** What one's own power has to answer for; on the grid the bill and an outage, where they are asked. */
 export function findings(result: OffgridResult, view: PlanView): Drafts {
   const all = result.own ? ownFindings(result, view) : gridFindings(result, view);
-  return {
-    drafts: all.map((f) => f.draft),
-    workings: Object.fromEntries(all.map((f) => [f.draft.working, f.working])),
-  };
+  return draftsOf(all);
 }
 
 const ownFindings = (result: OffgridResult, view: PlanView): Found[] => [

@@ -51,16 +51,26 @@ export type Finder<Id extends keyof TradeResults, Upstream extends keyof TradeRe
   readonly looksUp?: (project: Project) => readonly string[];
   design(input: TradeInput<Upstream>): TradeResults[Id];
   /**
+   * What of the result hangs on more of the document than the design does: it is added to the design, which stands while
+   * only that more changes. It may read what `reads` and `addsFrom` name.
+   */
+  add?(result: TradeResults[Id], input: TradeInput<Upstream>): TradeResults[Id];
+  readonly addsFrom?: readonly string[];
+  /**
    * Puts what finished jobs found into a result that asked for them; without it a trade's jobs are those it names in
    * `looksUp`. The design is not done again for it. Finished jobs are no longer wanted; others may be wanted instead.
    */
   learn?(result: TradeResults[Id], found: Results): TradeResults[Id];
   findings(result: TradeResults[Id], view: PlanView): Drafts;
   /**
-   * What its findings look at beside its own result: parts of the document and other trades, and then neither agreement
-   * nor season. They are judged again only when one of those changes. Without it they see everything.
+   * What its findings look at beside its own result: parts of the document, other trades, the agreement where it says so,
+   * and then no season. They are judged again only when one of those changes. Without it they see everything.
    */
-  readonly looksAt?: { readonly reads: readonly string[]; readonly trades: readonly (keyof TradeResults)[] };
+  readonly looksAt?: {
+    readonly reads: readonly string[];
+    readonly trades: readonly (keyof TradeResults)[];
+    readonly agreement?: true;
+  };
 };
 
 /** The half of a trade that tells: words, lists and sources, which a page may fetch after the first counts are drawn. */

@@ -103,7 +103,7 @@ export const drain = group(
         waste: 'Joined to a waste pipe',
         walked: 'On a path, a roof or next door',
       },
-      { label: 'It ends', neededBy: ['condensate'] },
+      { label: 'Where the drain ends', neededBy: ['condensate'] },
     ),
   },
   {

@@ -81,9 +81,9 @@ export const lineset = group(
     walls,
     place: group(
       {
-        wall: reference('routes.lineset.walls', { label: 'On', neededBy: ['lineset'] }),
-        x: measured('Its left edge from the left end', 30),
-        z: measured('Its base above the ground', 10),
+        wall: reference('routes.lineset.walls', { label: 'Wall of the outdoor unit', neededBy: ['lineset'] }),
+        x: measured('Left edge of the outdoor unit, from the wall’s left end', 30),
+        z: measured('Base of the outdoor unit above the ground', 10),
       },
       { label: 'Where the outdoor unit is to be' },
     ),

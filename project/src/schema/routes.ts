@@ -1,3 +1,4 @@
+import { access, passages } from './access.ts';
 import { drain } from './drain.ts';
 import { ductKinds, ductMake, mayBe, spaceToPass } from './ductSize.ts';
 import { choice, group, map, quantity, reference, text, way } from './field.ts';
@@ -299,19 +300,5 @@ const ducts = group(
   { label: 'Ducts' },
 );
 
-const passages = map(
-  {
-    name: text({ label: 'Name' }),
-    kind: choice(
-      { hatch: 'Hatch', door: 'Door', stair: 'Stair', crawl: 'Way along the attic' },
-      { label: 'Kind', default: 'hatch' },
-    ),
-    width: measuredLength('Clear width', ['access'], 3),
-    height: measuredLength('Clear height or length', ['access'], 4),
-    headroom: optionalLength('Headroom above', 4),
-  },
-  { label: 'Ways in', one: 'Passage', help: 'Everything the boxes must pass, measured in the clear.' },
-);
-
 /** Where things run: ducts, line set, drain, wires, and the way in. */
-export const routes = group({ ducts, lineset, drain, wires, passages }, { label: 'Routes' });
+export const routes = group({ ducts, lineset, drain, wires, passages, access }, { label: 'Routes' });

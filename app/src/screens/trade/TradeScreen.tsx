@@ -19,6 +19,7 @@ import { LoadsResultSheets } from './LoadsResultSheets.tsx';
 import './Trade.css';
 
 /** Fetched when it is looked at: charts and tables that few projects need do not hold back the first drawing. */
+const AccessResultSheets = lazy(() => import('./AccessResultSheets.tsx'));
 const OffgridResultSheets = lazy(() => import('./OffgridResultSheets.tsx'));
 
 /** One trade: what it says, what stands against it, and what it is worked out from. */
@@ -51,6 +52,12 @@ function Result({ trade }: { trade: TradeId }) {
   if (trade === 'condensate' && plan && trades?.condensate)
     return <CondensateResultSheets result={trades.condensate} plan={plan} />;
   if (trade === 'lineset' && trades?.lineset) return <LinesetResultSheets result={trades.lineset} />;
+  if (trade === 'access' && trades?.access)
+    return (
+      <Suspense fallback={<Sheet title="Ways in">Opening…</Sheet>}>
+        <AccessResultSheets result={trades.access} />
+      </Suspense>
+    );
   if (trade === 'circuit' && trades?.circuit) return <CircuitResultSheets result={trades.circuit} />;
   if (trade === 'offgrid' && trades?.offgrid && plan)
     return (

@@ -1,4 +1,5 @@
-import { type AirAt, nominalAir, solveFlows } from '../flows.ts';
+import { nominalAir, solveFlows } from '../flows.ts';
+import type { AirAt } from '../networkParts.ts';
 import type { AirFlows, AirModel } from '../result.ts';
 import { dampered } from './dampered.ts';
 import type { DamperPlace } from './places.ts';

@@ -1,4 +1,4 @@
-import { standardDensity } from '../flows.ts';
+import { standardDensity } from '../networkParts.ts';
 import type { AirModel } from '../result.ts';
 import type { DamperPlace } from './places.ts';
 

@@ -1,5 +1,5 @@
 import { airDensity } from '../../physics/air/index.ts';
-import type { AirAt } from '../flows.ts';
+import type { AirAt } from '../networkParts.ts';
 import type { AirFlows, AirModel, DuctSection } from '../result.ts';
 import type { DamperPlace } from './places.ts';
 

@@ -1,5 +1,6 @@
 import { type FanPoint, fanPoints } from '../../physics/network/index.ts';
-import { type AirAt, addedPressure, networkOf } from '../flows.ts';
+import { networkOf } from '../flows.ts';
+import { type AirAt, addedPressure } from '../networkParts.ts';
 import type { AirModel } from '../result.ts';
 
 /** Whether a blower's table rises somewhere: then it may meet the ducts more than once. */

@@ -1,4 +1,4 @@
-import { nominalAir, type SolvedFlows } from '../flows.ts';
+import { nominalAir, type PlacedFlows } from '../flows.ts';
 import type { AirModel } from '../result.ts';
 import type { HouseAir, ShutDoors } from './houseAir.ts';
 import { shutSolver } from './shutDoors.ts';
@@ -23,7 +23,7 @@ export type FlueCase = {
 /** Solves one case after the other for like systems. */
 export type FlueSolver = (
   model: AirModel,
-  open: SolvedFlows,
+  open: PlacedFlows,
   house: HouseAir,
   flue: Flue,
   of: WeatherCase,
@@ -66,7 +66,7 @@ export type FlueFound = FlueCase & { readonly of: WeatherCase };
 /** Every case, worst first; one without an answer stands before all, so that nothing worse can hide behind it. */
 export function flueCases(
   model: AirModel,
-  open: SolvedFlows,
+  open: PlacedFlows,
   house: HouseAir,
   flue: Flue,
   weathers: readonly WeatherCase[],

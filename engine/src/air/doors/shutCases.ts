@@ -1,4 +1,4 @@
-import { nominalAir, type SolvedFlows } from '../flows.ts';
+import { nominalAir, type PlacedFlows } from '../flows.ts';
 import type { AirModel } from '../result.ts';
 import type { DoorWay } from './doorWork.ts';
 import type { FlueFound } from './flueCases.ts';
@@ -20,7 +20,7 @@ export type ShutCases = {
 /** What weather makes of the pressure behind each shut door, the blower on and no exhaust. */
 export function doorsInWeather(
   model: AirModel,
-  open: SolvedFlows,
+  open: PlacedFlows,
   house: HouseAir,
   weathers: readonly WeatherCase[],
 ): ShutCases['doors'] {

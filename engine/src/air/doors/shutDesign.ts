@@ -3,7 +3,7 @@ import type { ClimateResult } from '../../climate/result.ts';
 import type { LoadsResult } from '../../loads/result.ts';
 import { attempt, type Outcome, required, unresolved } from '../../plan/outcome.ts';
 import { type Scenario, type Spread, scenario } from '../../plan/scenario.ts';
-import { inTable, nominalAir, type SolvedFlows } from '../flows.ts';
+import { inTable, nominalAir, type PlacedFlows } from '../flows.ts';
 import type { AirModel, AirResult } from '../result.ts';
 import { doorWays } from './doorWork.ts';
 import { type Flue, flueCases, flueSolver } from './flueCases.ts';
@@ -13,7 +13,7 @@ import { doorsInWeather, type ShutCases } from './shutCases.ts';
 import { shutSolver, withEnough } from './shutDoors.ts';
 import { calm, type WeatherCase, weatherCases } from './weathers.ts';
 
-type Solved = { readonly model: AirModel; readonly open: SolvedFlows };
+type Solved = { readonly model: AirModel; readonly open: PlacedFlows };
 type House = ResolvedProject['house'];
 
 /** m of a draught hood, or of a stove's collar, above its floor. Source: `air.house-pressure` (common practice). */
@@ -21,7 +21,7 @@ const hoodHeight = 1;
 
 export type ShutDesign = {
   /** Pa by output for one reading of the project; nothing where nobody asks. */
-  readonly pressures: (model: AirModel, open: SolvedFlows, s: Scenario) => Readonly<Record<string, number>>;
+  readonly pressures: (model: AirModel, open: PlacedFlows, s: Scenario) => Readonly<Record<string, number>>;
   /** Its part of the trade's result, with the spreads that came of those pressures. */
   readonly result: (
     pick: (key: string) => Outcome<Spread>,
@@ -56,13 +56,15 @@ export function shutDesign(
   const [worst] = shut.ok ? shut.value.flue : [];
   const [alone, met] = [shutSolver(), flueSolver()];
   /** A reading without an answer has no number. The worst case of the likely reading is followed through the others. */
-  const pressures = (model: AirModel, open: SolvedFlows, s: Scenario): Record<string, number> => {
+  const pressures = (model: AirModel, open: PlacedFlows, s: Scenario): Record<string, number> => {
     if (!worst && rooms.length === 0) return {};
-    const given = houseAir(house, leaks, heights, s);
+    const given = s.part('house air', (own) => houseAir(house, leaks, heights, own));
     const { converged, rooms: behind } = alone(model, nominalAir, open, { ...given, exhaust: {} });
     const doors = Object.entries(behind).map(([id, r]) => [`door:${id}`, converged ? r.pressure : Number.NaN]);
     if (!worst || !flue) return Object.fromEntries(doors);
-    const of = weathers(s).find((w) => w.id === worst.weather && w.weather?.from === worst.of.weather?.from) ?? calm;
+    const of =
+      s.part('weathers', weathers).find((w) => w.id === worst.weather && w.weather?.from === worst.of.weather?.from) ??
+      calm;
     const found = met(model, open, given, flue, of, worst.blows);
     return { house: found.converged ? found.meets : Number.NaN, ...Object.fromEntries(doors) };
   };

@@ -1,16 +1,17 @@
 import { airDensity } from '../../physics/air/index.ts';
 import { orificeArea } from '../../physics/flow/index.ts';
 import { compileNetwork, type NetworkLink, type NetworkSpec, solveNetwork } from '../../physics/network/index.ts';
-import { type AirAt, ductLink, networkSolver, type SolvedFlows, sectionLinks, unitState } from '../flows.ts';
+import { networkSolver, type PlacedFlows, unitState } from '../flows.ts';
 import { sideOf } from '../model.ts';
+import type { AirAt } from '../networkParts.ts';
 import type { AirModel } from '../result.ts';
 import type { HouseAir, ShutDoors, ShutRoom, ShutRoomAir } from './houseAir.ts';
-import { doorOf, hall, roomNode, shutNetwork } from './shutNetwork.ts';
+import { doorOf, hall, roomNode, shutNetworks } from './shutNetwork.ts';
 
 /** Pa between a shut bedroom and the hall. Source: `air.closed-door`. */
 export const doorPressureMost = 3;
 
-export type ShutSolver = (model: AirModel, at: AirAt, open: SolvedFlows, house: HouseAir) => ShutDoors;
+export type ShutSolver = (model: AirModel, at: AirAt, open: PlacedFlows, house: HouseAir) => ShutDoors;
 
 /**
  * Solves ducts, blower and house with the doors shut, for like systems one after the other; `open` are the flows of the
@@ -18,35 +19,43 @@ export type ShutSolver = (model: AirModel, at: AirAt, open: SolvedFlows, house: 
  * Source: `air.house-pressure`.
  */
 export function shutSolver(wanted?: number): ShutSolver {
-  const ducts = sectionLinks(ductLink);
+  const laidOut = shutNetworks();
   const solve = networkSolver(wanted);
   let start: Float64Array | undefined;
   return (model, at, open, house) => {
-    const spec = shutNetwork(model, at, open, house, ducts(model, at));
+    const spec = laidOut(model, at, open, house);
     const { net, solution } = solve(spec, start?.length === spec.links.length ? start : undefined);
     start ??= solution.flows;
-    const pressureAt = (node: string): number => solution.pressures[net.nodeIds.indexOf(node)] ?? 0;
-    const inHall = pressureAt(hall);
+    const inHall = solution.pressures[net.nodeIds.indexOf(hall)] ?? 0;
     const shut = solution.flows.subarray(model.sections.length);
     const rooms = house.rooms.flatMap((r): [string, ShutRoomAir][] => {
       const node = net.nodeIds.indexOf(roomNode(r.id));
       if (node < 0) return [];
       const outdoors = solution.pressures[node] ?? 0;
-      return [[r.id, { ...roomFlows(model, r, shut, open.terminals), pressure: outdoors - inHall, outdoors }]];
+      return [
+        [
+          r.id,
+          {
+            ...roomFlows(model, r, shut, open.start.subarray(model.sections.length)),
+            pressure: outdoors - inHall,
+            outdoors,
+          },
+        ],
+      ];
     });
     return { ...unitState(model, solution), house: inHall, rooms: Object.fromEntries(rooms) };
   };
 }
 
-/** `shut` by place of the terminal. */
-function roomFlows(model: AirModel, room: ShutRoom, shut: Float64Array, open: Readonly<Record<string, number>>) {
+/** `shut` and `open` by place of the terminal. */
+function roomFlows(model: AirModel, room: ShutRoom, shut: Float64Array, open: Float64Array) {
   let [supply, back, before] = [0, 0, 0];
   model.terminals.forEach((t, i) => {
     if (t.room !== room.id) return;
     const q = shut[i] ?? 0;
     if (sideOf(model, t.section) === 'supply') {
       supply += q;
-      before += open[t.id] ?? 0;
+      before += open[i] ?? 0;
     } else back += q;
   });
   const { opening, leak } = room;
@@ -57,8 +66,8 @@ function roomFlows(model: AirModel, room: ShutRoom, shut: Float64Array, open: Re
  * Each room above the pressure allowed with the opening, m², that would hold it there, all else solved again: its door
  * is taken out and the pressure held in its place, and what then has to pass gives the opening.
  */
-export function withEnough(shut: ShutDoors, model: AirModel, at: AirAt, open: SolvedFlows, house: HouseAir): ShutDoors {
-  const spec = shutNetwork(model, at, open, house, sectionLinks(ductLink)(model, at));
+export function withEnough(shut: ShutDoors, model: AirModel, at: AirAt, open: PlacedFlows, house: HouseAir): ShutDoors {
+  const spec = shutNetworks()(model, at, open, house);
   const density = airDensity(at.returnTemperature, model.pressure);
   const rooms = Object.entries(shut.rooms).map(([id, room]): [string, ShutRoomAir] => {
     const enough = Math.abs(room.pressure) > doorPressureMost ? openingFor(id, room, spec, density) : undefined;

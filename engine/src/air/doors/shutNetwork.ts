@@ -2,9 +2,11 @@ import { airDensity } from '../../physics/air/index.ts';
 import { dischargeCoefficient } from '../../physics/flow/index.ts';
 import { usualExponent } from '../../physics/infiltration/index.ts';
 import type { NetworkLink, NetworkNode, NetworkSpec } from '../../physics/network/index.ts';
-import { type AirAt, end, linksOf, type SolvedFlows, unitAndEnds } from '../flows.ts';
+import type { PlacedFlows } from '../flows.ts';
+import { type AirAt, ductLink, end, networkParts } from '../networkParts.ts';
 import type { AirModel, DuctSection } from '../result.ts';
-import type { HouseAir, ShutRoom } from './houseAir.ts';
+import { sameOnes } from '../sameOnes.ts';
+import type { HouseAir, LeakPlace, ShutRoom } from './houseAir.ts';
 import { type Around, around } from './outdoors.ts';
 
 export const hall = 'hall';
@@ -18,35 +20,48 @@ export const doorOf = (id: string): string => `door ${id}`;
  * doors leave open, rooms and hall on outdoors by their leaks. Ducts leak through holes of the size at which they lose
  * their share with all doors open (`open`), to the hall where they run inside, else outdoors: the attic and the space
  * below are taken to stand at the pressure of outdoors, mean of all sides. Pressures indoors are those at the lowest
- * floor. `ducts` are the links of the sections, without leaks.
+ * floor. For like systems one after the other: what is made of the same as the last time is the same object.
  */
-export function shutNetwork(
-  model: AirModel,
-  at: AirAt,
-  open: SolvedFlows,
-  house: HouseAir,
-  ducts: readonly NetworkLink[],
-): NetworkSpec {
-  const fed = new Set(model.terminals.map((t) => t.room));
-  const rooms = house.rooms.filter((r) => r.opening > hardlyAny || r.leak > hardlyAny || fed.has(r.id));
-  const behind = new Set(rooms.map((r) => r.id));
-  const place = (room: string): string => (behind.has(room) ? roomNode(room) : hall);
-  const density = airDensity(at.returnTemperature, model.pressure);
-  const sky = around(house);
-  const nodes: NetworkNode[] = [
-    ...unitAndEnds(model),
-    hallNode(house, behind),
-    ...rooms.map((r) => ({ id: roomNode(r.id), outflow: house.exhaust[r.id] ?? 0 })),
-    ...sky.nodes,
-  ];
-  const { leaks } = house;
-  const links = [
-    ...linksOf(model, at, ducts, (t) => place(t.room)),
-    ...model.sections.flatMap((x, i) => holesOf(x, open.sections[x.id] ?? 0, Math.abs(open.ends[i] ?? 0), sky)),
-    ...rooms.flatMap((r) => [...doorLink(r, density), ...sky.leaks(roomNode(r.id), r.leak, leaks?.exponent, r.places)]),
-    ...sky.leaks(hall, leaks?.open ?? 0, leaks?.exponent, leaks?.places),
-  ];
-  return { nodes, links };
+export function shutNetworks(): (model: AirModel, at: AirAt, open: PlacedFlows, house: HouseAir) => NetworkSpec {
+  const ducts = networkParts(ductLink);
+  const [skies, leaky, doors] = [sameOnes<Around>(), sameOnes<NetworkLink[]>(), sameOnes<NetworkLink[]>()];
+  return (model, at, open, house) => {
+    const { ends, links } = ducts(model, at);
+    const density = airDensity(at.returnTemperature, model.pressure);
+    const rooms = roomsApart(model, house);
+    const behind = new Set(rooms.map((r) => r.id));
+    const sky = skies(0, [house.leaks?.places, house.top, house.weather, ...house.rooms.map((r) => r.places)], () =>
+      around(house),
+    );
+    const leaksOf = (place: number, node: string, leak: number, places?: readonly LeakPlace[]): NetworkLink[] => {
+      const exponent = house.leaks?.exponent;
+      return leaky(place, [sky, node, leak, exponent, places], () => sky.leaks(node, leak, exponent, places));
+    };
+    const roomLinks = (r: ShutRoom, i: number): NetworkLink[] => [
+      ...doors(i, [r.id, r.opening, density], () => doorLink(r, density)),
+      ...leaksOf(i, roomNode(r.id), r.leak, r.places),
+    ];
+    return {
+      nodes: [
+        ...ends,
+        hallNode(house, behind),
+        ...rooms.map((r) => ({ id: roomNode(r.id), outflow: house.exhaust[r.id] ?? 0 })),
+        ...sky.nodes,
+      ],
+      links: [
+        ...links((t) => (behind.has(t.room) ? roomNode(t.room) : hall)),
+        ...model.sections.flatMap((x, i) => holesOf(x, open.start[i] ?? 0, Math.abs(open.ends[i] ?? 0), sky)),
+        ...rooms.flatMap(roomLinks),
+        ...leaksOf(rooms.length, hall, house.leaks?.open ?? 0, house.leaks?.places),
+      ],
+    };
+  };
+}
+
+/** Rooms with a node of their own: all behind shut doors but those that no air gets into or out of. */
+function roomsApart({ terminals }: AirModel, { rooms }: HouseAir): readonly ShutRoom[] {
+  const fed = new Set(terminals.map((t) => t.room));
+  return rooms.filter((r) => r.opening > hardlyAny || r.leak > hardlyAny || fed.has(r.id));
 }
 
 function hallNode({ leaks, exhaust }: HouseAir, behind: ReadonlySet<string>): NetworkNode {

@@ -1,5 +1,6 @@
 import { airDensity, airViscosity } from '../../physics/air/index.ts';
-import { type AirAt, nominalAir, standardDensity } from '../flows.ts';
+import { nominalAir } from '../flows.ts';
+import { type AirAt, standardDensity } from '../networkParts.ts';
 import type { AirModel, DuctSection } from '../result.ts';
 import type { Asked, Space } from './asked.ts';
 import {

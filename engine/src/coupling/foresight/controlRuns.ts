@@ -28,13 +28,15 @@ export function controlRuns({ run, steps }: ReadyRuns, tell: (done: number) => v
     before += steps;
     return made;
   };
+  // In this order: as long as nothing is held back, the second is the first.
+  const asSet = next('with-generator');
   const unlimited = next('unlimited');
   const strayed = next('unlimited', { raised: strayingSetPoints(steps, Math.round(1 / unlimited.hours)) });
   const byRule = { goodForecast: simpleRule(unlimited, 'good'), likeToday: simpleRule(unlimited, 'like-today') };
   return {
     unlimited,
     house: fitRuns(unlimited, strayed),
-    asSet: next('with-generator'),
+    asSet,
     others: [
       { id: 'cooler', run: next('with-generator', { raised: new Float64Array(steps).fill(-comfortBand.cooler) }) },
       { id: 'rule-like-today', run: next('with-generator', { rule: byRule.likeToday }) },

@@ -12,6 +12,7 @@ import {
   startState,
   weatherSteps,
 } from '../../physics/building/index.ts';
+import type { KeptSun } from '../../physics/sun/index.ts';
 
 /** A house run through a year: the record by row of weather, and what its columns are. */
 export type YearRun = {
@@ -29,11 +30,16 @@ const settling = 30;
 /** A year of weather for a house, in rows of so many seconds. */
 export type YearWeatherSteps = HouseWeather & { readonly rowSeconds: number };
 
-/** A weather year laid out for steps of so many seconds. */
-export function houseWeather(year: WeatherYear, step: number, horizon: HouseInputs['horizon']): YearWeatherSteps {
+/** A weather year laid out for steps of so many seconds; `kept` saves finding the sun again for another year of the place. */
+export function houseWeather(
+  year: WeatherYear,
+  step: number,
+  horizon: HouseInputs['horizon'],
+  kept: KeptSun = new Map(),
+): YearWeatherSteps {
   const rows = year.dryBulb.length;
   return {
-    steps: weatherSteps(rowsOfYear(year, skyTemperatures(year), horizon), step),
+    steps: weatherSteps(rowsOfYear(year, skyTemperatures(year, kept), horizon), step, kept),
     monthOfRow: Float64Array.from({ length: rows }, (_, i) => (12 * (i + 0.5)) / rows),
     rowSeconds: year.stepSeconds,
   };

@@ -7,6 +7,7 @@ import {
   stepBuilding,
   type WeatherSteps,
   wantsMore,
+  wantsMoreCold,
 } from '../../physics/building/index.ts';
 import { type PowerSystem, powerAtHand, powerSlots, stepPower } from '../../physics/power/index.ts';
 import { outputFor, powerFor, type UnitRows } from '../season/unitPower.ts';
@@ -31,6 +32,8 @@ export type PowerLoop = {
   readonly before: number;
   /** Whether power holds the unit back; else it takes what it wants and the record tells only what it wants. */
   readonly limited: boolean;
+  /** 1 once the house has gone another way than with all the power it wants. */
+  readonly parted: Uint8Array;
   /** W of a stove while it burns, 0 for none, K too cold at which it is lit, and whether it burns. */
   readonly stove: number;
   readonly lightBelow: number;
@@ -141,6 +144,8 @@ function stepTogether(loop: PowerLoop, step: number, record: PowerRecord | undef
   limitSystem(layout, state, 0, row, heat, cold);
   if (loop.stove > 0) tendStove(loop, step, row);
   stepBuilding(layout, state, weather, step);
+  const less = (heat < all && wantsMore(state, 0)) || (cold < able.sensible[row]! && wantsMoreCold(state, 0));
+  if (less || loop.burns[0] === 1) loop.parted[0] = 1;
   const unit = drawn(loop, row);
   const room = state.t[layout.control.sensor[0]!]!;
   const ambient = loop.inside ? room : weather.outdoor[step]!;

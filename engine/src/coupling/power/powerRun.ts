@@ -1,14 +1,17 @@
 import type { WeatherYear } from '../../climate/weather/weatherYear.ts';
 import { startZones } from '../../loads/dynamic/designDays.ts';
-import { giveAll, type System, startState } from '../../physics/building/index.ts';
+import { giveAll, type KeptWalls, type System, startState } from '../../physics/building/index.ts';
 import { powerSlots, startPower } from '../../physics/power/index.ts';
+import { type KeptSun, keptColumn } from '../../physics/sun/index.ts';
 import { thermostatRoom } from '../ducted/ductworks.ts';
 import { houseWeather, type YearWeatherSteps } from '../houseYear/run.ts';
 import type { UnitRows } from '../season/unitPower.ts';
 import { unitLayout, unitRows } from '../season/unitYear.ts';
+import { emptyRecord } from './emptyRecord.ts';
 import { type PowerLoop, type PowerRecord, runTogether } from './powerLoop.kernel.ts';
 import type { PowerYearInputs } from './powerYearJob.ts';
 import type { SetPointRule } from './setPointRule.kernel.ts';
+import { sharedRuns } from './sharedRuns.ts';
 import { sunAtBus } from './sunAtBus.ts';
 import { systemOf } from './systemOf.ts';
 
@@ -75,12 +78,34 @@ function courseOf(
   return { held: taken(record.held), room: taken(record.room), hours: stepSeconds / 3600 };
 }
 
-/** Weather laid out in steps, and what the unit can do in each of its rows. */
-export type Prepared = { readonly weather: YearWeatherSteps; readonly able: UnitRows };
+/** What all weather of a place has in common: where its sun stands, and its house's walls worked out. */
+export type Kept = { readonly sun: KeptSun; readonly walls: KeptWalls };
+export const nothingKept = (): Kept => ({ sun: new Map(), walls: new Map() });
 
-export function prepare({ house, unit, step }: RunInputs, year: WeatherYear): Prepared {
-  const weather = houseWeather(year, Math.min(step, year.stepSeconds), house.horizon);
-  return { weather, able: unitRows(unit, house.pressure, weather) };
+/** Weather laid out in steps, what the unit can do in each of its rows, and what arrays give in it, by what they are. */
+export type Prepared = {
+  readonly weather: YearWeatherSteps;
+  readonly able: UnitRows;
+  readonly kept: Kept;
+  readonly suns: Map<string, Float64Array>;
+};
+
+export function prepare({ house, unit, step }: RunInputs, year: WeatherYear, kept = nothingKept()): Prepared {
+  const weather = houseWeather(year, Math.min(step, year.stepSeconds), house.horizon, kept.sun);
+  return { weather, able: unitRows(unit, house.pressure, weather), kept, suns: new Map() };
+}
+
+/** The same weather with another unit. */
+export const preparedFor = ({ house, unit }: RunInputs, was: Prepared): Prepared => ({
+  ...was,
+  able: unitRows(unit, house.pressure, was.weather),
+});
+
+/** W at the bus by step; arrays of the same kind in the same place are worked out once. */
+function sunOf({ house, power: { arrays } }: RunInputs, { weather, suns }: Prepared): Float64Array {
+  return keptColumn(suns, JSON.stringify([arrays, house.groundReflectance]), () =>
+    sunAtBus(arrays, weather, house.groundReflectance),
+  );
 }
 
 type RunInputs = Omit<PowerYearInputs, 'weather'>;
@@ -89,13 +114,13 @@ type RunInputs = Omit<PowerYearInputs, 'weather'>;
 export function powerRuns(
   inputs: RunInputs,
   year: WeatherYear,
-  { span, prepared }: { readonly span?: Span; readonly prepared?: Prepared } = {},
+  { span, prepared = prepare(inputs, year) }: { readonly span?: Span; readonly prepared?: Prepared } = {},
 ): ReadyRuns {
-  const { weather, able } = prepared ?? prepare(inputs, year);
+  const { weather, able, kept } = prepared;
   const { house, unit, ducts, power } = inputs;
   const stove = power.stove ? [stoveOf(house, weather.monthOfRow.length)] : [];
-  const layout = unitLayout(house, weather, unit, ducts, able, stove);
-  const sun = sunAtBus(power.arrays, weather, house.groundReflectance);
+  const layout = unitLayout(house, weather, unit, ducts, able, { others: stove, kept: kept.walls });
+  const sun = sunOf(inputs, prepared);
   const { steps } = weather;
   const inside = power.battery.place === 'heated';
   const perDay = Math.round(86_400 / steps.stepSeconds);
@@ -127,6 +152,7 @@ export function powerRuns(
       lightBelow: power.stove?.lightBelow ?? 0,
       burns: new Uint8Array(1),
       limited: way !== 'unlimited',
+      parted: new Uint8Array(1),
       inside,
       wanted,
       raised: raised ?? new Float64Array(steps.count),
@@ -136,16 +162,12 @@ export function powerRuns(
     if (power.stove) giveAll(loop.state, 1);
     return loop;
   };
-  const run: PowerRuns = (way, tell, given = {}) => {
-    const loop = fresh(way, given);
-    const record = emptyRecord(steps.count);
-    runTogether(loop, steps.count + from - settling * perDay, settling * perDay, given.settled);
-    for (let day = 0; day < days; day++) {
-      runTogether(loop, from + day * perDay, perDay, record);
-      tell((day + 1) * perDay);
-    }
-    return { record, weather, sun, hours: steps.stepSeconds / 3600 };
-  };
+  const run = sharedRuns(fresh, { from, days, perDay, settling }, (record) => ({
+    record,
+    weather,
+    sun,
+    hours: steps.stepSeconds / 3600,
+  }));
   const outage: Outage = (at, length) => {
     const record = emptyRecord(steps.count);
     const before = fresh('unlimited');
@@ -181,28 +203,4 @@ export function householdDay({ daily, hours }: PowerYearInputs['power']['househo
     { length: perDay },
     (_, i) => (((daily * 1000) / 24) * (shape[Math.floor((i * 24) / perDay)] ?? 1)) / mean,
   );
-}
-
-export function emptyRecord(steps: number): PowerRecord {
-  const made = (): Float64Array => new Float64Array(steps);
-  return {
-    household: made(),
-    unit: made(),
-    standing: made(),
-    heat: made(),
-    refused: made(),
-    used: made(),
-    generator: made(),
-    short: made(),
-    out: made(),
-    heater: made(),
-    lost: made(),
-    charge: made(),
-    cell: made(),
-    room: made(),
-    held: new Uint8Array(steps),
-    cold: made(),
-    stove: made(),
-    residual: new Float64Array(1),
-  };
 }

@@ -1,6 +1,7 @@
 import type { WeatherYear } from '../../climate/weather/weatherYear.ts';
+import { weatherOfYear } from '../houseYear/table.ts';
 import { type PowerYear, powerAnswers } from './powerAnswers.ts';
-import { powerRuns } from './powerRun.ts';
+import { powerRuns, type ReadyRuns } from './powerRun.ts';
 import type { PowerYearInputs } from './powerYearJob.ts';
 
 /**
@@ -15,8 +16,17 @@ export function powerYear(
   const { run, steps } = powerRuns(inputs, year);
   const runs = inputs.power.generator ? 3 : 2;
   const told = (before: number) => (done: number) => tell(before * steps + done, runs * steps);
-  const unlimited = run('unlimited', told(0));
-  const asSet = run('with-generator', told(1));
+  // In this order: where nothing is held back, the second is the first.
+  const asSet = run('with-generator', told(0));
+  const unlimited = run('unlimited', told(1));
   const alone = inputs.power.generator ? run('without-generator', told(2)) : asSet;
   return powerAnswers(inputs, { asSet, alone, unlimited });
+}
+
+/** House, unit and power made ready for a year made from months, for those who run the loop themselves. */
+export function powerReady(inputs: PowerYearInputs): ReadyRuns {
+  const none = (): never => {
+    throw new RangeError('only a year made from months can be made ready without its file');
+  };
+  return powerRuns(inputs, weatherOfYear(inputs.weather, none));
 }

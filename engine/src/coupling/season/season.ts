@@ -62,10 +62,13 @@ export const noSeasonJobs: SeasonJobs = {
 /** What nobody may look at, or nobody could work out. */
 export const noSeason: Season = noSeasonJobs as { readonly [K in keyof Season]: typeof unknown };
 
+/** What of the air trade these jobs are made of. */
+export type DuctsFound = Pick<AirResult, 'model' | 'flows' | 'sizing'>;
+
 /** The jobs that run house, chosen unit and ducts together. Without unit or ducts the house can still be improved. */
 export function seasonJobs(
   project: ResolvedProject,
-  trades: Partial<TradeResults>,
+  trades: Partial<Omit<TradeResults, 'air'>> & { readonly air?: DuctsFound | undefined },
   house: Outcome<HouseCase>,
   kept?: PlainParts,
 ): SeasonJobs {
@@ -124,7 +127,7 @@ function ownPower(project: ResolvedProject, offgrid: TradeResults['offgrid'] | u
 }
 
 /** The ducts in their best stocked sizes, where some change and all fit. Ends the enclosing attempt while sizes are looked for. */
-function bestModel({ sizing }: AirResult): AirModel | undefined {
+function bestModel({ sizing }: DuctsFound): AirModel | undefined {
   if (!sizing.ok && sizing.because === 'pending') return required(sizing);
   return sizing.ok && sizing.value.changed.length > 0 ? sizing.value.sized : undefined;
 }

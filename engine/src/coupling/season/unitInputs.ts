@@ -70,7 +70,7 @@ const mean = (rows: readonly UnitRow[], of: (r: UnitRow) => number | undefined):
  * The ducts with the speeds of the unit that blows into them. The fan follows the unit's speed in a line between the
  * lowest and the highest rows of its sheet. Ends the enclosing attempt where flows or the sheet are missing.
  */
-export function ductsInputs(air: AirResult, { unit }: Candidate): DuctsInputs {
+export function ductsInputs(air: Pick<AirResult, 'model' | 'flows'>, { unit }: Candidate): DuctsInputs {
   const flows = required(air.flows);
   const most = rowsOf(unit, 'heating', 'most');
   const least = unit.rows.filter((r) => r.mode === 'heating' && r.speed === 'least');

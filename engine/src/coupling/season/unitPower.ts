@@ -1,7 +1,7 @@
-import { usualCorrections } from '../../equipment/corrections.ts';
+import { type HeatingCorrections, usualCorrections } from '../../equipment/corrections.ts';
 import type { UnitModel, UnitSpeed } from '../../equipment/result.ts';
-import { readSheet, rowsOf } from '../../equipment/sheet.ts';
-import { altitudeFactor, heatingAt } from '../../equipment/unitAt.ts';
+import { readRows, rowsOf } from '../../equipment/sheet.ts';
+import { altitudeFactor, heatingOf } from '../../equipment/unitAt.ts';
 
 type Mode = 'heating' | 'cooling';
 
@@ -30,24 +30,35 @@ const cyclingLoss = 0.25;
  * What a unit gives and draws at an outdoor temperature, by speed. Outside its sheet it stands at the sheet's nearest
  * row: such hours are counted by whoever asks. Ends the enclosing attempt where it has no rows at its highest speed.
  */
-export function unitMoment(
+export const unitMoment = (
   unit: UnitModel,
   mode: Mode,
   outdoor: number,
   pressure: number,
   corrections = usualCorrections(unit),
-): UnitMoment {
-  const points = speeds.flatMap((speed): SpeedPoint[] => {
-    if (speed !== 'most' && !unit.rows.some((r) => r.mode === mode && r.speed === speed)) return [];
-    const rows = rowsOf(unit, mode, speed);
-    const [coldest, warmest] = [rows[0]?.outdoor ?? 0, rows.at(-1)?.outdoor ?? 0];
-    const at = Math.max(coldest, Math.min(warmest, outdoor));
-    if (mode === 'heating') return [heatingAt(unit, { outdoor: at, pressure, speed }, corrections)];
-    const { capacity, power } = readSheet(unit, mode, speed, at);
-    return [{ capacity: capacity * altitudeFactor(pressure, corrections.altitudeShare), power }];
-  });
-  // A speed that gives less than the one below it at this temperature is no speed of its own.
-  return points.filter((p, i) => i === points.length - 1 || p.capacity < (points.at(-1)?.capacity ?? 0));
+): UnitMoment => unitMoments(unit, mode, pressure, corrections)(outdoor);
+
+/** The same for many outdoor temperatures: the sheet is put in order once. */
+export function unitMoments(
+  unit: UnitModel,
+  mode: Mode,
+  pressure: number,
+  corrections: HeatingCorrections,
+): (outdoor: number) => UnitMoment {
+  const sheets = speeds
+    .filter((speed) => speed === 'most' || unit.rows.some((r) => r.mode === mode && r.speed === speed))
+    .map((speed) => rowsOf(unit, mode, speed));
+  const thin = altitudeFactor(pressure, corrections.altitudeShare);
+  return (outdoor) => {
+    const points = sheets.map((rows): SpeedPoint => {
+      const at = Math.max(rows[0]?.outdoor ?? 0, Math.min(rows.at(-1)?.outdoor ?? 0, outdoor));
+      const found = readRows(rows, unit, at);
+      if (mode === 'heating') return heatingOf(found, { outdoor: at, pressure }, corrections);
+      return { capacity: found.capacity * thin, power: found.power };
+    });
+    // A speed that gives less than the one below it at this temperature is no speed of its own.
+    return points.filter((p, i) => i === points.length - 1 || p.capacity < (points.at(-1)?.capacity ?? 0));
+  };
 }
 
 /**

@@ -2,12 +2,12 @@ import type { WeatherYear } from '../../climate/weather/weatherYear.ts';
 import { usualCorrections } from '../../equipment/corrections.ts';
 import { type HouseInputs, heatingHours } from '../../loads/dynamic/houseInputs.ts';
 import { layOutHouse } from '../../loads/dynamic/layOutHouse.ts';
-import type { Layout, System } from '../../physics/building/index.ts';
+import type { KeptWalls, Layout, System } from '../../physics/building/index.ts';
 import { changedDucts, type DuctsInputs, ductwork, thermostatRoom, wholeHouse } from '../ducted/ductworks.ts';
 import { houseWeather, runYear, type YearRun, type YearWeatherSteps } from '../houseYear/run.ts';
 import { type UnitYear, unitAnswers } from './unitAnswers.ts';
 import type { UnitInputs } from './unitInputs.ts';
-import { type UnitMoment, type UnitRows, unitMoment } from './unitPower.ts';
+import { type UnitMoment, type UnitRows, unitMoments } from './unitPower.ts';
 import type { UnitYearInputs } from './unitYearJob.ts';
 
 const unitId = 'unit';
@@ -59,14 +59,14 @@ function runWith(
   return runYear(house, weather, unitLayout(house, weather, unit, ducts, able), tell);
 }
 
-/** The house laid out with one unit behind its ducts, and further sources of heat after it. */
+/** The house laid out with one unit behind its ducts, and further sources of heat after it; walls may be lent. */
 export function unitLayout(
   house: HouseInputs,
   weather: YearWeatherSteps,
   unit: UnitInputs,
   ducts: DuctsInputs,
   able: UnitRows,
-  others: readonly System[] = [],
+  { others = [], kept }: { readonly others?: readonly System[]; readonly kept?: KeptWalls } = {},
 ): Layout {
   const system: System = {
     id: unitId,
@@ -78,7 +78,7 @@ export function unitLayout(
     coolMost: able.sensible,
   };
   const ductworks = [ductwork(house, ducts, wholeHouse(house, unitId))];
-  return layOutHouse(house, weather, [system, ...others], { ductworks });
+  return layOutHouse(house, weather, [system, ...others], { ductworks, ...(kept ? { kept } : {}) });
 }
 
 /** What a unit can do in each row of weather. */
@@ -94,11 +94,11 @@ export function unitRows(
   const still: UnitMoment = [];
   // The same for every row: found once.
   const corrections = usualCorrections(model);
+  const heats = unitMoments(model, 'heating', pressure, corrections);
+  const cools = sensible.length > 0 ? unitMoments(model, 'cooling', pressure, corrections) : () => still;
   return {
-    heating: temperatures.map((t) => (stopped(t) ? still : unitMoment(model, 'heating', t, pressure, corrections))),
-    cooling: temperatures.map((t) =>
-      sensible.length > 0 ? unitMoment(model, 'cooling', t, pressure, corrections) : still,
-    ),
+    heating: temperatures.map((t) => (stopped(t) ? still : heats(t))),
+    cooling: temperatures.map(cools),
     sensible: Float64Array.from(temperatures, (t) => onLine(sensible, t)),
     beyond: Uint8Array.from(temperatures, (t) => (t < coldest && !stopped(t) ? 1 : 0)),
   };

@@ -3,7 +3,7 @@ import { coldMornings } from '../power/coldMornings.ts';
 import { darkSpells } from '../power/darkSpells.ts';
 import { generatorYear } from '../power/generatorYear.ts';
 import { heldBack } from '../power/powerAnswers.ts';
-import { type PowerRun, powerRuns } from '../power/powerRun.ts';
+import { type Kept, nothingKept, type PowerRun, powerRuns, prepare } from '../power/powerRun.ts';
 import { runInTime } from './runInTime.ts';
 import { replayedHours } from './sizesGrid.ts';
 import type { WintersInputs } from './wintersJob.ts';
@@ -36,23 +36,25 @@ export function winterRows(
   tell: (done: number) => void,
 ): readonly (readonly number[])[] {
   const maker = winterMaker(inputs.winters);
+  const kept = nothingKept();
   return Array.from({ length: to - from }, (_, i) => {
-    const row = winterRow(inputs, maker, from + i);
+    const row = winterRow(inputs, maker, from + i, kept);
     tell(i + 1);
     return row;
   });
 }
 
-function winterRow(inputs: WintersInputs, maker: WinterMaker, n: number): number[] {
+function winterRow(inputs: WintersInputs, maker: WinterMaker, n: number, kept: Kept): number[] {
   const { power } = inputs;
-  const { run } = powerRuns(inputs, maker.year(n), { span: maker });
+  const year = maker.year(n);
+  const { run } = powerRuns(inputs, year, { span: maker, prepared: prepare(inputs, year, kept) });
   const through = (way: Parameters<typeof run>[0]): PowerRun =>
     runInTime(
       run(way, () => {}),
       maker,
     );
-  const unlimited = through('unlimited');
   const asSet = through('with-generator');
+  const unlimited = through('unlimited');
   const alone = power.generator ? through('without-generator') : asSet;
   const heat = heldBack(asSet, unlimited);
   const without = heldBack(alone, unlimited);

@@ -55,16 +55,25 @@ export function controlArrays(
     heatTo: Float64Array.from(systems.flatMap((s) => setPoints(s.heatTo, stepsPerDay, -never))),
     coolTo: Float64Array.from(systems.flatMap((s) => setPoints(s.coolTo, stepsPerDay, never))),
     mostRows,
-    heatMost: Float64Array.from(systems.flatMap((s) => mostByRow(s.heatMost, mostRows, s.id))),
-    coolMost: Float64Array.from(systems.flatMap((s) => mostByRow(s.coolMost, mostRows, s.id))),
+    heatMost: joined(systems.map((s) => mostByRow(s.heatMost, mostRows, s.id))),
+    coolMost: joined(systems.map((s) => mostByRow(s.coolMost, mostRows, s.id))),
     driest: Float64Array.from(building.zones, (z) => moisture[z.id]?.driest ?? never),
   };
 }
 
-function mostByRow(most: System['heatMost'], rows: number, at: string): number[] {
-  if (typeof most !== 'object') return Array.from({ length: rows }, () => most ?? Number.MAX_VALUE);
+/** Columns of one length, one after another. */
+function joined(columns: readonly Float64Array[]): Float64Array {
+  const all = new Float64Array(columns.reduce((sum, x) => sum + x.length, 0));
+  columns.forEach((x, i) => {
+    all.set(x, i * x.length);
+  });
+  return all;
+}
+
+function mostByRow(most: System['heatMost'], rows: number, at: string): Float64Array {
+  if (typeof most !== 'object') return new Float64Array(rows).fill(most ?? Number.MAX_VALUE);
   if (most.length !== rows) throw new BuildingRefused(at, `has ${most.length} rows of what it can give, not ${rows}`);
-  return [...most];
+  return Float64Array.from(most);
 }
 
 /** Set point in the middle of each step, on a line through its hour; `off` where there is none. */

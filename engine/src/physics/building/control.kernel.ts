@@ -50,6 +50,9 @@ export function giveAll(s: State, system: number): void {
 /** Whether a system gives all it can and its room would take more heat. */
 export const wantsMore = (s: State, system: number): boolean => s.control[system] === atMost;
 
+/** Whether a system cools all it can and its room would be cooled more. */
+export const wantsMoreCold = (s: State, system: number): boolean => s.control[system] === -atMost;
+
 /** The step's set points; a system whose set point is off now rests. */
 function takeSetPoints(l: Layout, s: State, slot: number): void {
   const { heatAim, coolAim } = s.work;

@@ -1,6 +1,6 @@
 export type { KeptWalls, Moisture } from './compile.ts';
 export { compileBuilding } from './compile.ts';
-export { aimHeat, giveAll, limitSystem, wantsMore } from './control.kernel.ts';
+export { aimHeat, giveAll, limitSystem, wantsMore, wantsMoreCold } from './control.kernel.ts';
 export { opticsOfPanes, opticsOfTable, scaledOptics } from './glass.ts';
 export type { Layout, State } from './layout.ts';
 export type { Plane, PlaneSun } from './planeSun.ts';
@@ -9,7 +9,7 @@ export { BuildingRefused } from './refused.ts';
 export type { RowRecord } from './run.kernel.ts';
 export { stepBuilding } from './run.kernel.ts';
 export type { RunOptions, Start } from './run.ts';
-export { runBuilding, startState } from './run.ts';
+export { copyState, runBuilding, startState } from './run.ts';
 export { settleDay } from './settle.ts';
 export { openViews, sunlitShare } from './shading.ts';
 export type { FastModes, SlabModes, SlowMode } from './slabModes.ts';

@@ -56,6 +56,19 @@ export function startState(l: Layout, start: Start): State {
   };
 }
 
+const columnsOf = ({ work, ...own }: State): (Float64Array | Int32Array)[] => [
+  ...Object.values(own),
+  ...Object.values(work),
+];
+
+/** Puts a state of a layout in the place of another of the same layout. */
+export function copyState(from: State, into: State): void {
+  const columns = columnsOf(into);
+  columnsOf(from).forEach((x, i) => {
+    columns[i]?.set(x);
+  });
+}
+
 /** Room to calculate in; shares of systems without ducts never change. */
 function roomToWork(l: Layout): Work {
   const floats = (n: number): Float64Array => new Float64Array(n);

@@ -2,6 +2,8 @@ import { newYear } from '../calendar.ts';
 import {
   airMass,
   extraterrestrialNormal,
+  type KeptSun,
+  keptColumn,
   refraction,
   skyBrightness,
   solarConstant,
@@ -64,9 +66,9 @@ export type WeatherSteps = {
 
 /**
  * Lays weather out for steps that divide a row evenly. The year closes on itself: after the last row comes the first.
- * Throws a RangeError where the step does not divide the row.
+ * Throws a RangeError where the step does not divide the row. `kept` saves working out where the sun stands again.
  */
-export function weatherSteps(rows: WeatherRows, stepSeconds: number): WeatherSteps {
+export function weatherSteps(rows: WeatherRows, stepSeconds: number, kept: KeptSun = new Map()): WeatherSteps {
   const perRow = rows.rowSeconds / stepSeconds;
   if (!Number.isInteger(perRow)) throw new RangeError('the step has to divide a row of weather evenly');
   return {
@@ -78,7 +80,7 @@ export function weatherSteps(rows: WeatherRows, stepSeconds: number): WeatherSte
     humidityRatio: between(rows.humidityRatio, perRow, rows.airOffset / rows.rowSeconds),
     sky: between(rows.sky, perRow, rows.airOffset / rows.rowSeconds),
     wind: rows.windSpeed,
-    sun: sunSteps(rows, perRow),
+    sun: sunSteps(rows, perRow, placesFor(rows, perRow, kept)),
   };
 }
 
@@ -94,14 +96,26 @@ function between(x: Float64Array, perRow: number, offset: number): Float64Array 
   });
 }
 
-function sunSteps(rows: WeatherRows, perRow: number): SunSteps {
+/** Degrees at which the sun stands by step; not a number until somebody asks. */
+type SunPlaces = { readonly zenith: Float64Array; readonly azimuth: Float64Array };
+
+function placesFor(rows: WeatherRows, perRow: number, kept: KeptSun): SunPlaces {
+  const { rowSeconds, firstDay, latitude, longitude, timeZone, pressure, sunOffset, dni } = rows;
+  const count = dni.length * perRow;
+  const of = [count, perRow, rowSeconds, firstDay, latitude, longitude, timeZone, pressure, sunOffset].join(' ');
+  const unasked = (): Float64Array => new Float64Array(count).fill(Number.NaN);
+  return { zenith: keptColumn(kept, `zenith ${of}`, unasked), azimuth: keptColumn(kept, `azimuth ${of}`, unasked) };
+}
+
+function sunSteps(rows: WeatherRows, perRow: number, places: SunPlaces): SunSteps {
   const count = rows.dni.length * perRow;
   const made = (): Float64Array => new Float64Array(count);
   const sun = { east: made(), north: made(), up: made(), beam: made(), even: made(), band: made(), level: made() };
   for (let row = 0; row < rows.dni.length; row++) {
     const [dni, dhi] = [rows.dni[row] ?? 0, rows.dhi[row] ?? 0];
     if (dni <= 0 && dhi <= 0) continue;
-    lightOfRow(rows, perRow, row, { dni: Math.max(0, dni), dhi: Math.max(0, dhi) }, sun);
+    placeRow(rows, perRow, row, places);
+    lightOfRow(rows, perRow, row, { dni: Math.max(0, dni), dhi: Math.max(0, dhi) }, sun, places);
   }
   return sun;
 }
@@ -113,15 +127,17 @@ function lightOfRow(
   row: number,
   light: { readonly dni: number; readonly dhi: number },
   sun: SunSteps,
+  places: SunPlaces,
 ): void {
-  const places = Array.from({ length: perRow }, (_, j) => placeOfSun(rows, perRow, row, j));
-  const ups = places.filter((p) => p.zenith < 90).length;
+  let ups = 0;
+  for (let j = 0; j < perRow; j++) if ((places.zenith[row * perRow + j] ?? 90) < 90) ups++;
   const extraterrestrial = extraterrestrialNormal(
     rows.firstDay + Math.floor((row * rows.rowSeconds) / 86_400) + 1,
     solarConstant,
   );
-  places.forEach(({ zenith, azimuth }, j) => {
-    const step = row * perRow + j;
+  for (let step = row * perRow; step < (row + 1) * perRow; step++) {
+    const zenith = places.zenith[step] ?? 90;
+    const azimuth = places.azimuth[step] ?? 0;
     const up = zenith < 90 ? Math.cos(zenith * rad) : 0;
     sun.east[step] = Math.sin(zenith * rad) * Math.sin(azimuth * rad);
     sun.north[step] = Math.sin(zenith * rad) * Math.cos(azimuth * rad);
@@ -137,7 +153,17 @@ function lightOfRow(
     sun.even[step] = light.dhi * (1 - bright.roundSun);
     sun.band[step] = light.dhi * bright.horizon;
     sun.level[step] = (seen ? normal * up : 0) + light.dhi;
-  });
+  }
+}
+
+/** Finds where the sun stands in the steps of a row, where nobody has yet. */
+function placeRow(rows: WeatherRows, perRow: number, row: number, { zenith, azimuth }: SunPlaces): void {
+  if (!Number.isNaN(zenith[row * perRow])) return;
+  for (let j = 0; j < perRow; j++) {
+    const place = placeOfSun(rows, perRow, row, j);
+    zenith[row * perRow + j] = place.zenith;
+    azimuth[row * perRow + j] = place.azimuth;
+  }
 }
 
 /** Apparent place in the middle of a step. */

@@ -1,3 +1,5 @@
+export type { KeptSun } from './keptSun.ts';
+export { keptColumn } from './keptSun.ts';
 export type { PlaneLight } from './plane.ts';
 export { isotropicSky, lightOnPlane, skyHayDavies } from './plane.ts';
 export type { SunPosition } from './position.ts';

@@ -1,7 +1,8 @@
 import type { WeatherYear } from '../../../climate/weather/weatherYear.ts';
 import { powerSlots, startPower } from '../../../physics/power/index.ts';
+import { emptyRecord } from '../emptyRecord.ts';
 import type { PowerRecord } from '../powerLoop.kernel.ts';
-import { emptyRecord, type PowerRun, type Prepared, powerRuns, prepare, settling } from '../powerRun.ts';
+import { type PowerRun, type Prepared, powerRuns, prepare, preparedFor, settling } from '../powerRun.ts';
 import type { PowerYearInputs } from '../powerYearJob.ts';
 import { sunAtBus } from '../sunAtBus.ts';
 import { systemOf } from '../systemOf.ts';
@@ -44,7 +45,8 @@ export function helpsRows(
       tell(i);
       const replayed = change.powerOnly ? inReplay(change.inputs, base, inputs) : undefined;
       if (replayed) return [...toRow(replayed), ...toRow(figures)];
-      const shared = change.kind === 'unit' ? prepare(change.inputs, year) : forStove(change, base.run, prepared);
+      const shared =
+        change.kind === 'unit' ? preparedFor(change.inputs, prepared) : forStove(change, base.run, prepared);
       const { run } = powerRuns(change.inputs, year, { prepared: shared });
       const set = figuresOf(change.inputs, run('with-generator', still));
       const alone = change.kind === 'unit' ? toRow(figuresOf(change.inputs, run('without-generator', still))) : [];

@@ -14,7 +14,7 @@ export function otherUnits(
   chosen: Candidate,
   candidates: Readonly<Record<string, Candidate>>,
   { house }: PowerYearInputs,
-  air: AirResult,
+  air: Pick<AirResult, 'model' | 'flows'>,
 ): OtherUnit[] {
   return inIdOrder(candidates).flatMap(([id, candidate]) => {
     if (id === chosen.id) return [];

@@ -1,0 +1,54 @@
+import { inOrder } from '@kneewall/project';
+import type { ClimateResult } from '../climate/result.ts';
+import type { EquipmentResult } from '../equipment/result.ts';
+import type { LoadsResult } from '../loads/result.ts';
+import { attempt, required, unresolved } from '../plan/outcome.ts';
+import { scenario } from '../plan/scenario.ts';
+import type { TradeInput } from '../plan/trade.ts';
+import { recordWorking, type Working, type WorkingRecorder } from '../plan/working.ts';
+import { workingHeat } from './atticHeat.ts';
+import { hoistedOf, mayLift } from './lifting.ts';
+import { waysOf } from './passing.ts';
+import { loadedOf } from './platform.ts';
+import type { AccessResult } from './result.ts';
+
+export type Upstream = {
+  readonly climate: ClimateResult;
+  readonly loads: LoadsResult;
+  readonly equipment: EquipmentResult;
+};
+
+/** Whether the boxes pass, who lifts them, what carries them, and how long people can work up there. Pure. */
+export function design({ project, upstream }: TradeInput<keyof Upstream>): AccessResult {
+  const s = scenario();
+  const { passages, access } = project.routes;
+  const { lifting, platform, heat } = access;
+  const workings: Record<string, Working> = {};
+  const noted = <T>(word: string, work: (recorder: WorkingRecorder) => T) => {
+    const { recorder, steps } = recordWorking();
+    const value = attempt(() => work(recorder));
+    workings[`access/${word}`] = steps;
+    return value;
+  };
+  const chosen = attempt(() => required(upstream.equipment.chosen));
+  const unit = attempt(() => project.candidates[required(chosen)] ?? unresolved('missing', 'candidates'));
+  const massOf = (piece: 'handler' | 'handlerCrated' | 'outdoorUnit') =>
+    attempt(() => s.of(required(unit)[piece].mass));
+  const listed = inOrder(passages);
+  return {
+    chosen,
+    ways: attempt(() => {
+      if (listed.length === 0) return unresolved('missing', 'routes.passages');
+      return inOrder(project.candidates).flatMap(([id, candidate]) => waysOf(id, candidate, listed));
+    }),
+    up: s.choice(lifting.up),
+    people: attempt(() => s.of(lifting.people)),
+    carried: (['handlerCrated', 'handler', 'outdoorUnit'] as const).map((piece) => ({ piece, mass: massOf(piece) })),
+    mayLift: noted('may-lift', (rec) => mayLift(lifting, s, rec)),
+    hoisted: attempt(() => hoistedOf(lifting, required(massOf('handler')), s)),
+    platform: attempt(() => loadedOf(platform, required(massOf('handler')), s)),
+    heat: noted('attic-heat', (rec) => workingHeat(heat, upstream, s, rec)),
+    workings,
+    wanted: [],
+  };
+}

@@ -1,0 +1,14 @@
+import type { Finder } from '../plan/trade.ts';
+import { design } from './design.ts';
+import { findings } from './findings.ts';
+
+/** Boxes through openings, lifting, platform, and heat in the attic. */
+export const accessFinder: Finder<'access', 'climate' | 'loads' | 'equipment'> = {
+  id: 'access',
+  phase: 'agreed',
+  reads: ['routes.passages', 'routes.access', 'candidates'],
+  after: ['climate', 'loads', 'equipment'],
+  design,
+  findings,
+  looksAt: { reads: ['routes.passages', 'routes.access', 'candidates'], trades: [] },
+};

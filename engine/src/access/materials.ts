@@ -1,0 +1,30 @@
+import type { MaterialLine } from '../plan/lines.ts';
+import { hoistFor } from './hoistFor.ts';
+import type { AccessResult } from './result.ts';
+
+const count = (id: string, what: string, amount: number): MaterialLine => ({
+  id: `access/${id}`,
+  trade: 'access',
+  what,
+  kind: 'count',
+  amount,
+  soldBy: 1,
+  for: 'routes.access',
+});
+
+/** What lifting and working up there take, once it is known that the unit is to go through an opening. */
+export function materials(result: AccessResult): readonly MaterialLine[] {
+  if (!result.ways.ok || !result.chosen.ok) return [];
+  return [
+    count('frame', 'Cardboard and laths for a frame of the unit’s size, to be taken up first', 1),
+    count('gloves', 'Pairs of gloves with grip', 2),
+    count('lamp', 'Lamp on a stand, and a head lamp', 2),
+    ...(hoistFor(result)
+      ? [
+          count('sheaves', 'Sheaves and blocks made for lifting, with their loads marked', 2),
+          count('slings', 'Lifting slings, with their loads marked', 2),
+          count('tag', 'Light line to keep the load from turning', 1),
+        ]
+      : []),
+  ];
+}

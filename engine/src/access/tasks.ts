@@ -1,0 +1,50 @@
+import type { Task } from '../plan/lines.ts';
+import { hoistFor } from './hoistFor.ts';
+import type { AccessResult } from './result.ts';
+
+const minutes = (low: number, likely: number, high: number) => ({
+  low: low * 60,
+  likely: likely * 60,
+  high: high * 60,
+});
+const attic = 'Hot attic: short turns, water, somebody below. Boards across the joists; never step between them.';
+const heavy = 'A trolley carries it, people steady it: nobody lifts alone what is above the limit of one.';
+const under = 'Nobody under the load, ever.';
+
+const task = (id: string, rest: Omit<Task, 'id' | 'trade'>): Task => ({ id: `access/${id}`, trade: 'access', ...rest });
+
+/** From a frame of cardboard to the unit on its platform. */
+export function tasks(result: AccessResult): readonly Task[] {
+  if (!result.ways.ok || !result.chosen.ok) return [];
+  return [
+    task('frame', {
+      what: 'Build a frame of the unit’s size from cardboard and laths, and take it the whole way to its place',
+      holdPoint: 'order',
+      duration: minutes(30, 60, 120),
+      people: 2,
+      after: [],
+      safeStops: ['Any time'],
+      cautions: [attic],
+    }),
+    task('platform', {
+      what: 'Fix the platform and the floor along the way to it',
+      holdPoint: 'lift',
+      duration: minutes(60, 150, 300),
+      people: 2,
+      after: ['access/frame'],
+      safeStops: ['After each panel: fixed, nothing overhanging'],
+      cautions: [attic, 'A structural engineer first where joists are short of strength. No notches in joists.'],
+    }),
+    task('up', {
+      what: hoistFor(result)
+        ? 'Hang the tackle, hoist a sack of half the weight, then the unit; lay it on the platform'
+        : 'Bring the unit up as the plan says, and lay it on the platform',
+      holdPoint: 'lift',
+      duration: minutes(45, 90, 180),
+      people: 3,
+      after: ['access/platform'],
+      safeStops: ['Unit on the ground, opening guarded', 'Unit on the platform, strapped, opening guarded'],
+      cautions: [attic, under, heavy, 'The opening is a hole in the floor: guard it from above and below.'],
+    }),
+  ];
+}

@@ -1,0 +1,38 @@
+import type { EquipmentResult } from '../../equipment/result.ts';
+import { attempt, required } from '../../plan/outcome.ts';
+import { scenario } from '../../plan/scenario.ts';
+import type { TradeInput } from '../../plan/trade.ts';
+import { boughtSections } from '../bought.ts';
+import { pendingIn } from '../pendingIn.ts';
+import type { AirResult } from '../result.ts';
+import { unitBehind, wantedFlow } from '../unitBehind.ts';
+import { askedOf, pricesOf } from './asked.ts';
+import { fittingsOf } from './fittingsOf.ts';
+import { sizingJob } from './sizingJob.ts';
+
+type Input = Pick<TradeInput, 'project'> & { readonly upstream: { readonly equipment: EquipmentResult } };
+
+/** A design with the choice of sizes asked for: prices, stock and what is bought steer that choice and nothing else. */
+export function withSizing(result: AirResult, { project, upstream: { equipment } }: Input): AirResult {
+  const { ducts } = project.routes;
+  const { model, flows, rooms, wanted } = result;
+  const sizing = attempt(() => {
+    const unit = unitBehind(ducts, equipment);
+    const { staticMost } = unit.blower;
+    return sizingJob({
+      model: required(model),
+      fittings: fittingsOf(ducts, scenario()),
+      rooms: Object.fromEntries(Object.entries(rooms).map(([id, room]) => [id, required(room.wanted)])),
+      flow: wantedFlow(unit, required(flows)),
+      ...(staticMost === undefined ? {} : { staticMost }),
+      bought: boughtSections(project),
+      ...askedOf(project),
+    });
+  });
+  return {
+    ...result,
+    sizing: pendingIn(sizing),
+    prices: pricesOf(project.work),
+    wanted: [...(sizing.ok ? [sizing.value] : []), ...wanted],
+  };
+}

@@ -1,0 +1,193 @@
+import { choice, group, map, quantity, text } from './field.ts';
+
+const length = (label: string, most: number, more: { help?: string; default?: number; optional?: boolean } = {}) =>
+  quantity('length', {
+    label,
+    ...(more.help ? { help: more.help } : {}),
+    ...(more.default === undefined ? { neededBy: more.optional ? [] : ['access'] } : { default: more.default }),
+    plausible: { min: 0.05, max: most },
+    possible: { min: 0 },
+    usually: 'measured',
+  });
+
+const count = (label: string, likely: number, most: number, help?: string) =>
+  quantity('count', {
+    label,
+    ...(help ? { help } : {}),
+    default: likely,
+    plausible: { min: 1, max: most },
+    possible: { min: 1 },
+    usually: 'estimated',
+  });
+
+/** Everything that boxes must pass on their way. */
+export const passages = map(
+  {
+    name: text({ label: 'Name' }),
+    kind: choice(
+      { hatch: 'Hatch', door: 'Door', stair: 'Stair', crawl: 'Way along the attic' },
+      { label: 'Kind', default: 'hatch' },
+    ),
+    carries: choice(
+      { handler: 'The air handler', outdoor: 'The outdoor unit', both: 'Both' },
+      { label: 'Passes it', default: 'handler' },
+    ),
+    width: length('Clear width', 3, { help: 'In the clear, at its narrowest: between trims, hinges, rails, trusses.' }),
+    height: length('Clear height or length', 4),
+    headroom: length('Headroom above', 4, { optional: true }),
+    framing: length('Depth of the framing round it', 0.6, {
+      help: 'Of a hatch: joists, trimmers and ceiling. 2x8 joists: 184 mm or 7 1/4 in.',
+      default: 0.184,
+    }),
+    after: length('Width after its corner', 4, {
+      help: 'Of a stair or way with a square corner. Left empty it is straight.',
+      optional: true,
+    }),
+    length: length('Its length', 40, {
+      help: 'Of a way along the attic: from the opening to the unit.',
+      optional: true,
+    }),
+    floor: length('Width of the solid floor along it', 3, { optional: true }),
+  },
+  { label: 'Ways in', one: 'Passage', help: 'Everything the boxes must pass, measured in the clear.' },
+);
+
+const lifting = group(
+  {
+    up: choice(
+      {
+        rope: 'Hoisted by rope and sheaves',
+        hands: 'Handed up through the opening',
+        ladder: 'Carried up a ladder',
+        stair: 'Carried up a stair',
+      },
+      { label: 'How it goes up', default: 'rope' },
+    ),
+    by: choice(
+      { hands: 'Lifted and carried by hand', trolley: 'Rolled on a trolley, lifted by nobody' },
+      { label: 'On the ground it is', default: 'hands' },
+    ),
+    people: count('People who carry', 2, 6),
+    reach: length('Hands in front of the ankles', 1, {
+      help: 'A box is held away from the body: half its depth and a hand.',
+      default: 0.4,
+    }),
+    low: length('Hands above the floor where the lift begins', 1.75, { default: 0.3 }),
+    travel: length('Height of the lift', 1.75, { default: 0.7 }),
+    grip: choice(
+      { good: 'Handles', fair: 'Edges to hold', poor: 'Smooth, limp or bulky' },
+      { label: 'Grip', default: 'fair' },
+    ),
+    pulling: count('People who pull the rope', 2, 6, 'Standing aside, never under the load.'),
+    parts: count('Parts of rope at the load', 4, 8),
+    sheave: quantity('fraction', {
+      label: 'Share of the pull a sheave passes on',
+      help: 'Ball bearings 0.95 to 0.97, bushings 0.90 to 0.93, a rope over a carabiner 0.6 to 0.8.',
+      default: { low: 0.88, likely: 0.92, high: 0.96 },
+      plausible: { min: 0.5, max: 1 },
+      possible: { min: 0.05, max: 1 },
+      usually: 'estimated',
+    }),
+    lead: choice(
+      { yes: 'Down, over one more sheave', no: 'Up, from the load' },
+      { label: 'The rope is pulled', default: 'yes' },
+    ),
+    anchor: quantity('mass', {
+      label: 'Load at which what it hangs from gives way, as a mass',
+      help: 'The weakest of beam, strap and sheave, by their sheets: breaking load, not working load.',
+      neededBy: ['access'],
+      plausible: { min: 50, max: 10_000 },
+      possible: { min: 0 },
+      usually: 'nameplate',
+    }),
+  },
+  { label: 'Lifting' },
+);
+
+const pressure = (label: string, likely: number, help: string) =>
+  quantity('pressure', {
+    label,
+    help,
+    default: likely,
+    plausible: { min: 0, max: 3000 },
+    possible: { min: 0 },
+    usually: 'assumed',
+  });
+
+const platform = group(
+  {
+    joist: choice(
+      { '2x4': '2x4', '2x6': '2x6', '2x8': '2x8', '2x10': '2x10', '2x12': '2x12' },
+      { label: 'Joists under the unit', neededBy: ['access'] },
+    ),
+    span: length('Their span', 8, { help: 'Clear, from bearing to bearing.' }),
+    spacing: length('From joist to joist', 1.3, { default: 0.4064 }),
+    from: length('The unit stands from their nearer bearing', 4, {
+      help: 'Left empty it stands over their middle, where it is worst.',
+      optional: true,
+    }),
+    timber: choice(
+      { unknown: 'Not known', spruce: 'Spruce, pine or fir', larch: 'Douglas fir or larch' },
+      { label: 'Timber', default: 'unknown' },
+    ),
+    joists: count('Joists that carry the unit', 2, 5, 'A platform across more of them shares its load.'),
+    live: pressure(
+      'Load of use to allow for',
+      480,
+      'Attic without storage 0.48 kPa or 10 psf, with some storage twice that.',
+    ),
+    dead: pressure('Own weight of ceiling and floor', 480, '0.48 kPa or 10 psf is usual for plaster or board.'),
+    person: quantity('mass', {
+      label: 'Person kneeling beside it',
+      default: 100,
+      plausible: { min: 40, max: 200 },
+      possible: { min: 0 },
+      usually: 'estimated',
+    }),
+    deck: choice(
+      { yes: 'Panels or boards, fixed', loose: 'Loose boards', none: 'Nothing yet' },
+      { label: 'Floor round the unit', neededBy: ['access'] },
+    ),
+  },
+  { label: 'Platform' },
+);
+
+const service = group(
+  {
+    depth: length('Free space in front of the unit: depth', 4),
+    width: length('and width', 4),
+    light: choice(
+      { yes: 'A light, switched at the opening', no: 'None' },
+      { label: 'Light at the unit', neededBy: ['access'] },
+    ),
+    receptacle: choice({ yes: 'Yes', no: 'None' }, { label: 'Receptacle near the unit', neededBy: ['access'] }),
+  },
+  { label: 'Service afterwards' },
+);
+
+const heat = group(
+  {
+    time: choice(
+      { any: 'At any hour', dawn: 'At dawn, done before the sun is on the roof', cold: 'In the cold season only' },
+      { label: 'Work in the attic', default: 'any' },
+    ),
+    effort: choice(
+      { light: 'Light', moderate: 'Moderate: crawling, screwing, pulling duct', heavy: 'Heavy: sawing, hauling' },
+      { label: 'Effort', default: 'moderate' },
+    ),
+    used: choice({ no: 'No', yes: 'Yes: two weeks of daily work in heat' }, { label: 'Used to heat', default: 'no' }),
+    clothes: choice(
+      {
+        woven: 'Woven work clothes or coverall',
+        paper: 'Throw-away coverall',
+        double: 'Two layers',
+        sealed: 'Vapour-tight',
+      },
+      { label: 'Clothes', default: 'woven' },
+    ),
+  },
+  { label: 'Working heat' },
+);
+
+/** How things are lifted, carried and stood, and how people work up there. */
+export const access = group({ lifting, platform, service, heat }, { label: 'Lifting, platform, heat' });
