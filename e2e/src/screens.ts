@@ -9,6 +9,8 @@ export const screens = [
   '/trade/loads',
   '/trade/equipment',
   '/trade/air',
+  '/trade/condensate',
+  '/trade/lineset',
   '/trade/circuit',
   '/trade/offgrid',
   '/project',

@@ -1,5 +1,5 @@
 import { materialsCsv } from '@kneewall/documents';
-import type { Range } from '@kneewall/project';
+import type { QuantityKind, Range } from '@kneewall/project';
 import { handOver } from '../../files/saveFile.ts';
 import { Button } from '../../look/Button.tsx';
 import { Scroll } from '../../look/Scroll.tsx';
@@ -53,7 +53,7 @@ export function BuyScreen() {
                       <td>
                         <Quantity value={l.amount} kind={l.kind} />
                       </td>
-                      <td>{l.soldBy !== undefined && <Quantity value={l.soldBy} kind={l.kind} />}</td>
+                      <td>{l.soldBy !== undefined && <Piece of={l.soldBy} kind={l.kind} />}</td>
                       {priced(trade) && <td>{l.cost && <Cost cost={l.cost} />}</td>}
                     </tr>
                   ))}
@@ -65,6 +65,10 @@ export function BuyScreen() {
     </>
   );
 }
+
+/** What it is sold by: single things by the piece. */
+const Piece = ({ of, kind }: { of: number; kind: QuantityKind }) =>
+  kind === 'count' && of === 1 ? 'the piece' : <Quantity value={of} kind={kind} />;
 
 /** At the prices entered, before rounding to whole pieces. */
 function Cost({ cost }: { cost: Range }) {

@@ -1,0 +1,81 @@
+import { expect, type Page, test } from '@playwright/test';
+import { type AppServer, startAppServer } from './appServer.ts';
+import { enter, settled, show } from './screens.ts';
+
+let server: AppServer;
+test.beforeAll(async () => {
+  server = await startAppServer();
+});
+test.afterAll(async () => server.kill());
+test.use({ serviceWorkers: 'block' });
+
+/** The text of what a button saves. */
+async function saved(page: Page, button: string): Promise<{ name: string; text: string }> {
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: button }).click(),
+  ]);
+  const parts: Buffer[] = [];
+  for await (const part of await download.createReadStream()) parts.push(part as Buffer);
+  return { name: download.suggestedFilename(), text: Buffer.concat(parts).toString('utf8') };
+}
+
+const finding = (page: Page, says: string) => page.locator('.finding-line', { hasText: says });
+
+test('more height below the outlet lets the trap fit, and its drawing is saved at full size', async ({ page }) => {
+  await show(page, server.url, '/trade/condensate');
+  await expect(page.locator('.trap-drawing')).toContainText('seal');
+  const trap = finding(page, 'below the cabinet’s outlet');
+  await expect(trap.locator('.status')).toHaveText('fails');
+  await enter(page, 'Free height below the drain outlet', '8"');
+  await settled(page);
+  // What holds lies folded, out of sight.
+  await expect(trap.locator('.status')).toHaveText('ok');
+  const { name, text } = await saved(page, 'Save it at full size');
+  expect(name).toBe('trap.svg');
+  expect(text).toContain('data-scale="1"');
+  expect(text).toContain('data-measure="seal"');
+});
+
+test('another place on the wall wants another line set, and one in the snow fails', async ({ page }) => {
+  await show(page, server.url, '/trade/lineset?field=routes.lineset.place.x');
+  const lead = page.locator('.lead', { hasText: 'set reaches' });
+  const snow = finding(page, 'The base of the outdoor unit lies');
+  await expect(page.locator('.reach-drawing svg path[fill^=url]')).toHaveCount(3);
+  await expect(page.locator('.reach-unit').first()).toBeVisible();
+  await expect(snow.locator('.status')).toHaveText('fails');
+  const before = await lead.textContent();
+  await enter(page, 'Its left edge from the left end', "9'");
+  await enter(page, 'Its base above the ground', '7\' 6"');
+  await settled(page);
+  await expect(snow.locator('.status')).toHaveText('ok');
+  await expect(lead).not.toHaveText(before ?? '');
+  await expect(lead).toContainText('the 16\' 4 7/8" set reaches');
+});
+
+test('the supply is saved as a one-line drawing', async ({ page }) => {
+  await show(page, server.url, '/trade/circuit');
+  const { name, text } = await saved(page, 'Save the one-line drawing');
+  expect(name).toBe('supply.svg');
+  expect(text).toMatch(/^<\?xml.*<svg.*<\/svg>\n$/s);
+  expect(text).not.toMatch(/NaN|undefined/);
+});
+
+test('own power shows its year first, without being asked', async ({ page }) => {
+  test.slow();
+  await show(page, server.url, '/trade/offgrid');
+  await expect(page.getByRole('heading', { name: 'A year on your own power' })).toBeVisible();
+  await expect(page.getByText(/The unit draws .* and the household/)).toBeVisible({ timeout: 120_000 });
+});
+
+test('on a phone no table of a trade has to be pushed sideways', async ({ page }) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await show(page, server.url, '/trade/air');
+  await expect(page.getByRole('region', { name: 'Shares for heating' })).toHaveClass(/stacked/);
+  const wide = await page.evaluate(() =>
+    [...document.querySelectorAll('.scroll')]
+      .filter((e) => e.scrollWidth > e.clientWidth + 1)
+      .map((e) => e.getAttribute('aria-label')),
+  );
+  expect(wide).toEqual([]);
+});
