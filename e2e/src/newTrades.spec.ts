@@ -45,8 +45,8 @@ test('another place on the wall wants another line set, and one in the snow fail
   await expect(page.locator('.reach-unit').first()).toBeVisible();
   await expect(snow.locator('.status')).toHaveText('fails');
   const before = await lead.textContent();
-  await enter(page, 'Its left edge from the left end', "9'");
-  await enter(page, 'Its base above the ground', '7\' 6"');
+  await enter(page, 'Left edge of the outdoor unit, from the wall’s left end', "9'");
+  await enter(page, 'Base of the outdoor unit above the ground', '7\' 6"');
   await settled(page);
   await expect(snow.locator('.status')).toHaveText('ok');
   await expect(lead).not.toHaveText(before ?? '');
