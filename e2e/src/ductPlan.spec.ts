@@ -34,7 +34,7 @@ test('a section of the duct plan is chosen by keyboard, and the next size shows 
 test('a touch on a duct in the picture chooses it, and the table says the same as the picture', async ({ page }) => {
   await show(page, server.url, '/trade/air');
   const ducts = sheet(page);
-  const picture = ducts.locator('figure.duct-plan svg');
+  const picture = ducts.locator('figure.duct-plan svg').first();
   // The way to the sitting room ends at its register, straight below its bend.
   const end = await picture.evaluate((svg) => {
     const way = svg.querySelectorAll('.duct.supply .duct-wall')[1]?.getAttribute('points') ?? '';
