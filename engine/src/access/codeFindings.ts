@@ -1,8 +1,9 @@
 import { type Given, inOrder, type Missing, type ResolvedProject } from '@kneewall/project';
 import { unresolved } from '../plan/outcome.ts';
 import type { Found } from '../plan/telling.ts';
+import { entered } from '../plan/telling.ts';
 import type { WorkingRecorder } from '../plan/working.ts';
-import { answered, entered, told } from './found.ts';
+import { answered, told } from './found.ts';
 import { hatchLeast } from './passing.ts';
 
 type Routes = ResolvedProject['routes'];

@@ -2,10 +2,11 @@ import { inOrder } from '@kneewall/project';
 import type { ClimateResult } from '../climate/result.ts';
 import type { EquipmentResult } from '../equipment/result.ts';
 import type { LoadsResult } from '../loads/result.ts';
+import { noting } from '../plan/noting.ts';
 import { attempt, required, unresolved } from '../plan/outcome.ts';
 import { scenario } from '../plan/scenario.ts';
 import type { TradeInput } from '../plan/trade.ts';
-import { recordWorking, type Working, type WorkingRecorder } from '../plan/working.ts';
+import type { Working } from '../plan/working.ts';
 import { workingHeat } from './atticHeat.ts';
 import { hoistedOf, mayLift } from './lifting.ts';
 import { waysOf } from './passing.ts';
@@ -24,12 +25,7 @@ export function design({ project, upstream }: TradeInput<keyof Upstream>): Acces
   const { passages, access } = project.routes;
   const { lifting, platform, heat } = access;
   const workings: Record<string, Working> = {};
-  const noted = <T>(word: string, work: (recorder: WorkingRecorder) => T) => {
-    const { recorder, steps } = recordWorking();
-    const value = attempt(() => work(recorder));
-    workings[`access/${word}`] = steps;
-    return value;
-  };
+  const noted = noting('access', workings);
   const chosen = attempt(() => required(upstream.equipment.chosen));
   const unit = attempt(() => project.candidates[required(chosen)] ?? unresolved('missing', 'candidates'));
   const massOf = (piece: 'handler' | 'handlerCrated' | 'outdoorUnit') =>

@@ -1,7 +1,8 @@
 import type { ResolvedProject } from '@kneewall/project';
 import { required, unresolved } from '../plan/outcome.ts';
 import type { Found } from '../plan/telling.ts';
-import { answered, entered, told } from './found.ts';
+import { entered } from '../plan/telling.ts';
+import { answered, told } from './found.ts';
 import { gravity } from './kernels/rope.ts';
 import type { AccessResult } from './result.ts';
 

@@ -1,12 +1,8 @@
 import type { Task } from '../plan/lines.ts';
+import { minutes } from '../plan/minutes.ts';
 import { hoistFor } from './hoistFor.ts';
 import type { AccessResult } from './result.ts';
 
-const minutes = (low: number, likely: number, high: number) => ({
-  low: low * 60,
-  likely: likely * 60,
-  high: high * 60,
-});
 const attic = 'Hot attic: short turns, water, somebody below. Boards across the joists; never step between them.';
 const heavy = 'A trolley carries it, people steady it: nobody lifts alone what is above the limit of one.';
 const under = 'Nobody under the load, ever.';

@@ -1,7 +1,7 @@
+import type { Noted } from '../plan/noting.ts';
 import { type Outcome, required, unresolved } from '../plan/outcome.ts';
 import { scenario } from '../plan/scenario.ts';
 import { gaugeIn } from './conductor.ts';
-import type { Noted } from './noting.ts';
 import type { Conductor, Rating, Run } from './result.ts';
 import type { RunInput } from './runs.ts';
 import { gaugeArea } from './wires/gauges.ts';

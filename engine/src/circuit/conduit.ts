@@ -1,6 +1,6 @@
+import type { Noted } from '../plan/noting.ts';
 import { type Outcome, required, unresolved } from '../plan/outcome.ts';
 import { scenario } from '../plan/scenario.ts';
-import type { Noted } from './noting.ts';
 import type { Conductor, Run } from './result.ts';
 import type { RunInput } from './runs.ts';
 import { fillMost, insulatedArea, pipeFill, smallestPipe } from './wires/fill.ts';

@@ -1,8 +1,8 @@
 import type { Given, Missing, Range, ResolvedProject } from '@kneewall/project';
+import { noting } from '../plan/noting.ts';
 import { attempt, unresolved } from '../plan/outcome.ts';
 import { scenario } from '../plan/scenario.ts';
 import { recordWorking, type Working, type WorkingRecorder } from '../plan/working.ts';
-import { noting } from './noting.ts';
 import { type Electrics, eachEnd } from './rating.ts';
 import type { CircuitResult } from './result.ts';
 import { startCurrent, startsHard } from './starting.ts';
@@ -28,7 +28,7 @@ export function ownSupply(
   workings: Record<string, Working>,
 ): Partial<CircuitResult> {
   const s = scenario();
-  const noted = noting(workings);
+  const noted = noting('circuit', workings);
   const hasGenerator = !('missing' in power.generator.power);
   return {
     battery: attempt(() => {

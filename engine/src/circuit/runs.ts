@@ -1,4 +1,5 @@
 import type { Range, ResolvedProject } from '@kneewall/project';
+import { type Noted, noting, silent } from '../plan/noting.ts';
 import { attempt, type Outcome, required, unresolved } from '../plan/outcome.ts';
 import { type Scenario, scenario } from '../plan/scenario.ts';
 import type { Working } from '../plan/working.ts';
@@ -6,7 +7,6 @@ import { ambientOf, type Upstream } from './ambient.ts';
 import { disconnectOf, groundOf, sightOf } from './atUnit.ts';
 import { ampacityOf, byAmpacity, dropOf, gaugeIn, type Line, type Lying, picked } from './conductor.ts';
 import { conduitOf } from './conduit.ts';
-import { type Noted, noting, silent } from './noting.ts';
 import { type Electrics, ratingOf, recordLeast, recordMost } from './rating.ts';
 import type { Rating, Run, RunId } from './result.ts';
 import { startingShare } from './starting.ts';
@@ -36,7 +36,7 @@ function lyingOf(run: RunInput, s: Scenario): Lying {
 /** One circuit: conductor, protection, ground, disconnect, drop. What is not known blinds only what hangs on it. */
 export function runOf(id: RunId, input: RunInput, about: RunAbout, workings: Record<string, Working>): Run {
   const s = scenario();
-  const noted = noting(workings, `:${id}`);
+  const noted = noting('circuit', workings, `:${id}`);
   const lying = lyingOf(input, s);
   const line: Line = { ...about.line, metal: lying.metal };
   const rating = attempt(() => ratingOf(id, about.electrics));

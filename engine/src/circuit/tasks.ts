@@ -1,12 +1,8 @@
 import type { Task } from '../plan/lines.ts';
+import { minutes } from '../plan/minutes.ts';
 import { battery, electric } from './cautions.ts';
 import type { CircuitResult } from './result.ts';
 
-const minutes = (low: number, likely: number, high: number) => ({
-  low: low * 60,
-  likely: likely * 60,
-  high: high * 60,
-});
 const locked = 'Power locked off at the breaker, no bare end in reach';
 
 /** From the permit to the first power. Pulling cable is the builder’s; connecting and testing are for a licensed person. */

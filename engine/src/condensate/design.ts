@@ -3,10 +3,11 @@ import type { AirResult } from '../air/result.ts';
 import type { ClimateResult } from '../climate/result.ts';
 import type { EquipmentResult, UnitRow } from '../equipment/result.ts';
 import type { LoadsResult } from '../loads/result.ts';
+import { noting } from '../plan/noting.ts';
 import { attempt, required, unresolved } from '../plan/outcome.ts';
 import { type Scenario, scenario } from '../plan/scenario.ts';
 import type { TradeInput } from '../plan/trade.ts';
-import { recordWorking, type Working, type WorkingRecorder } from '../plan/working.ts';
+import type { Working, WorkingRecorder } from '../plan/working.ts';
 import { timeToFreeze } from './kernels/frost.ts';
 import { panHolds, timeToFill } from './kernels/pan.ts';
 import { carriesHalfFull, slopeLeast } from './kernels/slope.ts';
@@ -35,12 +36,7 @@ export function design({ project, upstream }: TradeInput<keyof Upstream>): Conde
   const s = scenario();
   const { drain } = project.routes;
   const workings: Record<string, Working> = {};
-  const noted = <T>(word: string, work: (recorder: WorkingRecorder) => T) => {
-    const { recorder, steps } = recordWorking();
-    const value = attempt(() => work(recorder));
-    workings[`condensate/${word}`] = steps;
-    return value;
-  };
+  const noted = noting('condensate', workings);
   const pulls = s.choice(drain.blower) === 'after';
   const water = attempt(() => waterOf(upstream.equipment));
   const pressure = attempt(() => pressureOf(drain, upstream.air, pulls));
@@ -54,10 +50,10 @@ export function design({ project, upstream }: TradeInput<keyof Upstream>): Conde
     pressure,
     trap: attempt(() => trapAt()),
     room: noted('trap-room', (rec) => {
-      const { room } = trapAt(rec);
+      const { drop, seal, room } = trapAt(rec);
       const size = s.of(drain.size);
       const least = room + size + wall;
-      rec.step('h', 'H + J + d + wall', { ...dropAndSeal(trapAt()), d: size, wall }, least, 'm', 'condensate.room');
+      rec.step('h', 'H + J + d + wall', { H: drop, J: seal, d: size, wall }, least, 'm', 'condensate.room');
       return least;
     }),
     fallLeast: attempt(() => s.of(drain.run) * slopeLeast),
@@ -74,8 +70,6 @@ export function design({ project, upstream }: TradeInput<keyof Upstream>): Conde
     wanted: [],
   };
 }
-
-const dropAndSeal = ({ drop, seal }: Trap) => ({ H: drop, J: seal });
 
 /** The most water a data sheet's cooling rows make; a row without a sensible share stands for 0.7 to 0.85 of it. */
 function waterOf({ chosen, candidates }: EquipmentResult): Range {

@@ -1,9 +1,8 @@
 import type { ResolvedProject } from '@kneewall/project';
 import { attempt, required, unresolved } from '../plan/outcome.ts';
 import { scenario } from '../plan/scenario.ts';
-import { type DraftOf, draftsOf, type Found, telling } from '../plan/telling.ts';
+import { type DraftOf, draftsOf, entered, type Found, holding, telling } from '../plan/telling.ts';
 import type { Drafts, PlanView } from '../plan/trade.ts';
-import type { WorkingRecorder } from '../plan/working.ts';
 import type { CondensateResult } from './result.ts';
 
 type Drain = ResolvedProject['routes']['drain'];
@@ -34,13 +33,6 @@ export function findings(result: CondensateResult, view: PlanView): Drafts {
   return draftsOf(found);
 }
 
-/** A number of the project, taken down as it is read. */
-function entered(symbol: string, field: Drain['run'], rec: WorkingRecorder): number {
-  if ('missing' in field) return unresolved('missing', field.path);
-  rec.given(symbol, field);
-  return field.likely;
-}
-
 function trapRoom({ room, trap, pressure, pulls }: CondensateResult, drain: Drain): Found {
   const source = pulls ? 'condensate.trap' : 'condensate.trap-pressed';
   return told(
@@ -59,7 +51,7 @@ function trapRoom({ room, trap, pressure, pulls }: CondensateResult, drain: Drai
     },
     (rec) => {
       required(room);
-      return entered('h_free', drain.below, rec);
+      return entered('h_free', drain.below)(rec);
     },
   );
 }
@@ -71,12 +63,7 @@ function answered<T extends string>(
   good: readonly T[],
 ): Found {
   const facts = 'choice' in field ? { ...of.facts, answer: field.choice } : of.facts;
-  return told({ ...of, ...(facts ? { facts } : {}) }, (rec) => {
-    if (!('choice' in field)) return unresolved('missing', field.path);
-    const holds = good.includes(field.choice) ? 1 : 0;
-    rec.step('holds', 'table', {}, holds, '', of.source);
-    return holds;
-  });
+  return told({ ...of, ...(facts ? { facts } : {}) }, holding(field, good, of.source));
 }
 
 const vent = (drain: Drain): Found =>
@@ -133,7 +120,7 @@ const fall = ({ fallLeast }: CondensateResult, drain: Drain): Found =>
     },
     (rec) => {
       required(fallLeast);
-      return entered('h_fall', drain.fall, rec);
+      return entered('h_fall', drain.fall)(rec);
     },
   );
 
@@ -151,7 +138,7 @@ const pipeSize = ({ water }: CondensateResult, drain: Drain): Found =>
     (rec) => {
       // A usual size says nothing of a drain that nobody has measured yet.
       if ('missing' in drain.run) return unresolved('missing', drain.run.path);
-      return entered('d', drain.size, rec);
+      return entered('d', drain.size)(rec);
     },
   );
 
@@ -188,7 +175,7 @@ const panDepth = ({ panTime }: CondensateResult, { pan }: Drain): Found =>
       source: 'condensate.pan',
       ...(panTime.ok ? { facts: { fills: panTime.value } } : {}),
     },
-    (rec) => entered('h_pan', pan.depth, rec),
+    entered('h_pan', pan.depth),
   );
 
 /** By how much the pan reaches beyond the unit that lies in it, the smaller of length and width. */

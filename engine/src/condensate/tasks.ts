@@ -1,11 +1,7 @@
 import type { Task } from '../plan/lines.ts';
+import { minutes } from '../plan/minutes.ts';
 import type { CondensateResult } from './result.ts';
 
-const minutes = (low: number, likely: number, high: number) => ({
-  low: low * 60,
-  likely: likely * 60,
-  high: high * 60,
-});
 const attic = 'Hot attic: short turns, water, somebody below. Boards across the joists; never step between them.';
 const solvents =
   'Primer and cement give off fumes that burn and make drunk: air from outside, no flame, no pilot light, no sparks.';

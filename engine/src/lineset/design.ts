@@ -1,9 +1,10 @@
 import { inOrder, type Range, type ResolvedProject } from '@kneewall/project';
 import type { EquipmentResult } from '../equipment/result.ts';
+import { noting } from '../plan/noting.ts';
 import { attempt, required, unresolved } from '../plan/outcome.ts';
 import { type Scenario, scenario } from '../plan/scenario.ts';
 import type { TradeInput } from '../plan/trade.ts';
-import { recordWorking, type Working, type WorkingRecorder } from '../plan/working.ts';
+import type { Working, WorkingRecorder } from '../plan/working.ts';
 import { boltPull } from './anchors.ts';
 import { chargeToAdd } from './kernels/charge.ts';
 import { soundAt } from './kernels/outdoorSound.ts';
@@ -22,12 +23,7 @@ export function design({ project, upstream }: TradeInput<'equipment'>): LinesetR
   const s = scenario();
   const { lineset } = project.routes;
   const workings: Record<string, Working> = {};
-  const noted = <T>(word: string, work: (recorder: WorkingRecorder) => T) => {
-    const { recorder, steps } = recordWorking();
-    const value = attempt(() => work(recorder));
-    workings[`lineset/${word}`] = steps;
-    return value;
-  };
+  const noted = noting('lineset', workings);
   const stock = stockOf(lineset, s);
   const baseLeast = noted('base', (rec) => baseOf(lineset, rec));
   const unit = attempt(() => unitBox(candidateOf(project, upstream.equipment), lineset, required(baseLeast), s));

@@ -1,11 +1,7 @@
 import type { Task } from '../plan/lines.ts';
+import { minutes } from '../plan/minutes.ts';
 import type { LinesetResult } from './result.ts';
 
-const minutes = (low: number, likely: number, high: number) => ({
-  low: low * 60,
-  likely: likely * 60,
-  high: high * 60,
-});
 const refrigerant =
   'Refrigerant stands under pressure, freezes skin and may burn: couplings, valves, vacuum and charge are licensed work in most places.';
 const task = (id: string, rest: Omit<Task, 'id' | 'trade'>): Task => ({

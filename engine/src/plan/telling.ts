@@ -1,6 +1,6 @@
-import type { TradeId } from '@kneewall/project';
+import type { Given, Missing, TradeId } from '@kneewall/project';
 import type { Draft } from './judge.ts';
-import { attempt } from './outcome.ts';
+import { attempt, unresolved } from './outcome.ts';
 import type { Drafts } from './trade.ts';
 import { recordWorking, type Working, type WorkingRecorder } from './working.ts';
 
@@ -26,3 +26,22 @@ export const draftsOf = (found: readonly Found[]): Drafts => ({
   drafts: found.map((f) => f.draft),
   workings: Object.fromEntries(found.map((f) => [f.draft.working, f.working])),
 });
+
+/** A number of the project, taken down as it is read. */
+export const entered =
+  (symbol: string, field: Given | Missing) =>
+  (rec: WorkingRecorder): number => {
+    if ('missing' in field) return unresolved('missing', field.path);
+    rec.given(symbol, field);
+    return field.likely;
+  };
+
+/** 1 where the answer is one of the `good`, 0 for the others, by `source`. */
+export const holding =
+  <T extends string>(field: { readonly choice: T } | Missing, good: readonly T[], source: string) =>
+  (rec: WorkingRecorder): number => {
+    if (!('choice' in field)) return unresolved('missing', field.path);
+    const holds = good.includes(field.choice) ? 1 : 0;
+    rec.step('holds', 'table', {}, holds, '', source);
+    return holds;
+  };

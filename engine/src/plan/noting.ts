@@ -1,16 +1,17 @@
-import { attempt, type Outcome } from '../plan/outcome.ts';
-import { recordWorking, type Working, type WorkingRecorder } from '../plan/working.ts';
+import type { TradeId } from '@kneewall/project';
+import { attempt, type Outcome } from './outcome.ts';
+import { recordWorking, type Working, type WorkingRecorder } from './working.ts';
 
 /** Runs a computation and keeps its working under the trade’s word for it. */
 export type Noted = <T>(word: string, work: (recorder: WorkingRecorder) => T) => Outcome<T>;
 
-/** Workings go into `workings` as `circuit/<word><suffix>`. */
+/** Workings go into `workings` as `<trade>/<word><suffix>`. */
 export const noting =
-  (workings: Record<string, Working>, suffix = ''): Noted =>
+  (trade: TradeId, workings: Record<string, Working>, suffix = ''): Noted =>
   (word, work) => {
     const { recorder, steps } = recordWorking();
     const value = attempt(() => work(recorder));
-    workings[`circuit/${word}${suffix}`] = steps;
+    workings[`${trade}/${word}${suffix}`] = steps;
     return value;
   };
 
