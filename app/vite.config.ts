@@ -25,7 +25,7 @@ export default defineConfig({
       injectRegister: null,
       includeAssets: ['icon.svg', 'icon-192.png', 'icon-512.png'],
       workbox: {
-        globPatterns: ['**/*.{html,js,css,svg,png,json,webmanifest}'],
+        globPatterns: ['**/*.{html,js,css,svg,png,json,ttf,webmanifest}'],
         clientsClaim: true,
         maximumFileSizeToCacheInBytes: 8_000_000,
         // The solver is fetched by whoever first needs it, and kept from then on.

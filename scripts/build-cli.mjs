@@ -14,7 +14,7 @@ if (existsSync(join(root, 'cli/src/main.ts')))
     platform: 'node',
     format: 'esm',
     target: 'node20',
-    // The solver finds its own program beside itself.
-    external: ['fastify', '@fastify/static', 'highs'],
+    // The solver and the printer of papers find their own files beside themselves.
+    external: ['fastify', '@fastify/static', 'highs', 'pdfmake', 'svg-to-pdfkit', 'dejavu-fonts-ttf'],
     logLevel: 'warning',
   });

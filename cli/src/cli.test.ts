@@ -299,20 +299,21 @@ describe('kneewall serve', () => {
 
 describe('kneewall papers', () => {
   it('writes the ducts in plan, says so, and says when it writes over another', () => {
-    const first = run('papers', tern, '--out', 'papers/deep', '--units', 'si');
+    const first = run('papers', tern, '--quick', '--out', 'papers/deep', '--units', 'si');
     expect(first.err).toBe('');
     expect(first.code).toBe(0);
     expect(first.out).toContain('papers/deep/ducts.svg: written.');
     const drawn = readFileSync(join(folder, 'papers/deep/ducts.svg'), 'utf8');
     expect(drawn).toContain('data-section="supply-bath"');
-    expect(run('papers', tern, '--out', 'papers/deep', '--units', 'si').out).toContain('the same as before');
-    const other = run('papers', tern, '--out', 'papers/deep', '--units', 'us');
+    expect(readFileSync(join(folder, 'papers/deep/plan-set.pdf')).subarray(0, 5).toString()).toBe('%PDF-');
+    expect(run('papers', tern, '--quick', '--out', 'papers/deep', '--units', 'si').out).toContain('the same as before');
+    const other = run('papers', tern, '--quick', '--out', 'papers/deep', '--units', 'us');
     expect(other.out).toContain('written over the one that was there');
     expect(readFileSync(join(folder, 'papers/deep/ducts.svg'), 'utf8')).toContain('cfm');
   });
 
   it('makes a sheet of a project that has nothing yet, and says what is unknown', () => {
-    const { code, out } = run('papers', file('bare.json', '{"schema":1}'), '--out', 'bare');
+    const { code, out } = run('papers', file('bare.json', '{"schema":1}'), '--quick', '--out', 'bare');
     expect(code).toBe(0);
     expect(out).toContain('unknown so far');
   });
@@ -320,6 +321,7 @@ describe('kneewall papers', () => {
   it.each([
     ['no folder named', [tern]],
     ['units nobody knows', [tern, '--out', 'x', '--units', 'stone']],
+    ['letters nobody knows', [tern, '--out', 'x', '--letters', 'huge']],
     ['a project that is none', ['nothing.json', '--out', 'x']],
     ['a folder that is a file', [tern, '--out', tern]],
   ])('refuses %s with words', (_name, args) => {

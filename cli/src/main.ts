@@ -16,8 +16,9 @@ const usage = `Kneewall plans, builds and proves a ducted heat pump in a small h
                      [--units us|si]
       The house through a year: heat, cooling, attic, and what it does alone;
       with --winters also twenty winters on own power (some minutes).
-  kneewall papers FILE --out DIR [--units us|si]
-      Sheets to print: the ducts in plan, to scale, with sizes and flows.
+  kneewall papers FILE --out DIR [--units us|si] [--letters plain|large]
+                       [--quick | --long]
+      The plan set as a PDF to print at 100 %, and each drawing by itself.
   kneewall study FILE|DIR --out FILE [--samples N] [--seed S] [--workers W]
       The loads of many houses, each as this one may be: percentiles, and what
       would be worth knowing.

@@ -13,9 +13,9 @@ export function fileName(name: string | undefined): string {
 export const saveFile = (project: Project): void =>
   handOver(fileName(project.about?.name), projectText(project), 'application/json');
 
-/** Hands a text to the browser as a file to keep. */
-export function handOver(name: string, text: string, type: string): void {
-  const url = URL.createObjectURL(new Blob([text], { type }));
+/** Hands a text or bytes to the browser as a file to keep. */
+export function handOver(name: string, content: string | Uint8Array<ArrayBuffer>, type: string): void {
+  const url = URL.createObjectURL(new Blob([content], { type }));
   const link = document.createElement('a');
   link.href = url;
   link.download = name;

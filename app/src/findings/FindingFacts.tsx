@@ -1,17 +1,18 @@
 import type { Finding, Source } from '@kneewall/engine';
+import { consequenceTitle, holdPointTitle, tradeTitle } from '@kneewall/engine';
 import { nodeAt, pathLabel } from '@kneewall/project';
 import { glued } from '../look/glued.ts';
 import { Quantity } from '../quantity/Quantity.tsx';
 import { RangeTape } from '../quantity/RangeTape.tsx';
 import { printRoute } from '../route/route.ts';
 import { useSession } from '../services.ts';
-import { consequenceWord, holdPoint, tradeOf, tradeTitle } from '../words/words.ts';
+import { tradeOf } from '../words/words.ts';
 import { SourceWords } from './SourceWords.tsx';
 import { StatusMark } from './StatusMark.tsx';
 
 /** What is stated, why it matters and what would mend it. A caution comes first. */
 export function FindingFacts({ finding: f, sources }: { finding: Finding; sources: Readonly<Record<string, Source>> }) {
-  const { title, until } = holdPoint[f.holdPoint];
+  const { title, until } = holdPointTitle[f.holdPoint];
   return (
     <>
       <p className="finding-kicker">
@@ -20,7 +21,7 @@ export function FindingFacts({ finding: f, sources }: { finding: Finding; source
         <span>
           {title}: {until}
         </span>
-        {f.status !== 'ok' && <span>{consequenceWord[f.consequence]}</span>}
+        {f.status !== 'ok' && <span>{consequenceTitle[f.consequence]}</span>}
       </p>
       {f.caution && (
         <p className="caution">

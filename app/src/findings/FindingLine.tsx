@@ -1,7 +1,7 @@
 import type { Finding } from '@kneewall/engine';
+import { consequenceTitle, tradeTitle } from '@kneewall/engine';
 import { glued } from '../look/glued.ts';
 import { goTo, useRoute } from '../route/route.ts';
-import { consequenceWord, tradeTitle } from '../words/words.ts';
 import { StatusMark } from './StatusMark.tsx';
 import './FindingLine.css';
 
@@ -23,7 +23,7 @@ export function FindingLine({ finding, trade = true }: { finding: Finding; trade
       <span className="finding-tags">
         {finding.status !== 'ok' && (
           <span className={finding.consequence === 'harm' ? 'finding-harm' : ''}>
-            {consequenceWord[finding.consequence]}
+            {consequenceTitle[finding.consequence]}
           </span>
         )}
         {trade && <span>{tradeTitle[finding.trade]}</span>}

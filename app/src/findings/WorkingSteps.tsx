@@ -1,17 +1,10 @@
-import type { Source, Step } from '@kneewall/engine';
+import { formulaTitle, knownTitle, type Source, type Step } from '@kneewall/engine';
 import { pathLabel } from '@kneewall/project';
 import { PlainNumber } from '../quantity/PlainNumber.tsx';
 import { useSession } from '../services.ts';
-import { knownWord } from '../words/words.ts';
 import { SourceWords } from './SourceWords.tsx';
 
 type Sources = Readonly<Record<string, Source>>;
-const wordFormula: Readonly<Record<string, string>> = {
-  given: 'from your answers',
-  table: 'read off a table',
-  solved: 'found by iteration; what is left over proves it',
-};
-
 /** The calculation, step by step, in the units it was made in. */
 export function WorkingSteps({ steps, sources }: { steps: readonly Step[]; sources: Sources }) {
   if (steps.length === 0) return null;
@@ -34,7 +27,7 @@ export function WorkingSteps({ steps, sources }: { steps: readonly Step[]; sourc
 function OneStep({ step, before, sources }: { step: Step; before: readonly Step[]; sources: Sources }) {
   const project = useSession((s) => s.project);
   const inputs = Object.entries(step.inputs);
-  const words = wordFormula[step.formula];
+  const words = formulaTitle[step.formula];
   return (
     <>
       <p className="step-line">
@@ -53,7 +46,7 @@ function OneStep({ step, before, sources }: { step: Step; before: readonly Step[
       {words !== undefined && (
         <p className="step-note">
           {step.path ? pathLabel(step.path, project) : words}
-          {step.known && <span className="standing"> ({knownWord[step.known]})</span>}
+          {step.known && <span className="standing"> ({knownTitle[step.known]})</span>}
         </p>
       )}
       {inputs.length > 0 && (
@@ -78,7 +71,8 @@ function InputKnown({ earlier }: { earlier: Step | undefined }) {
   if (!earlier) return null;
   return (
     <>
-      {earlier.unit} <span className="standing">({earlier.known ? knownWord[earlier.known] : 'worked out above'})</span>
+      {earlier.unit}{' '}
+      <span className="standing">({earlier.known ? knownTitle[earlier.known] : 'worked out above'})</span>
     </>
   );
 }

@@ -1,7 +1,7 @@
+import { tradeTitle } from '@kneewall/engine';
 import type { FieldMeta, Problem } from '@kneewall/project';
 import { type ReactNode, useEffect, useRef } from 'react';
 import { useRoute } from '../route/route.ts';
-import { tradeTitle } from '../words/words.ts';
 import { type FieldSaving, fieldId } from './useField.ts';
 import './FieldFrame.css';
 

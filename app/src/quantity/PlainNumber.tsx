@@ -1,4 +1,4 @@
-import { plainNumber } from '../words/plainNumber.ts';
+import { plainNumber } from '@kneewall/engine';
 
 /** A number of a working, in the unit it was worked out in. */
 export function PlainNumber({ value }: { value: number }) {

@@ -1,6 +1,6 @@
+import { knownTitle } from '@kneewall/engine';
 import { type Entered, type Known, knownWords } from '@kneewall/project';
 import { Button } from '../look/Button.tsx';
-import { knownWord } from '../words/words.ts';
 
 type Props = {
   readonly id: string;
@@ -45,7 +45,7 @@ export function QuantityMore({
           >
             {knownWords.map((word) => (
               <option key={word} value={word}>
-                {knownWord[word]}
+                {knownTitle[word]}
               </option>
             ))}
           </select>

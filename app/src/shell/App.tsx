@@ -1,7 +1,8 @@
+import { tradeTitle } from '@kneewall/engine';
 import { useEffect } from 'react';
 import { useRoute } from '../route/route.ts';
 import { useSession, useView } from '../services.ts';
-import { screenTitle, tradeTitle } from '../words/words.ts';
+import { screenTitle } from '../words/words.ts';
 import { Announcer } from './Announcer.tsx';
 import { Banner } from './Banner.tsx';
 import { Guard } from './Guard.tsx';

@@ -1,6 +1,6 @@
+import { tradeTitle } from '@kneewall/engine';
 import { printRoute, type Route, useRoute } from '../route/route.ts';
 import { usePlanner } from '../services.ts';
-import { tradeTitle } from '../words/words.ts';
 import './Nav.css';
 
 const main: readonly {

@@ -1,5 +1,5 @@
-import type { Consequence, HoldPoint, Status } from '@kneewall/engine';
-import type { Known, TradeId } from '@kneewall/project';
+import type { Status } from '@kneewall/engine';
+import type { TradeId } from '@kneewall/project';
 
 /** The words of the trade, the same on every screen. */
 export const statusWord: Readonly<Record<Status, string>> = {
@@ -7,39 +7,6 @@ export const statusWord: Readonly<Record<Status, string>> = {
   tight: 'tight',
   fails: 'fails',
   unknown: 'unknown',
-};
-
-export const consequenceWord: Readonly<Record<Consequence, string>> = {
-  harm: 'can hurt someone',
-  damage: 'can damage something',
-  money: 'costs money',
-  comfort: 'costs comfort',
-};
-
-export const holdPoint: Readonly<Record<HoldPoint, { readonly title: string; readonly until: string }>> = {
-  decide: { title: 'Decide', until: 'before you settle whether and where' },
-  order: { title: 'Order', until: 'before anything is paid for' },
-  lift: { title: 'Lift', until: 'before anyone carries or climbs' },
-  cut: { title: 'Cut', until: 'before a hole or a duct is cut' },
-  connect: { title: 'Connect', until: 'before pipe, drain and wire are joined' },
-  close: { title: 'Close', until: 'before anything is covered' },
-  start: { title: 'Start', until: 'before it runs for good' },
-  season: { title: 'Season', until: 'every spring and autumn again' },
-};
-
-export const tradeTitle: Readonly<Record<TradeId, string>> = {
-  climate: 'Climate',
-  loads: 'Loads',
-  equipment: 'Equipment',
-  air: 'Air',
-  condensate: 'Condensate',
-  lineset: 'Line set',
-  circuit: 'Circuit',
-  offgrid: 'Own power',
-  access: 'Access',
-  materials: 'Materials',
-  schedule: 'Schedule',
-  commissioning: 'Commissioning',
 };
 
 /** The parts of the document whose form stands on a trade's page, and further fields of other parts it leans on. */
@@ -79,13 +46,6 @@ export function tradeOf(path: readonly string[]): TradeId | undefined {
   const ids = Object.keys(tradeParts) as TradeId[];
   return ids.find((id) => tradeParts[id].some((part) => part.every((key, i) => path[i] === key)));
 }
-
-export const knownWord: Readonly<Record<Known, string>> = {
-  measured: 'measured',
-  nameplate: 'nameplate or sheet',
-  estimated: 'estimated',
-  assumed: 'assumed',
-};
 
 /** What the page is called in the browser's tab. */
 export const screenTitle = {

@@ -1,31 +1,56 @@
 import { existsSync } from 'node:fs';
 import { mkdir, readFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
 import { join } from 'node:path';
-import { ductPlanSvg, oneLineSvg, trapSvg } from '@kneewall/documents';
+import { sheetsOf } from '@kneewall/documents';
 import { evaluate } from '@kneewall/engine';
 import { exitCodes, Refused } from '../exit.ts';
 import { readOptions } from '../options.ts';
+import { planWithJobs } from '../planWithJobs.ts';
 import { readProject, writeWhole } from '../projectFile.ts';
 import { unitsOf } from '../units.ts';
 
-/** `kneewall papers FILE --out DIR [--units us|si]`: the sheets of a plan, each in a file of its own. */
+/**
+ * `kneewall papers FILE --out DIR [--units us|si] [--letters plain|large] [--quick | --long]`: the plan set as a PDF, and
+ * each drawing in a file of its own.
+ */
 export async function papers(args: readonly string[]): Promise<number> {
-  const { values, positionals } = readOptions(args, { out: { type: 'string' }, units: { type: 'string' } }, 1);
+  const { values, positionals } = readOptions(
+    args,
+    {
+      out: { type: 'string' },
+      units: { type: 'string' },
+      letters: { type: 'string', default: 'plain' },
+      quick: { type: 'boolean', default: false },
+      long: { type: 'boolean', default: false },
+    },
+    1,
+  );
   const [file = ''] = positionals;
-  if (values.out === undefined || values.out === '')
-    throw new Refused('Say where the papers go: --out DIR. See "kneewall help".');
+  const { out, letters, quick, long } = values;
+  if (out === undefined || out === '') throw new Refused('Say where the papers go: --out DIR. See "kneewall help".');
+  if (letters !== 'plain' && letters !== 'large') throw new Refused('The letters are "plain" or "large".');
+  if (quick && long) throw new Refused('Either --quick or --long, not both.');
   const { project } = await readProject(file);
   const units = unitsOf(values.units, project);
-  const { plan } = evaluate(project, {}, { units });
-  await makeFolder(values.out);
-  const lines = [await writeSheet(join(values.out, 'ducts.svg'), ductPlanSvg(plan, project, units))];
-  const others = { 'supply.svg': oneLineSvg(plan, project, units), 'trap.svg': trapSvg(plan, project, units) };
-  for (const [name, text] of Object.entries(others))
-    if (text !== undefined) lines.push(await writeSheet(join(values.out, name), text));
+  await makeFolder(out);
+  const plan = quick ? evaluate(project, {}, { units }).plan : await planWithJobs(project, file, units, long);
+  const lines: string[] = [];
+  for (const { file: name, svg } of sheetsOf(plan, project, units)) lines.push(await writeSheet(join(out, name), svg));
+  const { planSet, printPlanSet } = await import('@kneewall/documents/planSet');
+  const pdf = await printPlanSet(planSet({ plan, project, units }, letters), await paperFonts());
+  lines.push(await writeSheet(join(out, 'plan-set.pdf'), pdf));
   if (plan.trades.air?.flows.ok !== true)
     lines.push('Its flows are unknown so far; "kneewall check" says what is missing.');
   process.stdout.write(`${lines.join('\n')}\n`);
   return exitCodes.nothingFails;
+}
+
+/** The font of the papers, upright and bold, from the package that brings it. */
+async function paperFonts(): Promise<{ normal: Uint8Array; bold: Uint8Array }> {
+  const { resolve } = createRequire(import.meta.url);
+  const font = (name: string) => readFile(resolve(`dejavu-fonts-ttf/ttf/${name}.ttf`));
+  return { normal: await font('DejaVuSansCondensed'), bold: await font('DejaVuSansCondensed-Bold') };
 }
 
 async function makeFolder(folder: string): Promise<void> {
@@ -36,10 +61,11 @@ async function makeFolder(folder: string): Promise<void> {
   }
 }
 
-/** Writes a sheet and says what became of one that was there. */
-async function writeSheet(file: string, text: string): Promise<string> {
-  const there = existsSync(file) ? await readFile(file, 'utf8').catch(() => '') : undefined;
-  if (there === text) return `${file}: the same as before, left as it is.`;
-  await writeWhole(file, text);
+/** Writes a paper and says what became of one that was there. */
+async function writeSheet(file: string, content: string | Uint8Array): Promise<string> {
+  const bytes = Buffer.from(content);
+  const there = existsSync(file) ? await readFile(file).catch(() => Buffer.alloc(0)) : undefined;
+  if (there?.equals(bytes)) return `${file}: the same as before, left as it is.`;
+  await writeWhole(file, bytes);
   return there === undefined ? `${file}: written.` : `${file}: written over the one that was there.`;
 }

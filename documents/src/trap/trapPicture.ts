@@ -38,12 +38,12 @@ export type TrapPicture = {
 /** mm from the cabinet to the first leg, between the legs, from the vent to the end, and of clean-outs above the pipe. */
 const stub = 33;
 const apart = 45;
-const beyond = 72;
+const beyond = 62;
 const cleanOut = 28;
 /** mm that the bore is drawn past an open end, so that no hairline of the wall is left there. */
 const past = 1;
 /** mm left of the cabinet's wall that measures and the cabinet's name take. */
-const aside = 52;
+const aside = 34;
 
 /**
  * The trap from the side, to scale. The drop reaches from the underside of the cabinet's outlet to that of the trap's own;
@@ -53,7 +53,7 @@ export function trapPicture({ drop, seal, inner, outer }: TrapSizes): TrapPictur
   const half = inner / 2;
   const bottom = drop + seal + inner;
   const [first, second] = [stub, stub + apart];
-  const vent = second + 45;
+  const vent = second + 38;
   const end = second + beyond;
   const ventTop = -(inner + 22);
   const through: readonly Spot[] = [

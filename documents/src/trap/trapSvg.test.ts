@@ -55,3 +55,11 @@ it('water stands level in both legs, as high as the trap’s outlet lies, and co
 it('is not drawn where its height is not known', () => {
   expect(trapSvg(evaluate(emptyProject, {}).plan, emptyProject, 'si')).toBeUndefined();
 });
+
+it.each([
+  ['3/4 in pipe', 20.9, 26.7],
+  ['1 in pipe', 26.6, 33.4],
+])('at full size %s keeps inside the frame of a letter sheet', (_, inner, outer) => {
+  const { box } = trapPicture({ drop: 60, seal: 30, inner, outer });
+  expect(box.right - box.left + 8).toBeLessThanOrEqual(215.9 - 2 * 13 + 3);
+});

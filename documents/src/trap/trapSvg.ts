@@ -7,7 +7,7 @@ import { element, pointsOf, type Svg, words } from '../sheet/svg.ts';
 import { type TrapPicture, trapPicture } from './trapPicture.ts';
 
 const style = [
-  '.pipe{fill:none;stroke:#000;stroke-linejoin:round}.bore{fill:none;stroke:#fff;stroke-linejoin:round}',
+  '.pipe{fill:none;stroke:#000;stroke-linejoin:miter}.bore{fill:none;stroke:#fff;stroke-linejoin:miter}',
   '.water{fill:#ccc}.measure{stroke:#000;stroke-width:.3}.casing{fill:none;stroke:#000;stroke-width:1}',
 ].join('');
 /** mm of a pipe's wall. */

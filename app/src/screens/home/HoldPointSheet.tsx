@@ -1,14 +1,14 @@
 import type { Finding, HoldPointView } from '@kneewall/engine';
+import { holdPointTitle } from '@kneewall/engine';
 import { FindingLine } from '../../findings/FindingLine.tsx';
 import { StatusMark } from '../../findings/StatusMark.tsx';
-import { holdPoint } from '../../words/words.ts';
 
 /** At most this many stand in plain sight; harm is always among them. */
 const inSight = 5;
 
 /** One hold point: what stands against it, worst first, and what holds, folded away. */
 export function HoldPointSheet({ view, findings }: { view: HoldPointView; findings: readonly Finding[] }) {
-  const { title, until } = holdPoint[view.holdPoint];
+  const { title, until } = holdPointTitle[view.holdPoint];
   const byId = new Map(findings.map((f) => [f.id, f]));
   const all = view.findings.flatMap((id) => byId.get(id) ?? []);
   const against = all.filter((f) => f.status !== 'ok');

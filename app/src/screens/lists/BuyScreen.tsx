@@ -1,4 +1,5 @@
 import { materialsCsv } from '@kneewall/documents';
+import { tradeTitle } from '@kneewall/engine';
 import type { QuantityKind, Range } from '@kneewall/project';
 import { handOver } from '../../files/saveFile.ts';
 import { Button } from '../../look/Button.tsx';
@@ -6,7 +7,6 @@ import { Scroll } from '../../look/Scroll.tsx';
 import { Sheet } from '../../look/Sheet.tsx';
 import { Quantity, QuantityRange } from '../../quantity/Quantity.tsx';
 import { usePlanner, useUnits } from '../../services.ts';
-import { tradeTitle } from '../../words/words.ts';
 
 /** What must be bought, as far as the trades know. */
 export function BuyScreen() {

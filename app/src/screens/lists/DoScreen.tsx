@@ -1,9 +1,8 @@
 import type { Task } from '@kneewall/engine';
-import { holdPointWords } from '@kneewall/engine';
+import { holdPointTitle, holdPointWords } from '@kneewall/engine';
 import { Sheet } from '../../look/Sheet.tsx';
 import { Quantity, QuantityRange } from '../../quantity/Quantity.tsx';
 import { usePlanner } from '../../services.ts';
-import { holdPoint } from '../../words/words.ts';
 import './Lists.css';
 
 /** What there is to do, by hold point; each task with its cautions first and where it may be left. */
@@ -19,7 +18,7 @@ export function DoScreen() {
       {holdPointWords.map((point) => {
         const here = tasks.filter((t) => t.holdPoint === point);
         return here.length === 0 ? null : (
-          <Sheet key={point} title={`${holdPoint[point].title}: ${holdPoint[point].until}`}>
+          <Sheet key={point} title={`${holdPointTitle[point].title}: ${holdPointTitle[point].until}`}>
             <ul className="tasks">
               {here.map((task) => (
                 <li key={task.id}>

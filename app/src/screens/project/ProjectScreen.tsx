@@ -7,6 +7,7 @@ import { recordParts } from '../../words/words.ts';
 import { DeviceSheet } from './DeviceSheet.tsx';
 import { FileSheet } from './FileSheet.tsx';
 import { OthersSheet } from './OthersSheet.tsx';
+import { PapersSheet } from './PapersSheet.tsx';
 import { ProblemsSheet } from './ProblemsSheet.tsx';
 import './Project.css';
 
@@ -17,6 +18,7 @@ export function ProjectScreen() {
       <h1>Project and files</h1>
       <div className="project-grid">
         <FileSheet />
+        <PapersSheet />
         <DeviceSheet />
         <Sheet title="How it is shown">
           <div className="switches">

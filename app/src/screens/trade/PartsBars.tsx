@@ -1,5 +1,5 @@
+import { type LoadPart, partShares, partTitle } from '@kneewall/engine';
 import { Quantity } from '../../quantity/Quantity.tsx';
-import { type LoadPart, partShares, partWord } from './parts.ts';
 import './PartsBars.css';
 
 /** The parts of a load as a table with a bar each: the same facts twice. */
@@ -13,7 +13,7 @@ export function PartsBars({ parts, title }: { parts: readonly LoadPart[]; title:
       <tbody>
         {shares.map(({ part, heat, share }) => (
           <tr key={part}>
-            <th scope="row">{partWord[part]}</th>
+            <th scope="row">{partTitle[part]}</th>
             <td className="parts-bar">
               <svg viewBox="0 0 100 10" preserveAspectRatio="none" aria-hidden="true" focusable="false">
                 <rect width={(100 * share) / largest} height="10" />

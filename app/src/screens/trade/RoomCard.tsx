@@ -1,8 +1,8 @@
 import type { TradeResults } from '@kneewall/engine';
+import { partShares, partTitle } from '@kneewall/engine';
 import { Quantity, QuantityRange } from '../../quantity/Quantity.tsx';
 import { OutcomeOr } from './OutcomeOr.tsx';
 import { PartsBars } from './PartsBars.tsx';
-import { partShares, partWord } from './parts.ts';
 
 type RoomLoad = TradeResults['loads']['rooms'][string];
 
@@ -20,7 +20,7 @@ export function RoomCard({ room }: { room: RoomLoad }) {
               <Quantity value={heating.likely} kind="power" />
             </strong>{' '}
             on the cold night (<QuantityRange range={heating} kind="power" />)
-            {most && <>, most of it through {partWord[most.part].toLowerCase()}</>}.
+            {most && <>, most of it through {partTitle[most.part].toLowerCase()}</>}.
           </p>
         )}
       </OutcomeOr>

@@ -1,4 +1,4 @@
-import { worstFirst } from '@kneewall/engine';
+import { tradeTitle, worstFirst } from '@kneewall/engine';
 import type { TradeId } from '@kneewall/project';
 import { nodeAt } from '@kneewall/project';
 import { lazy, Suspense } from 'react';
@@ -6,7 +6,7 @@ import { FindingLine } from '../../findings/FindingLine.tsx';
 import { FormNode } from '../../form/FormNode.tsx';
 import { Sheet } from '../../look/Sheet.tsx';
 import { usePlanner } from '../../services.ts';
-import { tradeParts, tradeTitle } from '../../words/words.ts';
+import { tradeParts } from '../../words/words.ts';
 import { JobsSheet } from '../home/JobsSheet.tsx';
 import { MovedSheet } from '../home/MovedSheet.tsx';
 import { AirResultSheets } from './AirResultSheets.tsx';

@@ -1,8 +1,8 @@
 import type { Status } from '@kneewall/engine';
+import { tradeTitle } from '@kneewall/engine';
 import { StatusMark } from '../../findings/StatusMark.tsx';
 import { printRoute } from '../../route/route.ts';
 import { usePlanner } from '../../services.ts';
-import { tradeTitle } from '../../words/words.ts';
 import './TradesScreen.css';
 
 /** The trades that are built, each with how it stands. */

@@ -1,9 +1,7 @@
-import type { TradeResults } from '@kneewall/engine';
-
-export type LoadPart = TradeResults['loads']['heatingParts'][number];
+import type { LoadPart, PartId } from './result.ts';
 
 /** What carries the heat, in words. */
-export const partWord: Readonly<Record<LoadPart['part'], string>> = {
+export const partTitle: Readonly<Record<PartId, string>> = {
   walls: 'Walls',
   windows: 'Windows',
   doors: 'Doors',
@@ -16,11 +14,11 @@ export const partWord: Readonly<Record<LoadPart['part'], string>> = {
   appliances: 'Appliances',
 };
 
-export type PartShare = { readonly part: LoadPart['part']; readonly heat: number; readonly share: number };
+export type PartShare = { readonly part: PartId; readonly heat: number; readonly share: number };
 
 /** Equal parts summed, largest first, each as a share of what is positive. */
 export function partShares(parts: readonly LoadPart[]): PartShare[] {
-  const sums = new Map<LoadPart['part'], number>();
+  const sums = new Map<PartId, number>();
   for (const { part, heat } of parts) sums.set(part, (sums.get(part) ?? 0) + heat);
   const whole = [...sums.values()].reduce((n, heat) => n + Math.max(0, heat), 0);
   return [...sums]

@@ -1,10 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type LoadPart, partShares, partWord } from './parts.ts';
+import { partShares, partTitle } from './parts.ts';
+import type { LoadPart } from './result.ts';
 
 describe('the parts of a load', () => {
   it('keep the sum and have shares that make one whole', () => {
-    const names = Object.keys(partWord) as LoadPart['part'][];
+    const names = Object.keys(partTitle) as LoadPart['part'][];
     const part = fc.record({ part: fc.constantFrom(...names), heat: fc.double({ min: 2, max: 5000, noNaN: true }) });
     fc.assert(
       fc.property(fc.array(part, { minLength: 1 }), (parts) => {

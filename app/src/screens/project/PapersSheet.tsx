@@ -1,0 +1,62 @@
+import type { Letters } from '@kneewall/documents/planSet';
+import { useEffect, useRef, useState } from 'react';
+import { fileName, handOver } from '../../files/saveFile.ts';
+import { Button } from '../../look/Button.tsx';
+import { Sheet } from '../../look/Sheet.tsx';
+import { type Printing, printApart } from '../../papers/printing.ts';
+import { usePlanner, useSession, useUnits } from '../../services.ts';
+
+/** The plan set as a file to print or to hand on, in the units shown, in plain or large letters. */
+export function PapersSheet() {
+  const plan = usePlanner((p) => p.plan);
+  const project = useSession((s) => s.project);
+  const units = useUnits();
+  const printing = useRef<Printing | undefined>(undefined);
+  const [making, setMaking] = useState(false);
+  const [said, setSaid] = useState('');
+  const pending = plan?.findings.filter((f) => f.because === 'pending').length ?? 0;
+  useEffect(() => () => printing.current?.stop(), []);
+
+  const stop = () => {
+    printing.current?.stop();
+    setMaking(false);
+    setSaid('Stopped; nothing was made.');
+  };
+  const make = (letters: Letters) => {
+    if (!plan) return;
+    setMaking(true);
+    setSaid('');
+    printing.current = printApart({ plan, project, units, letters });
+    printing.current.done
+      .then((bytes) => {
+        handOver(fileName(project.about?.name).replace(/json$/, 'pdf'), bytes, 'application/pdf');
+        setSaid('Made. Print it at 100 %, not fitted to the page, and measure the bars on its drawings.');
+      })
+      .catch((error: Error) => setSaid(`The papers could not be made. ${error.message}`))
+      .finally(() => setMaking(false));
+  };
+  return (
+    <Sheet title="Papers">
+      <p>
+        One PDF with everything: what stands against each step, loads, drawings to scale, what to buy and to do, sheets
+        for the readings, the workings and their sources.
+      </p>
+      {pending > 0 && (
+        <p className="field-help">
+          {pending === 1 ? 'One check is' : `${pending} checks are`} still being worked out and would be printed as
+          unknown.
+        </p>
+      )}
+      <div className="buttons">
+        <Button look="strong" disabled={!plan || making} onClick={() => make('plain')}>
+          Make the plan set
+        </Button>
+        <Button disabled={!plan || making} onClick={() => make('large')}>
+          In large letters
+        </Button>
+        {making && <Button onClick={stop}>Stop</Button>}
+      </div>
+      <p role="status">{making ? 'Being made; that takes some seconds.' : said}</p>
+    </Sheet>
+  );
+}

@@ -1,0 +1,24 @@
+import type { Plan } from '@kneewall/engine';
+import type { Project, System } from '@kneewall/project';
+import { ductPlanSvg } from './ductPlan/ductPlanSvg.ts';
+import { oneLineSvg } from './oneLine/oneLineSvg.ts';
+import { trapSvg } from './trap/trapSvg.ts';
+
+/** A drawing of the plan on a sheet of its own. */
+export type Sheet = { readonly file: string; readonly title: string; readonly svg: string };
+
+type Drawn = (plan: Plan, project: Project, units: System) => string | undefined;
+
+/** Every drawing there is, in the order in which they lie in the set. */
+const drawings: readonly { readonly file: string; readonly title: string; readonly drawn: Drawn }[] = [
+  { file: 'ducts.svg', title: 'The ducts in plan', drawn: ductPlanSvg },
+  { file: 'supply.svg', title: 'The supply in one line', drawn: oneLineSvg },
+  { file: 'trap.svg', title: 'The trap of the drain', drawn: trapSvg },
+];
+
+/** The drawings that a plan is ready for. */
+export const sheetsOf = (plan: Plan, project: Project, units: System): Sheet[] =>
+  drawings.flatMap(({ file, title, drawn }) => {
+    const svg = drawn(plan, project, units);
+    return svg === undefined ? [] : [{ file, title, svg }];
+  });
