@@ -25,6 +25,7 @@ export function planWithin(s: Search, by: number, limit: number): Within {
   const stop = s.conflicts + limit;
   const end = s.w.n - 1;
   backTo(s, 0);
+  for (let i = 0; i <= end; i++) if ((s.bound[2 * i] ?? 0) > -(s.bound[2 * i + 1] ?? 0)) return { found: 'none' };
   for (let run = 0; ; run++) {
     const pause = Math.min(stop, s.conflicts + restartUnit * luby(run));
     while (s.conflicts < pause || s.level <= 1) {
