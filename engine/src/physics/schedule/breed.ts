@@ -1,6 +1,6 @@
 import { justify, listByTime, ranksOf } from './justify.kernel.ts';
 import type { WorkLayout } from './layout.ts';
-import { generate, generateParallel, lateness, type Room } from './place.kernel.ts';
+import { generate, generateParallel, lateness, newRoom } from './place.kernel.ts';
 import { keysOf, listByKeys, ruleNames } from './rules.ts';
 import { below, type Seeded, seeded } from './seeded.ts';
 
@@ -24,11 +24,7 @@ export function breedPlan(w: WorkLayout, bound: number, plans: number, seed = 1)
   const random = seeded(seed);
   const rank = new Int32Array(w.n);
   ranksOf(w, rank);
-  const room: Room = {
-    use: new Int32Array(w.base.length),
-    keys: new Float64Array(w.n),
-    open: new Int32Array(w.n),
-  };
+  const room = newRoom(w);
   const trial = new Int32Array(w.n);
   let made = 0;
   const finish = (list: Int32Array, starts: Int32Array): Member => {

@@ -9,10 +9,10 @@ export const varianceOf = (x: ThreePoint): number => ((x.high - x.low) / 6) ** 2
 /** Minutes that a piece is planned with. */
 export const plannedMinutes = (p: WorkPiece): number => (typeof p.minutes === 'number' ? p.minutes : meanOf(p.minutes));
 
-const steps = 64;
+const steps = 512;
 
 /**
- * Minutes below which a piece stays with chance 0, 1/64, ... 1: the beta distribution of which PERT's mean is the mean
+ * Minutes below which a piece stays with chance 0, 1/512, ... 1: the beta distribution of which PERT's mean is the mean
  * (shape 4, from memory), by summing its density. One length: that length throughout.
  */
 export function quantilesOf(x: number | ThreePoint): Float64Array {

@@ -5,6 +5,8 @@
 export type { LowerBounds } from './bounds.ts';
 export { lowerBounds } from './bounds.ts';
 export { breedPlan } from './breed.ts';
+export type { ChanceOptions, Chances } from './chances.ts';
+export { chanceBy, chancesOf } from './chances.ts';
 export type { Placed } from './checkPlan.ts';
 export { checkPlan } from './checkPlan.ts';
 export { meanOf, plannedMinutes, varianceOf } from './durations.ts';

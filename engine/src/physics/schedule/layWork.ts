@@ -81,6 +81,12 @@ function rankOrder(before: readonly (readonly Arc[])[], after: readonly (readonl
   return Int32Array.from(order);
 }
 
+/** A circle told from its first member in the list on. */
+function turned(circle: number[]): number[] {
+  const at = circle.indexOf(Math.min(...circle));
+  return [...circle.slice(at), ...circle.slice(0, at)];
+}
+
 /** Pieces that wait for each other in a circle, in their order; empty where there is none. */
 export function circleIn(after: readonly (readonly number[])[]): number[] {
   const state = new Uint8Array(after.length);
@@ -102,7 +108,7 @@ export function circleIn(after: readonly (readonly number[])[]): number[] {
   for (let i = 0; i < after.length; i++) {
     if (state[i] !== 0) continue;
     const found = visit(i);
-    if (found.length > 0) return found.reverse();
+    if (found.length > 0) return turned(found.reverse());
   }
   return [];
 }

@@ -1,7 +1,20 @@
 import type { WorkLayout } from './layout.ts';
 
 /** Room for generating plans: units in use, and what is not placed yet. */
-export type Room = { readonly use: Int32Array; readonly keys: Float64Array; readonly open: Int32Array };
+export type Room = {
+  readonly use: Int32Array;
+  readonly keys: Float64Array;
+  /** 0: something before it is not placed; 1: may be placed; 2: is. */
+  readonly state: Uint8Array;
+  readonly soonest: Int32Array;
+};
+
+export const newRoom = (w: WorkLayout): Room => ({
+  use: new Int32Array(w.base.length),
+  keys: new Float64Array(w.n),
+  state: new Uint8Array(w.n),
+  soonest: new Int32Array(w.n),
+});
 
 /** Does piece i, started at `s`, find its units? Gives -1, or the last tick at which it does not. */
 export function lastClash(w: WorkLayout, use: Int32Array, i: number, s: number, end: number): number {
@@ -134,36 +147,39 @@ export function generateBack(w: WorkLayout, list: Int32Array, by: number, room: 
  * the end of all work.
  */
 export function generateParallel(w: WorkLayout, keys: Float64Array, room: Room, starts: Int32Array): number {
-  const { use, open } = room;
+  const { use, state, soonest } = room;
   const never = w.horizon + 1;
   use.set(w.base);
-  open.fill(0);
-  for (let placed = 0, now = 0; placed < w.n; placed++) {
+  state.fill(0);
+  let now = 0;
+  for (let placed = 0; placed < w.n; placed++) {
     let best = -1;
-    let soonest = never + 1;
     // The piece which can start first from now on; of several, the one with the smallest key.
     for (let i = 0; i < w.n; i++) {
-      if (open[i] === 1 || !ready(w, i, open)) continue;
-      const from = earliest(w, i, starts);
-      const s = firstFit(w, use, i, from > now ? from : now);
-      if (s < soonest || (s === soonest && keys[i]! < keys[best]!)) {
-        soonest = s;
-        best = i;
+      if (state[i] === 2) continue;
+      if (state[i] === 0) {
+        if (!ready(w, i, state)) continue;
+        state[i] = 1;
+        soonest[i] = earliest(w, i, starts);
       }
+      // What is held only grows: where it found no place before it finds none now.
+      soonest[i] = firstFit(w, use, i, soonest[i]! > now ? soonest[i]! : now);
+      if (best < 0 || soonest[i]! < soonest[best]! || (soonest[i] === soonest[best] && keys[i]! < keys[best]!)) best = i;
     }
-    starts[best] = soonest;
-    open[best] = 1;
-    if (soonest < never) {
-      hold(w, use, best, soonest, w.table[best]!.end[soonest]!, 1);
-      now = soonest;
+    const s = soonest[best]!;
+    starts[best] = s;
+    state[best] = 2;
+    if (s < never) {
+      hold(w, use, best, s, w.table[best]!.end[s]!, 1);
+      now = s;
     }
   }
   return starts[w.n - 1]!;
 }
 
-function ready(w: WorkLayout, i: number, placed: Int32Array): boolean {
+function ready(w: WorkLayout, i: number, state: Uint8Array): boolean {
   let all = true;
-  for (let k = w.beforeFrom[i]!; k < w.beforeFrom[i + 1]!; k++) if (placed[w.before[k]!] !== 1) all = false;
+  for (let k = w.beforeFrom[i]!; k < w.beforeFrom[i + 1]!; k++) if (state[w.before[k]!] !== 2) all = false;
   return all;
 }
 

@@ -2,18 +2,21 @@ import { lowerBounds } from './bounds.ts';
 import { breedPlan } from './breed.ts';
 import { justify, listByTime, ranksOf } from './justify.kernel.ts';
 import type { WorkLayout } from './layout.ts';
-import { lateness, type Room } from './place.kernel.ts';
+import { lateness, newRoom } from './place.kernel.ts';
 import { searchExactly } from './search/exact.ts';
 import { newSearch } from './search/state.ts';
 import { planWithin } from './search/within.ts';
 
 /** How much is tried, in counts, so that every machine finds the same. */
 export type Effort = {
-  /** Plans generated, about. Default 600. */
+  /** Plans generated, about. Default 120,000 by pieces, 200 to 800. */
   readonly plans?: number;
-  /** Contradictions met in exact search. Default 3000. */
+  /** Contradictions met in exact search. Default 100,000 by pieces, 200 to 3000. */
   readonly conflicts?: number;
 };
+
+const byPieces = (most: number, w: WorkLayout, low: number, high: number): number =>
+  Math.min(high, Math.max(low, Math.floor(most / w.n)));
 
 /** A plan of a layout: its end lies `gap` ticks or less above the least possible. */
 export type SolvedPlan = {
@@ -35,7 +38,8 @@ export type SolvedPlan = {
  * with starts at horizon + 1 found no place.
  */
 export function solvePlan(w: WorkLayout, effort: Effort = {}): SolvedPlan {
-  const { plans = 600, conflicts = 3000 } = effort;
+  const plans = effort.plans ?? byPieces(120_000, w, 200, 800);
+  const conflicts = effort.conflicts ?? byPieces(100_000, w, 200, 3000);
   const free = { ...w, due: new Int32Array(w.n).fill(w.horizon) };
   const bounds = lowerBounds(free);
   const bred = breedPlan(w, bounds.best, plans);
@@ -77,7 +81,7 @@ function keepsAll(w: WorkLayout, bred: { starts: Int32Array; late: number; end: 
 function tidied(w: WorkLayout, starts: Int32Array): Int32Array {
   const rank = new Int32Array(w.n);
   ranksOf(w, rank);
-  const room: Room = { use: new Int32Array(w.base.length), keys: new Float64Array(w.n), open: new Int32Array(w.n) };
+  const room = newRoom(w);
   const list = new Int32Array(w.n);
   const out = Int32Array.from(starts);
   listByTime(w, out, false, rank, room.keys, list);

@@ -1,6 +1,6 @@
 import { listByTime, ranksOf } from './justify.kernel.ts';
 import type { WorkLayout } from './layout.ts';
-import { earliest, firstFit, generateBack, hold, lastFit, lateness, type Room } from './place.kernel.ts';
+import { earliest, firstFit, generateBack, hold, lastFit, lateness, newRoom, type Room } from './place.kernel.ts';
 import { headsAndTails, lastStartBy } from './times.kernel.ts';
 
 /** Starts wished for, [n] ticks; -1 where a piece was in no plan before. */
@@ -25,7 +25,7 @@ export function strayed(wishes: Wishes, starts: Int32Array): { readonly moved: n
  * first part kept, and each of them with one piece after the other brought home.
  */
 export function steadied(w: WorkLayout, starts: Int32Array, wishes: Wishes, by: number): Int32Array {
-  const room: Room = { use: new Int32Array(w.base.length), keys: new Float64Array(w.n), open: new Int32Array(w.n) };
+  const room = newRoom(w);
   const rank = new Int32Array(w.n);
   ranksOf(w, rank);
   const late = lateness(w, starts);
@@ -117,7 +117,7 @@ function nearest(w: WorkLayout, starts: Int32Array, i: number, wish: number, las
 
 /** How many ticks later each piece can start, all later ones as late as they fit in the plan's order, and all done by its end. */
 export function slackOf(w: WorkLayout, starts: Int32Array): Int32Array {
-  const room: Room = { use: new Int32Array(w.base.length), keys: new Float64Array(w.n), open: new Int32Array(w.n) };
+  const room = newRoom(w);
   const rank = new Int32Array(w.n);
   ranksOf(w, rank);
   const list = new Int32Array(w.n);
