@@ -1,4 +1,13 @@
-import { layWork, lowerBounds, planWork, type SolvedPlan, solvePlan, startTable, type WorkLayout, type WorkSpec } from '@kneewall/engine/physics';
+import {
+  layWork,
+  lowerBounds,
+  planWork,
+  type SolvedPlan,
+  solvePlan,
+  startTable,
+  type WorkLayout,
+  type WorkSpec,
+} from '@kneewall/engine/physics';
 import { atMost, type BenchRow, multiplyAdds, perMillisecond } from './measure.ts';
 
 /** Whole numbers below `count`, always the same ones. */
@@ -63,7 +72,13 @@ function wholeJob(): WorkSpec {
         ...(draw(3) === 0 ? [{ resource: 'attic', units: 1 }] : []),
       ],
       calendars: ['quiet', ...(draw(3) === 0 ? ['heat'] : [])],
-      after: i > 0 ? Array.from({ length: draw(3) }, () => ({ task: `t${Math.max(0, i - 1 - draw(12))}`, wait: draw(5) === 0 ? 120 : 0 })) : [],
+      after:
+        i > 0
+          ? Array.from({ length: draw(3) }, () => ({
+              task: `t${Math.max(0, i - 1 - draw(12))}`,
+              wait: draw(5) === 0 ? 120 : 0,
+            }))
+          : [],
       ...(draw(10) === 0 ? { release: draw(5) * day } : {}),
     })),
   };

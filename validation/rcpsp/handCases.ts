@@ -99,7 +99,14 @@ function chances(): Row[] {
     [2, 0.97725],
   ] as const;
   return cases.map(([z, share]) =>
-    check(`chain of twelve, ${z} deviations`, 'chance', '1', share, 0.025, found && chanceBy(found, mean + z * deviation)),
+    check(
+      `chain of twelve, ${z} deviations`,
+      'chance',
+      '1',
+      share,
+      0.025,
+      found && chanceBy(found, mean + z * deviation),
+    ),
   );
 }
 

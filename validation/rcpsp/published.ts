@@ -18,7 +18,9 @@ export function solveInstance(text: string): Solved {
 export function whatIsWrong({ durations, needs, after, capacity }: Instance, starts: ArrayLike<number>): string[] {
   const at = (i: number): number => starts[i] ?? Number.NaN;
   const end = (i: number): number => at(i) + (durations[i] ?? Number.NaN);
-  const wrong = durations.flatMap((_, i) => (at(i) >= 0 && Number.isInteger(at(i)) ? [] : [`job ${i + 1} has no start`]));
+  const wrong = durations.flatMap((_, i) =>
+    at(i) >= 0 && Number.isInteger(at(i)) ? [] : [`job ${i + 1} has no start`],
+  );
   after.forEach((list, i) => {
     for (const j of list) if (!(end(i) <= at(j))) wrong.push(`job ${j + 1} starts before job ${i + 1} ends`);
   });
@@ -44,7 +46,19 @@ export function rowsOfInstance(name: string, text: string, optimum?: number): Ro
   const known = optimum === undefined ? between : { expected: optimum };
   return [
     row({ ...truth, field: 'makespan', ...known, known: optimum === undefined ? 'computed' : 'looked up' }, makespan),
-    row({ ...truth, field: 'lower bound', low: bound, high: optimum ?? solved.end, known: optimum === undefined ? 'computed' : 'looked up' }, solved.bound),
-    row({ ...truth, field: 'gap', low: 0, high: optimum === undefined ? makespan : 0, known: 'computed' }, makespan - solved.bound),
+    row(
+      {
+        ...truth,
+        field: 'lower bound',
+        low: bound,
+        high: optimum ?? solved.end,
+        known: optimum === undefined ? 'computed' : 'looked up',
+      },
+      solved.bound,
+    ),
+    row(
+      { ...truth, field: 'gap', low: 0, high: optimum === undefined ? makespan : 0, known: 'computed' },
+      makespan - solved.bound,
+    ),
   ];
 }

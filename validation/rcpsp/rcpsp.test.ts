@@ -46,6 +46,11 @@ describe('the checker of starts', () => {
       if (i > 0 && s > 0 && instance.durations[i] !== 0)
         expect(whatIsWrong(instance, starts.with(i, -1)).length).toBeGreaterThan(0);
     });
-    expect(whatIsWrong(instance, starts.map(() => 0)).length).toBeGreaterThan(0);
+    expect(
+      whatIsWrong(
+        instance,
+        starts.map(() => 0),
+      ).length,
+    ).toBeGreaterThan(0);
   });
 });

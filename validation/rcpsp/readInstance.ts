@@ -38,7 +38,8 @@ export function readInstance(text: string): Instance {
   if (relations.some((r) => r[1] !== 1)) throw new Error('jobs of several modes are not read');
   relations.forEach((r, i) => {
     if (r[0] !== i + 1 || requests[i]?.[0] !== i + 1) throw new Error(`job ${i + 1} is not in its place`);
-    if (r.length !== 3 + (r[2] ?? -1)) throw new Error(`job ${i + 1} says ${r[2]} jobs after it and lists ${r.length - 3}`);
+    if (r.length !== 3 + (r[2] ?? -1))
+      throw new Error(`job ${i + 1} says ${r[2]} jobs after it and lists ${r.length - 3}`);
     if (r.slice(3).some((j) => j < 1 || j > n)) throw new Error(`job ${i + 1} is before a job that is not there`);
     if (requests[i]?.length !== 3 + capacity.length) throw new Error(`job ${i + 1} lacks a request`);
   });

@@ -23,7 +23,9 @@ function rowsOfCase(name: string | undefined, file: string): Row[] {
   try {
     const text = readFileSync(resolve(file), 'utf8');
     const parsed: unknown = /\.(csv|sm)$/i.test(file) ? text : JSON.parse(text);
-    return sources.filter((s) => s.id === name).flatMap((s) => s.measureCase?.(parsed, dirname(resolve(file)), basename(file)) ?? []);
+    return sources
+      .filter((s) => s.id === name)
+      .flatMap((s) => s.measureCase?.(parsed, dirname(resolve(file)), basename(file)) ?? []);
   } catch (thrown) {
     process.stderr.write(`${file}: ${thrown instanceof Error ? thrown.message : 'cannot be used'}\n`);
     return [];

@@ -33,16 +33,33 @@ function workWithin(w: WorkLayout, x: Times, r: number, t1: number, t2: number):
   return work;
 }
 
-/** Units that are there before each tick, summed: [m][horizon + 2]. */
+/** Units that are there, and that some piece can use, before each tick, summed: [m][horizon + 2]. */
 export function summedRoom(w: WorkLayout): Float64Array {
   const width = w.horizon + 2;
   const room = new Float64Array(w.m * width);
+  const useful = new Uint8Array(w.m * (w.horizon + 1));
+  markUseful(w, useful, new Uint8Array(w.m * w.classes.length));
   for (let r = 0; r < w.m; r++)
     for (let t = 0; t <= w.horizon; t++) {
-      const free = w.capacity[r]! - w.base[r * (w.horizon + 1) + t]!;
-      room[r * width + t + 1] = room[r * width + t]! + (free > 0 ? free : 0);
+      const free = useful[r * (w.horizon + 1) + t]! * (w.capacity[r]! - w.base[r * (w.horizon + 1) + t]!);
+      room[r * width + t + 1] = room[r * width + t]! + Math.max(free, 0);
     }
   return room;
+}
+
+/** A tick is useful to a resource where a piece that needs it can run over it: too short a window is not. */
+function markUseful(w: WorkLayout, useful: Uint8Array, done: Uint8Array): void {
+  const width = w.horizon + 1;
+  for (let i = 0; i < w.n; i++) {
+    const { covers } = w.table[i]!;
+    const kind = w.classes.indexOf(w.table[i]!);
+    for (let k = w.needFrom[i]!; k < w.needFrom[i + 1]!; k++) {
+      const r = w.needOf[k]!;
+      if (done[r * w.classes.length + kind] === 1) continue;
+      done[r * w.classes.length + kind] = 1;
+      for (let t = 0; t < width; t++) if (covers[t]! <= t) useful[r * width + t] = 1;
+    }
+  }
 }
 
 /** Ticks from the start of each piece to the end of all work, at the least: [n]. Calendars left out. */
@@ -51,8 +68,7 @@ export function tails(w: WorkLayout): Int32Array {
   for (let a = w.n - 1; a >= 0; a--) {
     const i = w.order[a]!;
     let t = 0;
-    for (let k = w.afterFrom[i]!; k < w.afterFrom[i + 1]!; k++)
-      t = Math.max(t, w.afterLag[k]! + tail[w.after[k]!]!);
+    for (let k = w.afterFrom[i]!; k < w.afterFrom[i + 1]!; k++) t = Math.max(t, w.afterLag[k]! + tail[w.after[k]!]!);
     tail[i] = t + w.length[i]!;
   }
   return tail;

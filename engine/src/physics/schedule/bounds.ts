@@ -58,7 +58,11 @@ function workBound(w: WorkLayout, users: User[], r: number, head: Int32Array, ta
     const units = later.reduce((a, u) => a + u.units * at(w.length, u.i), 0);
     const rest = Math.min(...later.map((u) => at(tail, u.i) - at(w.length, u.i)));
     let end = Math.min(from, w.horizon + 1);
-    while (end < w.horizon + 1 && at(room, r * width + end) - at(room, r * width + Math.min(from, w.horizon + 1)) < units) end++;
+    while (
+      end < w.horizon + 1 &&
+      at(room, r * width + end) - at(room, r * width + Math.min(from, w.horizon + 1)) < units
+    )
+      end++;
     bound = Math.max(bound, end + rest);
   }
   return Math.min(bound, w.horizon + 1);

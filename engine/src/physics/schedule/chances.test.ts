@@ -33,7 +33,11 @@ describe('three points', () => {
   });
 
   it('the drawn lengths lie between the ends, with the mean planned and the variance of that beta distribution', () => {
-    for (const points of [{ low: 2, likely: 3, high: 7 }, { low: 10, likely: 10, high: 60 }, { low: 5, likely: 9, high: 9 }]) {
+    for (const points of [
+      { low: 2, likely: 3, high: 7 },
+      { low: 10, likely: 10, high: 60 },
+      { low: 5, likely: 9, high: 9 },
+    ]) {
       const q = quantilesOf(points);
       const drawn = Float64Array.from({ length: 20000 }, (_, i) => atShare(q, (i + 0.5) / 20000));
       const m = meanOf(points);
@@ -72,7 +76,10 @@ describe('the chances of a plan', () => {
 
   it('name what decides: of two at once the one that nearly always ends last', () => {
     const spec: WorkSpec = {
-      ...chain([{ low: 100, likely: 120, high: 140 }, { low: 20, likely: 60, high: 130 }]),
+      ...chain([
+        { low: 100, likely: 120, high: 140 },
+        { low: 20, likely: 60, high: 130 },
+      ]),
       resources: [{ id: 'people', units: 2 }],
     };
     const both = { ...spec, tasks: spec.tasks.map((t) => ({ ...t, after: [] })) };
@@ -87,7 +94,8 @@ describe('the chances of a plan', () => {
     const spec = chain([points], { resources: [{ id: 'people', units: 1, there }] });
     const found = lived({ ...spec, tasks: spec.tasks.map((t) => ({ ...t, deadline: 41 })) });
     const q = quantilesOf(points);
-    const share = Array.from({ length: 1000 }, (_, i) => atShare(q, (i + 0.5) / 1000)).filter((x) => x > 41.5).length / 1000;
+    const share =
+      Array.from({ length: 1000 }, (_, i) => atShare(q, (i + 0.5) / 1000)).filter((x) => x > 41.5).length / 1000;
     expect(found.pieces[0]?.overruns).toBeCloseTo(share, 1);
     expect(found.deadlines[0]?.chance).toBeCloseTo(1 - share, 1);
   });

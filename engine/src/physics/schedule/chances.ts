@@ -59,7 +59,8 @@ export function chancesOf(spec: WorkSpec, plan: readonly Placed[], options: Chan
     for (let i = 0; i < w.n; i++) {
       over[i] = (over[i] ?? 0) + (life.over[i] ?? 0);
       const deadline = (laid[i]?.task.deadline ?? Number.POSITIVE_INFINITY) + 1e-9;
-      if ((life.ends[i] ?? 0) <= w.horizon && (life.ends[i] ?? 0) * ticks.step <= deadline) kept[i] = (kept[i] ?? 0) + 1;
+      if ((life.ends[i] ?? 0) <= w.horizon && (life.ends[i] ?? 0) * ticks.step <= deadline)
+        kept[i] = (kept[i] ?? 0) + 1;
     }
   }
   const share = (n: number | undefined) => (n ?? 0) / lives;

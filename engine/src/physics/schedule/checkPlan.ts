@@ -30,11 +30,13 @@ export function checkPlan(spec: WorkSpec, placed: readonly Placed[]): string[] {
       }
       if (k > 0) ready = Math.max(ready, endBefore(task, k, at) + (piece.wait ?? 0));
       if (p.from < ready - nudge) wrong.push(`${name} starts before ${ready}`);
-      if (piece.pinned && (p.from > piece.pinned.from + nudge || p.to < piece.pinned.to - nudge)) wrong.push(`${name} left its pin`);
+      if (piece.pinned && (p.from > piece.pinned.from + nudge || p.to < piece.pinned.to - nudge))
+        wrong.push(`${name} left its pin`);
       if (!piece.pinned) {
         if (p.from < Math.max(spec.now ?? 0, task.release ?? 0) - nudge) wrong.push(`${name} starts too soon`);
         const done = workDone(spec, task, p);
-        if (!(done >= plannedMinutes(piece) - nudge)) wrong.push(`${name} gets ${done} of ${plannedMinutes(piece)} minutes`);
+        if (!(done >= plannedMinutes(piece) - nudge))
+          wrong.push(`${name} gets ${done} of ${plannedMinutes(piece)} minutes`);
       }
     });
   }
@@ -51,7 +53,9 @@ function readyFrom(spec: WorkSpec, task: WorkTask, at: ReadonlyMap<string, Place
   for (const a of task.after ?? []) {
     const other = spec.tasks.find((t) => t.id === a.task);
     if (!other) continue;
-    const ends = other.pieces.map((p) => p.doneAt ?? at.get(JSON.stringify([other.id, p.id]))?.to ?? Number.NEGATIVE_INFINITY);
+    const ends = other.pieces.map(
+      (p) => p.doneAt ?? at.get(JSON.stringify([other.id, p.id]))?.to ?? Number.NEGATIVE_INFINITY,
+    );
     const end = other.pieces.length > 0 ? Math.max(...ends) : readyFrom(spec, other, at);
     ready = Math.max(ready, end + (a.wait ?? 0));
   }

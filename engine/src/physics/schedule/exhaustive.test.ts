@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { checkPlan, lowerBounds, planWork, type WorkSpec, type WorkTask } from './index.ts';
 import { inspectWork } from './inspectWork.ts';
 import { layTasks } from './layTasks.ts';
 import { newSearch } from './search/state.ts';
 import { planWithin } from './search/within.ts';
-import { checkPlan, lowerBounds, planWork, type WorkSpec, type WorkTask } from './index.ts';
 import { below, type Seeded, seeded } from './seeded.ts';
 
 const horizon = 16;
@@ -74,13 +74,15 @@ function endFrom(spec: WorkSpec, task: WorkTask, start: number, minutes: number)
 function soonest(spec: WorkSpec): number | undefined {
   type Item = { task: WorkTask; minutes: number; wait: number; chained: boolean; last: boolean };
   const items = spec.tasks.flatMap((task) =>
-    task.pieces.map((p, k): Item => ({
-      task,
-      minutes: p.minutes as number,
-      wait: p.wait ?? 0,
-      chained: k > 0,
-      last: k === task.pieces.length - 1,
-    })),
+    task.pieces.map(
+      (p, k): Item => ({
+        task,
+        minutes: p.minutes as number,
+        wait: p.wait ?? 0,
+        chained: k > 0,
+        last: k === task.pieces.length - 1,
+      }),
+    ),
   );
   const use = spec.resources.map(() => new Array<number>(horizon).fill(0));
   const units = spec.resources.map((r) =>

@@ -19,4 +19,13 @@ export type { Effort, SolvedPlan } from './solvePlan.ts';
 export { solvePlan } from './solvePlan.ts';
 export { startTable } from './tables.kernel.ts';
 export type { WhyThen } from './whyThen.ts';
-export type { Span, ThreePoint, WorkCalendar, WorkPiece, WorkProblem, WorkResource, WorkSpec, WorkTask } from './work.ts';
+export type {
+  Span,
+  ThreePoint,
+  WorkCalendar,
+  WorkPiece,
+  WorkProblem,
+  WorkResource,
+  WorkSpec,
+  WorkTask,
+} from './work.ts';

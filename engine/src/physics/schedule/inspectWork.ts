@@ -22,7 +22,14 @@ export function inspectWork(spec: WorkSpec): WorkProblem[] {
   if (ticks > mostTicks || pieces > mostPieces || ticks * pieces > mostPlaces) return [refused('too-large', [])];
   const at = new Map(spec.tasks.map((t, i) => [t.id, i]));
   const circle = circleIn(spec.tasks.map((t) => (t.after ?? []).map((a) => at.get(a.task) ?? 0)));
-  return circle.length > 0 ? [refused('circle', circle.map((i) => spec.tasks[i]?.id ?? ''))] : [];
+  return circle.length > 0
+    ? [
+        refused(
+          'circle',
+          circle.map((i) => spec.tasks[i]?.id ?? ''),
+        ),
+      ]
+    : [];
 }
 
 const good = (x: number | undefined, least = 0): boolean => x === undefined || (Number.isFinite(x) && x >= least);
@@ -32,8 +39,7 @@ const goodUnits = (x: number): boolean => Number.isInteger(x) && x >= 0;
 
 function goodPiece(p: WorkPiece): boolean {
   const x = p.minutes;
-  const length =
-    typeof x === 'number' ? good(x) : good(x.low) && good(x.likely, x.low) && good(x.high, x.likely);
+  const length = typeof x === 'number' ? good(x) : good(x.low) && good(x.likely, x.low) && good(x.high, x.likely);
   return length && good(p.wait) && good(p.doneAt, Number.NEGATIVE_INFINITY) && (!p.pinned || goodSpans([p.pinned]));
 }
 
@@ -41,11 +47,17 @@ function badNumbers(spec: WorkSpec): WorkProblem[] {
   const found: WorkProblem[] = [];
   if (!good(spec.horizon, 1) || !good(spec.now) || !good(spec.step, 0.5)) found.push(refused('bad-number', []));
   for (const r of spec.resources)
-    if (!goodUnits(r.units) || !goodSpans(r.there) || !goodSpans(r.fewer) || !(r.fewer ?? []).every((f) => goodUnits(f.units)))
+    if (
+      !goodUnits(r.units) ||
+      !goodSpans(r.there) ||
+      !goodSpans(r.fewer) ||
+      !(r.fewer ?? []).every((f) => goodUnits(f.units))
+    )
       found.push(refused('bad-number', [r.id]));
   for (const c of spec.calendars) {
     const heat = (c.heat ?? []).every((h) => h.minutesAnHour >= 0 && h.minutesAnHour <= 60);
-    if (!goodSpans(c.open) || !goodSpans(c.shut) || !goodSpans(c.heat) || !heat) found.push(refused('bad-number', [c.id]));
+    if (!goodSpans(c.open) || !goodSpans(c.shut) || !goodSpans(c.heat) || !heat)
+      found.push(refused('bad-number', [c.id]));
   }
   for (const t of spec.tasks) {
     const fine =
@@ -86,5 +98,13 @@ function names(spec: WorkSpec): WorkProblem[] {
 
 function tooMany(spec: WorkSpec, t: WorkTask): WorkProblem[] {
   const short = t.needs.filter((x) => x.units > (spec.resources.find((r) => r.id === x.resource)?.units ?? x.units));
-  return short.length > 0 ? [refused('not-enough', short.map((x) => x.resource), { task: t.id })] : [];
+  return short.length > 0
+    ? [
+        refused(
+          'not-enough',
+          short.map((x) => x.resource),
+          { task: t.id },
+        ),
+      ]
+    : [];
 }

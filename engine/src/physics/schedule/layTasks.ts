@@ -87,7 +87,9 @@ function draftPieces(spec: WorkSpec, ticks: Ticks, missing: readonly Int32Array[
         laidPiece: {
           length,
           table: piece?.pinned ? pinnedTable(piece, ticks) : table,
-          needs: piece?.pinned ? [] : task.needs.map((x) => ({ of: spec.resources.findIndex((r) => r.id === x.resource), units: x.units })),
+          needs: piece?.pinned
+            ? []
+            : task.needs.map((x) => ({ of: spec.resources.findIndex((r) => r.id === x.resource), units: x.units })),
           after: k === 0 ? [] : [{ piece: drafts.length - 1, lag: tickUp(wait, step) }],
           release: piece?.pinned ? 0 : Math.max(now, begun, tickUp(task.release ?? 0, step)),
           ...(last && task.deadline !== undefined ? { due: Math.floor(task.deadline / step + 1e-9) } : {}),

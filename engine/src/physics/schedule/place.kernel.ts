@@ -163,8 +163,9 @@ export function generateParallel(w: WorkLayout, keys: Float64Array, room: Room, 
         soonest[i] = earliest(w, i, starts);
       }
       // What is held only grows: where it found no place before it finds none now.
-      soonest[i] = firstFit(w, use, i, soonest[i]! > now ? soonest[i]! : now);
-      if (best < 0 || soonest[i]! < soonest[best]! || (soonest[i] === soonest[best] && keys[i]! < keys[best]!)) best = i;
+      soonest[i] = firstFit(w, use, i, Math.max(soonest[i]!, now));
+      if (best < 0 || soonest[i]! < soonest[best]! || (soonest[i] === soonest[best] && keys[i]! < keys[best]!))
+        best = i;
     }
     const s = soonest[best]!;
     starts[best] = s;

@@ -111,7 +111,9 @@ describe('windows', () => {
   });
 
   it('three points are planned with their mean', () => {
-    const spec = work([{ ...one({ id: 'a' }), pieces: [{ id: 'all', minutes: { low: 2, likely: 3, high: 7 } }] }], { step: 0.5 });
+    const spec = work([{ ...one({ id: 'a' }), pieces: [{ id: 'all', minutes: { low: 2, likely: 3, high: 7 } }] }], {
+      step: 0.5,
+    });
     expect(planned(spec).end).toBe(3.5);
   });
 });
@@ -119,12 +121,19 @@ describe('windows', () => {
 describe('what cannot be is said, and where', () => {
   it('a circle is named in its order', () => {
     const after = (task: string) => ({ after: [{ task }] });
-    const tasks = [one({ id: 'a' }), one({ id: 'b', ...after('d') }), one({ id: 'c', ...after('b') }), one({ id: 'd', ...after('c') })];
+    const tasks = [
+      one({ id: 'a' }),
+      one({ id: 'b', ...after('d') }),
+      one({ id: 'c', ...after('b') }),
+      one({ id: 'd', ...after('c') }),
+    ];
     expect(codes(work(tasks))).toEqual([{ code: 'circle', task: undefined, names: ['b', 'c', 'd'] }]);
   });
 
   it('names that are not there, numbers that are none, too few of something', () => {
-    expect(codes(work([one({ id: 'a', after: [{ task: 'x' }] })]))).toEqual([{ code: 'unknown-name', task: 'a', names: ['x'] }]);
+    expect(codes(work([one({ id: 'a', after: [{ task: 'x' }] })]))).toEqual([
+      { code: 'unknown-name', task: 'a', names: ['x'] },
+    ]);
     expect(codes(work([one({ id: 'a' }, Number.NaN)]))[0]?.code).toBe('bad-number');
     expect(codes(work([one({ id: 'a', needs: [{ resource: 'people', units: 3 }] })]))).toEqual([
       { code: 'not-enough', task: 'a', names: ['people'] },
@@ -163,7 +172,9 @@ describe('what cannot be is said, and where', () => {
   });
 
   it('work that does not fit before the calendars end', () => {
-    const whole = Array.from({ length: 5 }, (_, i) => one({ id: `t${i}`, needs: [{ resource: 'people', units: 2 }] }, 300));
+    const whole = Array.from({ length: 5 }, (_, i) =>
+      one({ id: `t${i}`, needs: [{ resource: 'people', units: 2 }] }, 300),
+    );
     expect(planWork(work(whole)).problems).toEqual([{ code: 'does-not-fit', grade: 'refused', names: ['t4'] }]);
   });
 });
@@ -211,7 +222,10 @@ describe('replanning', () => {
   });
 
   it('keeps pinned and ticked pieces, and plans nothing before now', () => {
-    const pinned: WorkTask = { ...one({ id: 'b' }), pieces: [{ id: 'all', minutes: 60, pinned: { from: 200, to: 260 } }] };
+    const pinned: WorkTask = {
+      ...one({ id: 'b' }),
+      pieces: [{ id: 'all', minutes: 60, pinned: { from: 200, to: 260 } }],
+    };
     const done: WorkTask = { ...one({ id: 'a' }), pieces: [{ id: 'all', minutes: 60, doneAt: -30 }] };
     const after = one({ id: 'c', after: [{ task: 'a', wait: 200 }] });
     const plan = planned(work([done, pinned, after, one({ id: 'd' })], { ...people, now: 100 }));

@@ -97,7 +97,9 @@ function told(spec: WorkSpec, x: LaidTasks, solved: SolvedPlan, starts: Int32Arr
   });
   const late = spec.tasks.flatMap((t) => {
     const at = ends.get(t.id);
-    return t.deadline !== undefined && at !== undefined && at > t.deadline ? [{ task: t.id, deadline: t.deadline, end: at }] : [];
+    return t.deadline !== undefined && at !== undefined && at > t.deadline
+      ? [{ task: t.id, deadline: t.deadline, end: at }]
+      : [];
   });
   const bound = Math.min(end, solved.bound * step);
   return {

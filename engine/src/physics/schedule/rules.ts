@@ -2,7 +2,14 @@ import type { WorkLayout } from './layout.ts';
 import { headsAndTails } from './times.kernel.ts';
 
 /** Keys by which pieces are chosen, less is sooner; each rule of long standing (Kolisch 1996, from memory). */
-export const ruleNames = ['latest start', 'latest end', 'least slack', 'most after', 'most work after', 'first start'] as const;
+export const ruleNames = [
+  'latest start',
+  'latest end',
+  'least slack',
+  'most after',
+  'most work after',
+  'first start',
+] as const;
 export type RuleName = (typeof ruleNames)[number];
 
 /** Keys [n] of one rule; what the priority of a piece says comes before it. */

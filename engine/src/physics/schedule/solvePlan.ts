@@ -86,5 +86,7 @@ function tidied(w: WorkLayout, starts: Int32Array): Int32Array {
   const out = Int32Array.from(starts);
   listByTime(w, out, false, rank, room.keys, list);
   justify(w, out, rank, room, list, new Int32Array(w.n));
-  return lateness(w, out) <= lateness(w, starts) && (out[w.n - 1] ?? 0) <= (starts[w.n - 1] ?? 0) ? out : Int32Array.from(starts);
+  return lateness(w, out) <= lateness(w, starts) && (out[w.n - 1] ?? 0) <= (starts[w.n - 1] ?? 0)
+    ? out
+    : Int32Array.from(starts);
 }

@@ -33,7 +33,13 @@ export function steadied(w: WorkLayout, starts: Int32Array, wishes: Wishes, by: 
   const end = Math.max(1, ...wishes);
   // Whole, then less and less of it: what comes first is what people have set their minds on.
   for (const part of [1, 0.9, 0.75, 0.6, 0.45, 0.3, 0.15]) {
-    const kept = shifted(w, starts, Int32Array.from(wishes, (x) => (x > part * end ? -1 : x)), rank, room);
+    const kept = shifted(
+      w,
+      starts,
+      Int32Array.from(wishes, (x) => (x > part * end ? -1 : x)),
+      rank,
+      room,
+    );
     if ((kept[w.n - 1] ?? 0) <= by && lateness(w, kept) <= late) tried.push(kept);
   }
   for (const plan of tried) bringHome(w, plan, wishes, by, room);
@@ -110,8 +116,7 @@ function nearest(w: WorkLayout, starts: Int32Array, i: number, wish: number, las
   const later = firstFit(w, use, i, Math.max(from, wish));
   const sooner = lastFit(w, use, i, Math.min(to, w.table[i]?.end[Math.max(0, wish)] ?? to));
   let best = was;
-  for (const s of [later, sooner])
-    if (s >= from && s <= last && Math.abs(s - wish) < Math.abs(best - wish)) best = s;
+  for (const s of [later, sooner]) if (s >= from && s <= last && Math.abs(s - wish) < Math.abs(best - wish)) best = s;
   return best;
 }
 

@@ -45,7 +45,13 @@ function binding(x: LaidTasks, starts: Int32Array, i: number, from: number): str
 }
 
 /** Who holds what piece i would need at the last place before its start; itself taken away first. */
-function heldOrKept(x: LaidTasks, starts: Int32Array, i: number, use: Int32Array, resources: readonly string[]): WhyThen {
+function heldOrKept(
+  x: LaidTasks,
+  starts: Int32Array,
+  i: number,
+  use: Int32Array,
+  resources: readonly string[],
+): WhyThen {
   const { w } = x;
   const start = starts[i] ?? 0;
   hold(w, use, i, start, endOf(x, starts, i), -1);

@@ -11,7 +11,7 @@ export function bump(s: Search, view: number, k: number): void {
   const value = (view & 1) === 1 ? -k : k - 1;
   if (value < 0) return;
   const { n, horizon } = s.w;
-  const v = x < n ? s.w.table[x]!.prev[value > horizon ? horizon : value]! : 0;
+  const v = x < n ? s.w.table[x]!.prev[Math.min(value, horizon)]! : 0;
   if (v < 0) return;
   const key = x < n ? x * (horizon + 2) + v : n * (horizon + 2) + x - n;
   let id = c.idOf[key]!;

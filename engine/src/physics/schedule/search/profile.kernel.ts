@@ -66,10 +66,7 @@ function markTouched(s: Search): void {
     const { end } = w.table[i]!;
     for (let k = w.needFrom[i]!; k < w.needFrom[i + 1]!; k++) {
       const r = w.needOf[k]!;
-      if (
-        (p.high[r]! >= first && p.low[r]! < end[first]!) ||
-        (p.high[r]! >= last && p.low[r]! < end[last]!)
-      )
+      if ((p.high[r]! >= first && p.low[r]! < end[first]!) || (p.high[r]! >= last && p.low[r]! < end[last]!))
         p.again[i] = 1;
     }
   }

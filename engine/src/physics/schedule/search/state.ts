@@ -263,7 +263,10 @@ function pairsOf(w: WorkLayout): Pairs {
 function excludes(w: WorkLayout, i: number, j: number): boolean {
   for (let a = w.needFrom[i] ?? 0; a < (w.needFrom[i + 1] ?? 0); a++)
     for (let b = w.needFrom[j] ?? 0; b < (w.needFrom[j + 1] ?? 0); b++)
-      if (w.needOf[a] === w.needOf[b] && (w.needUnits[a] ?? 0) + (w.needUnits[b] ?? 0) > (w.capacity[w.needOf[a] ?? 0] ?? 0))
+      if (
+        w.needOf[a] === w.needOf[b] &&
+        (w.needUnits[a] ?? 0) + (w.needUnits[b] ?? 0) > (w.capacity[w.needOf[a] ?? 0] ?? 0)
+      )
         return true;
   return false;
 }

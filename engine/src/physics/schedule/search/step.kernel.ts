@@ -42,8 +42,7 @@ export function chooseNext(s: Search): boolean {
   if (id >= 0) {
     const x = c.variable[id]!;
     const v = c.value[id]!;
-    const low =
-      x < w.n ? c.lean[x]! <= v : c.lean[pairs.first[x - w.n]!]! > c.lean[pairs.second[x - w.n]!]!;
+    const low = x < w.n ? c.lean[x]! <= v : c.lean[pairs.first[x - w.n]!]! > c.lean[pairs.second[x - w.n]!]!;
     if (low) choose(s, 2 * x + 1, -v);
     else choose(s, 2 * x, v + 1);
     return true;
@@ -52,7 +51,11 @@ export function chooseNext(s: Search): boolean {
   for (let i = 0; i < w.n; i++) {
     const first = s.bound[2 * i]!;
     if (first === -s.bound[2 * i + 1]!) continue;
-    if (best < 0 || first < s.bound[2 * best]! || (first === s.bound[2 * best]! && s.bound[2 * i + 1]! > s.bound[2 * best + 1]!))
+    if (
+      best < 0 ||
+      first < s.bound[2 * best]! ||
+      (first === s.bound[2 * best]! && s.bound[2 * i + 1]! > s.bound[2 * best + 1]!)
+    )
       best = i;
   }
   if (best < 0) return false;

@@ -26,7 +26,7 @@ export function rounded(s: Search, view: number, k: number): number {
   const { next, prev } = s.w.table[i]!;
   const never = s.w.horizon + 1;
   if ((view & 1) === 0) return k <= 0 ? next[0]! : k >= never ? never : next[k]!;
-  return k > 0 ? 1 : -prev[-k >= never ? never : -k]!;
+  return k > 0 ? 1 : -prev[Math.min(-k, never)]!;
 }
 
 export function addWhy(s: Search, view: number, k: number): void {
