@@ -29,8 +29,10 @@ export function checkPlan(spec: WorkSpec, placed: readonly Placed[]): string[] {
         return;
       }
       if (k > 0) ready = Math.max(ready, endBefore(task, k, at) + (piece.wait ?? 0));
-      if (p.from < ready - nudge) wrong.push(`${name} starts before ${ready}`);
-      if (piece.pinned && (p.from > piece.pinned.from + nudge || p.to < piece.pinned.to - nudge))
+      // A pin is kept to its nearest tick.
+      const near = piece.pinned ? (spec.step ?? 5) : nudge;
+      if (p.from < ready - near) wrong.push(`${name} starts before ${ready}`);
+      if (piece.pinned && (p.from > Math.max(0, piece.pinned.from) + near || p.to < piece.pinned.to - near))
         wrong.push(`${name} left its pin`);
       if (!piece.pinned) {
         if (p.from < Math.max(spec.now ?? 0, task.release ?? 0) - nudge) wrong.push(`${name} starts too soon`);

@@ -18,6 +18,7 @@ export { searchExactly } from './search/exact.ts';
 export type { Effort, SolvedPlan } from './solvePlan.ts';
 export { solvePlan } from './solvePlan.ts';
 export { startTable } from './tables.kernel.ts';
+export { wayTo } from './wayTo.ts';
 export type { WhyThen } from './whyThen.ts';
 export type {
   Span,

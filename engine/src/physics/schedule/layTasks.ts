@@ -91,7 +91,11 @@ function draftPieces(spec: WorkSpec, ticks: Ticks, missing: readonly Int32Array[
             ? []
             : task.needs.map((x) => ({ of: spec.resources.findIndex((r) => r.id === x.resource), units: x.units })),
           after: k === 0 ? [] : [{ piece: drafts.length - 1, lag: tickUp(wait, step) }],
-          release: piece?.pinned ? 0 : Math.max(now, begun, tickUp(task.release ?? 0, step)),
+          release: piece?.pinned
+            ? k === 0 && done >= 0
+              ? Math.max(0, Math.round((ended + wait) / step))
+              : 0
+            : Math.max(now, begun, tickUp(task.release ?? 0, step)),
           ...(last && task.deadline !== undefined ? { due: Math.floor(task.deadline / step + 1e-9) } : {}),
           ...(task.priority === undefined ? {} : { priority: task.priority }),
         },
@@ -117,7 +121,10 @@ function afterTasks(
   for (const a of task.after ?? []) {
     const last = lastOf.get(a.task);
     if (typeof last === 'number') arcs.push({ piece: last, lag: tickUp(a.wait ?? 0, step) });
-    else if (last && !d.piece?.pinned) release = Math.max(release, tickUp(last.done + (a.wait ?? 0), step));
+    else if (last) {
+      const ready = last.done + (a.wait ?? 0);
+      release = Math.max(release, d.piece?.pinned ? Math.round(ready / step) : tickUp(ready, step));
+    }
   }
   return { ...d.laidPiece, after: arcs, release };
 }
@@ -150,9 +157,10 @@ function pacesOf(spec: WorkSpec, ticks: Ticks, missing: readonly Int32Array[]): 
   };
 }
 
+/** A pin's nearest ticks, so that pins which meet still do. */
 const pinnedTicks = (p: WorkPiece, { step, horizon }: Ticks) => ({
-  from: Math.max(0, Math.floor((p.pinned?.from ?? 0) / step + 1e-9)),
-  to: Math.min(horizon, Math.max(0, tickUp(p.pinned?.to ?? 0, step))),
+  from: Math.min(horizon, Math.max(0, Math.round((p.pinned?.from ?? 0) / step))),
+  to: Math.min(horizon, Math.max(0, Math.round((p.pinned?.to ?? 0) / step))),
 });
 
 function pinnedTable(p: WorkPiece, ticks: Ticks): StartTable {
@@ -182,7 +190,8 @@ function pinnedClashes(spec: WorkSpec, drafts: readonly Draft[], base: Int32Arra
       return row.some((x) => x > (spec.resources[r]?.units ?? 0));
     });
     const shut = short.length === 0 && pace.subarray(from, to).some((x) => x === 0);
-    if (short.length === 0 && !shut) return [];
+    const beyond = piece.pinned.to > (ticks.horizon + 0.5) * ticks.step;
+    if (short.length === 0 && !shut && !beyond) return [];
     const names = shut ? (task.calendars ?? []) : short.map((x) => x.resource);
     return [{ code: 'pinned-clash', grade: 'refused', task: task.id, piece: piece.id, names }];
   });

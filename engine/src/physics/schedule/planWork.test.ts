@@ -1,5 +1,6 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { checkPlan, type PlanOptions, planWork, type WorkSpec, type WorkTask } from './index.ts';
+import { checkPlan, type PlanOptions, planWork, type WorkSpec, type WorkTask, wayTo } from './index.ts';
 
 /** Length, people, after: the invented crew of three. */
 const crewTasks = {
@@ -50,6 +51,8 @@ const work = (tasks: readonly WorkTask[], rest: Partial<WorkSpec> = {}): WorkSpe
   tasks,
   ...rest,
 });
+const defined = <T extends object>(x: T): T =>
+  Object.fromEntries(Object.entries(x).filter(([, v]) => v !== undefined)) as T;
 const codes = (spec: WorkSpec) => planWork(spec).problems.map(({ code, task, names }) => ({ code, task, names }));
 
 describe('a crew of three, by hand and by trying everything', () => {
@@ -197,6 +200,95 @@ describe('a plan says why', () => {
       c: { because: 'after', names: ['b'] },
       d: { because: 'release', names: [] },
     });
+  });
+});
+
+describe('the way to an end', () => {
+  it('leads from what nothing keeps to the last piece', () => {
+    const spec = work(
+      [one({ id: 'a', priority: 1 }), one({ id: 'b', after: [{ task: 'a', wait: 45 }] }), one({ id: 'c', needs: [] })],
+      { resources: [{ id: 'people', units: 1 }] },
+    );
+    const plan = planned(spec);
+    expect(wayTo(plan).map((p) => p.task)).toEqual(['a', 'b']);
+    expect(wayTo(plan, 'c').map((p) => p.task)).toEqual(['c']);
+    expect(wayTo(plan, 'x')).toEqual([]);
+  });
+});
+
+describe('whatever is entered', () => {
+  it('gives a plan that holds, or problems, and never throws', () => {
+    const minute = fc.integer({ min: 0, max: 60 });
+    // What nobody means: spoils one number in an entry.
+    const spoilt = fc.constantFrom(Number.NaN, Number.POSITIVE_INFINITY, -9, 0.3);
+    const span = fc
+      .tuple(fc.integer({ min: -9, max: 300 }), fc.integer({ min: 0, max: 200 }))
+      .map(([from, length]) => ({ from, to: from + length }));
+    const few = fc.constantFrom(1, 1, 1, 1, 2, 2, 0);
+    const name = fc.constantFrom('a', 'b', 'c');
+    const maybe = <T>(x: fc.Arbitrary<T>) =>
+      fc.oneof({ weight: 4, arbitrary: fc.constant(undefined) }, { weight: 1, arbitrary: x });
+    const piece = fc
+      .record({
+        id: name,
+        minutes: minute,
+        wait: maybe(minute),
+        doneAt: maybe(fc.integer({ min: -50, max: 90 })),
+        pinned: maybe(span),
+      })
+      .map((p) => defined(p));
+    const task = fc
+      .record({
+        id: name,
+        pieces: fc.array(piece, { minLength: 1, maxLength: 2 }),
+        needs: fc.array(fc.record({ resource: name, units: few }), { maxLength: 2 }),
+        calendars: fc.array(name, { maxLength: 2 }),
+        after: fc.array(fc.record({ task: name, wait: minute }), { maxLength: 1 }),
+        release: maybe(minute),
+        deadline: maybe(minute),
+      })
+      .map((t) => defined(t));
+    const resource = fc
+      .record({ id: name, units: few, there: maybe(fc.array(span, { maxLength: 2 })) })
+      .map((r) => defined(r));
+    const spec = fc.record({
+      horizon: fc.constantFrom(600, 600, 600, 7),
+      step: fc.constantFrom(5, 5, 1),
+      resources: fc.array(resource, { minLength: 2, maxLength: 3 }),
+      calendars: fc.array(fc.record({ id: name, shut: fc.array(span, { maxLength: 1 }) }), {
+        minLength: 2,
+        maxLength: 3,
+      }),
+      tasks: fc.array(task, { minLength: 1, maxLength: 3 }),
+    });
+    const letter = (i: number) => 'abc'[i] ?? 'd';
+    const named = <T extends object>(list: readonly T[]) => list.map((x, i) => ({ ...x, id: letter(i) }));
+    let planned = 0;
+    fc.assert(
+      fc.property(spec, fc.boolean(), fc.nat(40), spoilt, (any, tidy, where, bad) => {
+        const known = (id: string, count: number) => 'abc'.indexOf(id) < count;
+        const tasks = named(any.tasks).map((t, i) => ({
+          ...t,
+          pieces: named(t.pieces),
+          after: t.after.filter((a) => known(a.task, i)),
+          needs: t.needs.filter((n) => known(n.resource, any.resources.length)),
+          calendars: t.calendars.filter((c) => known(c, any.calendars.length)),
+        }));
+        const [resources, calendars] = [named(any.resources), named(any.calendars)];
+        // A number somewhere in it is spoilt in half of the cases.
+        let at = 0;
+        const spoil = (_key: string, v: unknown) => (typeof v === 'number' && at++ === where ? `${bad}` : v);
+        const whole = (tidy ? { ...any, tasks, resources, calendars } : any) as WorkSpec;
+        const numbers = (_key: string, v: unknown) => (v === `${bad}` ? bad : v);
+        const x: WorkSpec = tidy ? whole : JSON.parse(JSON.stringify(whole, spoil), numbers);
+        const { plan, problems } = planWork(x);
+        expect(plan !== undefined || problems.length > 0).toBe(true);
+        if (plan) expect(checkPlan(x, plan.pieces)).toEqual([]);
+        if ((plan?.pieces.length ?? 0) > 1) planned++;
+      }),
+      { seed: 11, numRuns: 2000 },
+    );
+    expect(planned).toBeGreaterThan(200);
   });
 });
 

@@ -34,7 +34,7 @@ export type WorkPiece = {
   readonly wait?: number;
   /** Ticked off: it ended then, which may be before the plan's start. Nothing before or in it is planned. */
   readonly doneAt?: number;
-  /** Running or agreed on: it keeps these times. */
+  /** Running or agreed on: it keeps these times, to the nearest tick. */
   readonly pinned?: Span;
 };
 
