@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { dirname, resolve } from 'node:path';
+import { basename, dirname, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import type { Row } from './row.ts';
 import { sources } from './sources.ts';
@@ -22,8 +22,10 @@ function main(): number {
 function rowsOfCase(name: string | undefined, file: string): Row[] {
   try {
     const text = readFileSync(resolve(file), 'utf8');
-    const parsed: unknown = file.endsWith('.csv') ? text : JSON.parse(text);
-    return sources.filter((s) => s.id === name).flatMap((s) => s.measureCase?.(parsed, dirname(resolve(file))) ?? []);
+    const parsed: unknown = /\.(csv|sm)$/i.test(file) ? text : JSON.parse(text);
+    return sources
+      .filter((s) => s.id === name)
+      .flatMap((s) => s.measureCase?.(parsed, dirname(resolve(file)), basename(file)) ?? []);
   } catch (thrown) {
     process.stderr.write(`${file}: ${thrown instanceof Error ? thrown.message : 'cannot be used'}\n`);
     return [];

@@ -37,6 +37,6 @@ export type ValidationSource = {
   readonly id: string;
   readonly title: string;
   readonly measure: () => Row[];
-  /** Rows of a case file: what its JSON holds, or the text of a CSV; and the folder that its paths are relative to. */
-  readonly measureCase?: (file: unknown, folder: string) => Row[];
+  /** Rows of a case file: what its JSON holds, or the text of any other; the folder that its paths are relative to; its name. */
+  readonly measureCase?: (file: unknown, folder: string, name?: string) => Row[];
 };

@@ -21,6 +21,7 @@ import { source as networks } from '../networks/measure.ts';
 import { source as ownPower } from '../own-power/measure.ts';
 import { source as panels } from '../panels/measure.ts';
 import { source as psychrometrics } from '../psychrometrics/measure.ts';
+import { source as rcpsp } from '../rcpsp/measure.ts';
 import { source as registers } from '../registers/measure.ts';
 import { source as residentialLoad } from '../residential-load/measure.ts';
 import { source as seasonalBins } from '../seasonal-bins/measure.ts';
@@ -73,4 +74,5 @@ export const sources: readonly ValidationSource[] = [
   panels,
   ownPower,
   dispatch,
+  rcpsp,
 ];

@@ -12,5 +12,6 @@ export * from './moisture/index.ts';
 export * from './network/index.ts';
 export * from './power/index.ts';
 export * from './sampling/index.ts';
+export * from './schedule/index.ts';
 export * from './sound/index.ts';
 export * from './sun/index.ts';

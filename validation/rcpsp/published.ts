@@ -1,0 +1,64 @@
+import { lowerBounds, type SolvedPlan, solvePlan } from '@kneewall/engine/physics';
+import { type Row, row } from '../src/row.ts';
+import { layInstance } from './layInstance.ts';
+import { type Instance, readInstance } from './readInstance.ts';
+
+/** Contradictions within which an instance is solved: a count, so that every machine gives the same. */
+const limit = 60_000;
+
+export type Solved = { readonly instance: Instance; readonly solved: SolvedPlan; readonly wrong: readonly string[] };
+
+export function solveInstance(text: string): Solved {
+  const instance = readInstance(text);
+  const solved = solvePlan(layInstance(instance), { plans: 1000, conflicts: limit });
+  return { instance, solved, wrong: whatIsWrong(instance, solved.starts) };
+}
+
+/** Holds starts against the instance as it was read, period by period; knows nothing of layouts. */
+export function whatIsWrong({ durations, needs, after, capacity }: Instance, starts: ArrayLike<number>): string[] {
+  const at = (i: number): number => starts[i] ?? Number.NaN;
+  const end = (i: number): number => at(i) + (durations[i] ?? Number.NaN);
+  const wrong = durations.flatMap((_, i) =>
+    at(i) >= 0 && Number.isInteger(at(i)) ? [] : [`job ${i + 1} has no start`],
+  );
+  after.forEach((list, i) => {
+    for (const j of list) if (!(end(i) <= at(j))) wrong.push(`job ${j + 1} starts before job ${i + 1} ends`);
+  });
+  for (let t = 0; t < Math.max(...durations.map((_, i) => end(i))); t++)
+    capacity.forEach((units, r) => {
+      const use = durations.reduce((a, _, i) => a + (at(i) <= t && t < end(i) ? (needs[i]?.[r] ?? 0) : 0), 0);
+      if (use > units) wrong.push(`resource ${r + 1} is short in period ${t}`);
+    });
+  return wrong;
+}
+
+/**
+ * Rows of one instance: its makespan, counted from the checked plan, not from what the search says of it; the lower bound; the gap. Without
+ * a known optimum the makespan has to lie between the bound and the bound plus the stated gap.
+ */
+export function rowsOfInstance(name: string, text: string, optimum?: number): Row[] {
+  const { instance, solved, wrong } = solveInstance(text);
+  const last = instance.durations.map((d, i) => d + (solved.starts[i] ?? Number.NaN));
+  const makespan = wrong.length === 0 ? Math.max(...last) : Number.NaN;
+  const bound = lowerBounds(layInstance(instance)).best;
+  const truth = { source: 'rcpsp', case: name, unit: 'periods', tolerance: 0 } as const;
+  const between = { low: Math.max(bound, solved.bound), high: solved.end };
+  const known = optimum === undefined ? between : { expected: optimum };
+  return [
+    row({ ...truth, field: 'makespan', ...known, known: optimum === undefined ? 'computed' : 'looked up' }, makespan),
+    row(
+      {
+        ...truth,
+        field: 'lower bound',
+        low: bound,
+        high: optimum ?? solved.end,
+        known: optimum === undefined ? 'computed' : 'looked up',
+      },
+      solved.bound,
+    ),
+    row(
+      { ...truth, field: 'gap', low: 0, high: optimum === undefined ? makespan : 0, known: 'computed' },
+      makespan - solved.bound,
+    ),
+  ];
+}
