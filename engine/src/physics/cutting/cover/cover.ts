@@ -71,11 +71,17 @@ function childrenOf(s: Search, rest: Rest, r: Relaxed, piece: number, gap: numbe
 function dive(s: Search, rest: Rest, chosen: readonly Pattern[], paid: number, turns: number): void {
   if (s.best.cost <= s.bound + hair) return;
   const missing = sumOf(rest.wanted);
-  if (missing === 0) return offer(s, chosen, 0);
+  if (missing === 0) {
+    offer(s, chosen, 0);
+    return;
+  }
   if (s.nodes++ >= s.spec.nodesMost) return;
   const r = relax(s.spec, s.pool, rest, s.leftOut, s.best.cost - s.step + hair - paid);
   if (up(s, paid + r.bound) >= s.best.cost - hair) return;
-  if (r.used.length === 0) return offer(s, chosen, missing);
+  if (r.used.length === 0) {
+    offer(s, chosen, missing);
+    return;
+  }
   for (const [k, { pattern, times }] of r.used.slice(0, turns + 1).entries()) {
     const n = Math.max(1, Math.floor(times + hair));
     const cost = n * (s.spec.kinds[pattern.kind]?.cost ?? 0);
@@ -87,7 +93,10 @@ function dive(s: Search, rest: Rest, chosen: readonly Pattern[], paid: number, t
 /** Goes through everything that may still win: the hardest piece that is left is in some pattern. */
 function search(s: Search, rest: Rest, chosen: readonly Pattern[], paid: number): void {
   if (s.best.cost <= s.bound + hair) return;
-  if (sumOf(rest.wanted) === 0) return offer(s, chosen, 0);
+  if (sumOf(rest.wanted) === 0) {
+    offer(s, chosen, 0);
+    return;
+  }
   if (s.nodes++ >= s.spec.nodesMost) {
     s.cut = true;
     return;

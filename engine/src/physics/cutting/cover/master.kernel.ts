@@ -70,7 +70,7 @@ export function addColumn(m: Master, cost: number, counts: Int32Array, wanted: I
   let k = m.start[j]!;
   if (j + 1 >= m.start.length || k + m.rows > m.index.length) return false;
   for (let i = 0; i < m.pieces; i++) {
-    const n = counts[i]! < wanted[i]! ? counts[i]! : wanted[i]!;
+    const n = Math.min(counts[i]!, wanted[i]!);
     if (n > 0) {
       m.index[k] = i;
       m.value[k++] = n;

@@ -35,7 +35,7 @@ export type SheetJob = {
   readonly kerf: number;
   readonly trim: number;
   readonly remnantLeast: number;
-  /** How long the search may be, in counts: boxes joined and nodes. 8,000,000 and 400 where it is left out. */
+  /** How long the search may be, in counts: boxes joined and nodes. 5,000,000 and 400 where it is left out. */
   readonly effort?: { readonly joins: number; readonly nodes: number };
 };
 
@@ -69,7 +69,7 @@ export type SheetPlan = {
   readonly problems: readonly CutProblem[];
 };
 
-const effortUsual = { joins: 8_000_000, nodes: 400 };
+const effortUsual = { joins: 5_000_000, nodes: 400 };
 const sharesMost = 16;
 const visitsMost = 200_000;
 
@@ -116,7 +116,7 @@ export function packSheets(job: SheetJob): SheetPlan {
   const most = { w: Math.max(...sorts.stock.map((s) => s.w)), h: Math.max(...sorts.stock.map((s) => s.h)) };
   const shares = scaledShares(sorts.pieces, sorts.demand, most, sorts.kerf, sharesMost);
   const bound = quickBound(sorts, shares);
-  const copies = sorts.demand.reduce<number[]>((all, n, i) => [...all, ...Array.from({ length: n }, () => i)], []);
+  const copies = sorts.demand.flatMap((n, i) => Array.from({ length: n }, () => i));
   const runs = manyRuns(sorts.pieces, copies, sorts.stock, sorts.kerf, bound);
   const fronts = frontsOf({
     pieces: sorts.pieces,
