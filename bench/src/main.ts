@@ -1,4 +1,5 @@
 import { parseArgs } from 'node:util';
+import { cuttingBench } from './cutting.ts';
 import { ductSizingBench } from './ductSizing.ts';
 import { evaluateBench } from './evaluate.ts';
 import { foresightBench } from './foresight.ts';
@@ -18,6 +19,7 @@ const benches: Readonly<Record<string, () => BenchRow[] | Promise<BenchRow[]>>> 
   'power-maps': powerMapsBench,
   foresight: foresightBench,
   winters: wintersBench,
+  cutting: cuttingBench,
 };
 
 /** `npm run bench -- [NAME] [--json]`: ratios of one run; exit 1 only when a result is wrong. */

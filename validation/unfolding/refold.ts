@@ -77,7 +77,7 @@ export function refold(pieces: readonly FlatPiece[], height: number): Folded {
   return { corners, sides, holes, openCorner };
 }
 
-/** Where an opening was asked for, in the same coordinates. */
+/** Where an opening of a side was asked for, in the same coordinates. */
 export function wanted(box: BoardBox): Map<string, readonly [number, number, number]> {
   const { width: w, height: h } = box;
   return new Map(
@@ -87,6 +87,8 @@ export function wanted(box: BoardBox): Map<string, readonly [number, number, num
         right: [w, o.across],
         bottom: [o.across, 0],
         top: [o.across, h],
+        start: [],
+        end: [],
       }[o.side];
       return [o.id, [at[0] ?? 0, at[1] ?? 0, o.along]];
     }),

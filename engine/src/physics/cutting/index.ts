@@ -15,7 +15,8 @@ export {
   pieceLength,
   stretchOut,
 } from './fold/board.ts';
-export { type BoardBox, type Side, type UnfoldedBox, unfoldBox } from './fold/box.ts';
+export { type BoardBox, type Cap, type Side, type UnfoldedBox, unfoldBox } from './fold/box.ts';
+export { type LyingPiece, onSheet } from './fold/onSheet.ts';
 export type { Opening } from './fold/openings.ts';
 export {
   areaOf as areaOfFlat,

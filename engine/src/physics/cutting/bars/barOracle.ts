@@ -24,7 +24,7 @@ export function barOracle({ pieces, stock }: BarLengths): PatternOracle {
       scratch.worth[k] = priceOf(i);
       scratch.most[k] = wanted[i] ?? 0;
     });
-    const worth = bestFill(scratch, capacity, stepsMost);
+    const worth = bestFill(scratch, capacity, floor, stepsMost);
     if (worth <= floor) return { patterns: [], upper: scratch.upper };
     const counts = new Int32Array(pieces.length);
     order.forEach((i, k) => {

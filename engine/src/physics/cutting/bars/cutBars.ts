@@ -3,6 +3,7 @@ import type { Pattern } from '../cover/pattern.ts';
 import { Checking, type CutProblem, piecesMost, sortsMost } from '../problem.ts';
 import { divisorOf, wholeOf } from '../whole.ts';
 import { barOracle } from './barOracle.ts';
+import { bestFit, lengthBound } from './bestFit.ts';
 import { type CutBar, layBars } from './layBars.ts';
 
 /** m; `count` pieces of that length. */
@@ -24,6 +25,8 @@ export type BarJob = {
   readonly remnantLeast: number;
   /** Nodes of the search at most; 2000 where it is left out. */
   readonly nodesMost?: number;
+  /** Asks for `linear` even where the plan is proved without it. */
+  readonly linearToo?: boolean;
 };
 
 export type BarPlan = {
@@ -116,15 +119,20 @@ export function cutBars(job: BarJob): BarPlan {
   const sizes = [...kept.map((s) => s.length), ...job.stock.map((s) => wholeOf(s.length))].map((x) => x + kerf);
   const unit = divisorOf(sizes);
   const whole = sizes.map((x) => x / unit);
+  const [pieces, stock] = [whole.slice(0, kept.length), whole.slice(kept.length)];
+  const demand = kept.map((k) => k.ids.length);
+  const kinds = job.stock.map((s) => ({ cost: s.cost ?? 1, count: s.count ?? Infinity }));
+  const start = bestFit(pieces, demand, stock, kinds);
   const found = cover({
-    demand: Int32Array.from(kept, (s) => s.ids.length),
-    kinds: job.stock.map((s) => ({ cost: s.cost ?? 1, count: s.count ?? Infinity })),
+    demand: Int32Array.from(demand),
+    kinds,
     hardest: kept.map((_, i) => i),
-    oracle: barOracle({ pieces: whole.slice(0, kept.length), stock: whole.slice(kept.length) }),
-    pool: [],
-    start: undefined,
-    bound: 0,
+    oracle: barOracle({ pieces, stock }),
+    pool: start,
+    start,
+    bound: lengthBound(pieces, demand, stock, kinds),
     nodesMost: job.nodesMost ?? 2000,
+    linearToo: job.linearToo ?? false,
   });
   const chosen = withoutSpare(found.chosen, kept);
   return {

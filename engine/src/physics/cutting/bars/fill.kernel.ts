@@ -21,8 +21,14 @@ export const fillOf = (n: number): Fill => ({
   upper: 0,
 });
 
-/** Worth of the most valuable filling of one length, by going through counts and turning back where the rest cannot win. */
-export function bestFill(f: Fill, capacity: number, stepsMost: number): number {
+/** Steps after which something better than the floor is good enough for now. */
+const quickSteps = 3000;
+
+/**
+ * Worth of the most valuable filling of one length, by going through counts and turning back where the rest cannot win.
+ * Stops at `stepsMost`, and sooner once it has one above the floor.
+ */
+export function bestFill(f: Fill, capacity: number, floor: number, stepsMost: number): number {
   const { n, size, worth, most, take, best } = f;
   let left = capacity;
   let now = 0;
@@ -60,7 +66,7 @@ export function bestFill(f: Fill, capacity: number, stepsMost: number): number {
       f.upper = found;
       return found;
     }
-    if (++steps > stepsMost) return found;
+    if (++steps > (found > floor ? quickSteps : stepsMost)) return found;
     i = back + 1;
   }
 }

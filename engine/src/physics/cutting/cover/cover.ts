@@ -148,7 +148,7 @@ export function cover(spec: CoverSpec): Cover {
   s.bound = Math.max(0, up(s, spec.bound));
   if (spec.start) offer(s, spec.start, sumOf(missingOf(spec, spec.start)));
   let linear: number | undefined;
-  if (s.best.cost > s.bound + hair) {
+  if (s.best.cost > s.bound + hair || spec.linearToo) {
     const root = relax(spec, s.pool, rest, leftOut, Infinity);
     if (root.settled) linear = root.bound;
     s.bound = Math.max(s.bound, up(s, root.bound));

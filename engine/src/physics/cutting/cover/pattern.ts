@@ -27,6 +27,8 @@ export type CoverSpec = {
   readonly start: readonly Pattern[] | undefined;
   readonly bound: number;
   readonly nodesMost: number;
+  /** The programme is priced out even where the plan is proved without it. */
+  readonly linearToo: boolean;
 };
 
 export type Cover = {

@@ -2,12 +2,15 @@ import { Checking, type CutProblem } from '../problem.ts';
 import { type Board, type BoardForm, boardOf, boards, forms, pieceLength } from './board.ts';
 import { boardPiece } from './boardPiece.ts';
 import { endCap } from './endCap.ts';
-import { holesOfSection, type Opening, wrongOpenings } from './openings.ts';
+import { acrossOf, holesOfCap, holesOfSection, type Opening, wrongOpenings } from './openings.ts';
 import type { FlatPiece } from './pattern.ts';
 import { plugDepth, sectionsOf } from './sections.ts';
 
 /** The four sides as seen when looking in at the start of the box along its length. */
 export type Side = 'left' | 'bottom' | 'right' | 'top';
+
+/** The ends, where they are closed. */
+export type Cap = 'start' | 'end';
 
 /** Sides in the order in which they lie on the board, seen from the inside: counter-clockwise from the left. */
 export const sidesAround: readonly Side[] = ['left', 'bottom', 'right', 'top'];
@@ -36,10 +39,6 @@ export type UnfoldedBox = {
   readonly outside: { readonly width: number; readonly height: number; readonly length: number };
   readonly problems: readonly CutProblem[];
 };
-
-/** Inside size of each side across the duct. */
-export const acrossOf = (box: Pick<BoardBox, 'width' | 'height'>, side: Side): number =>
-  side === 'left' || side === 'right' ? box.height : box.width;
 
 /** m of wall before the air inside, and all in all. */
 function wallsOf(box: BoardBox, board: Board): { readonly before: number; readonly length: number } {
@@ -133,7 +132,7 @@ export function unfoldBox(box: BoardBox): UnfoldedBox {
   const caps = (['start', 'end'] as const).filter((end) => box.caps[end]);
   const t = board.thickness;
   return {
-    pieces: [...pieces, ...caps.map((end) => endCap(`${box.id} ${end}`, box, board))],
+    pieces: [...pieces, ...caps.map((end) => endCap(`${box.id} ${end}`, box, board, holesOfCap(box, end)))],
     form: way.form,
     inside: { width: box.width, height: box.height, length: box.length },
     outside: { width: box.width + 2 * t, height: box.height + 2 * t, length: box.length + caps.length * t },

@@ -1,29 +1,46 @@
 import type { Checking } from '../problem.ts';
-import type { BoardBox, Side } from './box.ts';
-import { acrossOf } from './box.ts';
+import type { BoardBox, Cap, Side } from './box.ts';
 import { type FlatHole, reachOf } from './pattern.ts';
 import type { Section } from './sections.ts';
 
 /**
- * A hole in a side. m: `along` from the start of the air inside, `across` from the bottom of the left and right sides and
+ * A hole in a side or a cap. m: `along` from the start of the air inside, `across` from the bottom of the left and right sides and
  * from the left of the bottom and top ones, both to the hole's middle and measured inside. A rectangle's `width` runs
- * across, its `height` along.
+ * across, its `height` along. In a cap, `across` is from the left and `along` from the bottom, as seen looking in at the start.
  */
 export type Opening = {
   readonly id: string;
-  readonly side: Side;
+  readonly side: Side | Cap;
   readonly along: number;
   readonly across: number;
   readonly shape: FlatHole['shape'];
 };
 
 export type SideHole = {
-  readonly side: Side;
+  readonly side: Side | Cap;
   readonly id: string;
   readonly u: number;
   readonly v: number;
   readonly shape: FlatHole['shape'];
 };
+
+/** Inside size of each side across the duct; of a cap, from left to right. */
+export const acrossOf = (box: Pick<BoardBox, 'width' | 'height'>, side: Side | Cap): number =>
+  side === 'left' || side === 'right' ? box.height : box.width;
+
+/** Holes of a cap, from the lower left of the air's end as it is seen from within: the start's is seen looking back. */
+export const holesOfCap = (box: BoardBox, cap: Cap): SideHole[] =>
+  box.openings
+    .filter((o) => o.side === cap)
+    .map((o) => ({
+      side: cap,
+      id: o.id,
+      u: cap === 'start' ? box.width - o.across : o.across,
+      v: o.along,
+      shape: o.shape,
+    }));
+
+const inCap = (o: Opening): boolean => o.side === 'start' || o.side === 'end';
 
 /** Sides lie on the board going down the left, along the bottom to the right, up the right, and back along the top. */
 const uOf = (box: BoardBox, o: Opening): number =>
@@ -32,7 +49,7 @@ const uOf = (box: BoardBox, o: Opening): number =>
 /** Holes whose middle lies in the section, from its own start; `before` m of wall come before the air inside. */
 export const holesOfSection = (box: BoardBox, section: Section, before: number): SideHole[] =>
   box.openings
-    .filter((o) => o.along + before >= section.from && o.along + before < section.to)
+    .filter((o) => !inCap(o) && o.along + before >= section.from && o.along + before < section.to)
     .map((o) => ({ side: o.side, id: o.id, u: uOf(box, o), v: o.along + before - section.from, shape: o.shape }));
 
 function sound(o: Opening, at: readonly (string | number)[], check: Checking): boolean {
@@ -54,7 +71,9 @@ export function wrongOpenings(box: BoardBox, sections: readonly Section[], befor
     const side = acrossOf(box, o.side);
     if (o.across - reach.x < -1e-9 || o.across + reach.x > side + 1e-9)
       check.say('outside-panel', ['openings', i, 'across'], o.across, { min: reach.x, max: side - reach.x });
-    const along = stretchFor(o, box, sections, before);
+    if ((o.side === 'start' || o.side === 'end') && !box.caps[o.side])
+      check.say('outside-panel', ['openings', i, 'side'], o.side);
+    const along = inCap(o) ? { min: 0, max: box.height } : stretchFor(o, box, sections, before);
     if (o.along - reach.y < along.min - 1e-9 || o.along + reach.y > along.max + 1e-9)
       check.say('outside-panel', ['openings', i, 'along'], o.along, {
         min: along.min + reach.y,

@@ -37,6 +37,8 @@ export type SheetJob = {
   readonly remnantLeast: number;
   /** How long the search may be, in counts: boxes joined and nodes. 5,000,000 and 400 where it is left out. */
   readonly effort?: { readonly joins: number; readonly nodes: number };
+  /** Asks for `linear` even where the plan is proved without it. */
+  readonly linearToo?: boolean;
 };
 
 /** One sheet as it is cut. Places in m from the lower left corner as `width` runs to the right. */
@@ -136,6 +138,7 @@ export function packSheets(job: SheetJob): SheetPlan {
     start: runs.best.map((f) => patternOf(f, sorts.pieces.length)),
     bound,
     nodesMost: effort.nodes,
+    linearToo: job.linearToo ?? false,
   });
   const laid = laySheets(job, sorts, found.chosen, oracle);
   return {
