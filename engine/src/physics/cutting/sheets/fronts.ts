@@ -65,6 +65,30 @@ export type FrontSpec = {
   readonly setMost: number;
 };
 
+/** Tells the chosen ones of a set from those of any other by one number, exact below 2^53. */
+const numberOf =
+  (base: number) =>
+  (set: readonly number[], mask: number): number => {
+    let key = 0;
+    for (let k = 0; k < set.length; k++) if (mask & (1 << k)) key = key * base + (set[k] ?? 0) + 1;
+    return key;
+  };
+
+/** The same by a text, for many sorts of pieces. */
+const textOf = (set: readonly number[], mask: number): string => {
+  let key = '';
+  for (let k = 0; k < set.length; k++) if (mask & (1 << k)) key += String.fromCharCode(set[k] ?? 0);
+  return key;
+};
+
+/** A piece by itself, both ways where it turns. */
+const singles = (pieces: readonly Flat[], i: number): Box[] => {
+  const p = pieces[i];
+  if (!p) return [];
+  const straight = pieceBox(p, i, false);
+  return p.turns && p.w !== p.h ? [straight, pieceBox(p, i, true)] : [straight];
+};
+
 /**
  * Every way to cut a set from a sheet: a set's boxes are those of any two parts of it, beside or above each other. A box
  * neither narrower nor lower than another is dropped, which loses nothing. Free number of stages.
@@ -76,23 +100,7 @@ export function frontsOf({ pieces, kerf, most, shares, setMost }: FrontSpec): Fr
   const known = new Map<number | string, readonly Box[]>();
   let joins = 0;
 
-  const keyOf = (set: readonly number[], mask: number): number | string => {
-    if (numbered) {
-      let key = 0;
-      for (let k = 0; k < set.length; k++) if (mask & (1 << k)) key = key * base + (set[k] ?? 0) + 1;
-      return key;
-    }
-    let key = '';
-    for (let k = 0; k < set.length; k++) if (mask & (1 << k)) key += String.fromCharCode(set[k] ?? 0);
-    return key;
-  };
-
-  const single = (i: number): readonly Box[] => {
-    const p = pieces[i];
-    if (!p) return none;
-    const both = p.turns && p.w !== p.h ? [pieceBox(p, i, false), pieceBox(p, i, true)] : [pieceBox(p, i, false)];
-    return both.filter((b) => b.w <= most.w && b.h <= most.h);
-  };
+  const keyOf = numbered ? numberOf(base) : textOf;
 
   const meet = (front: Box[], a: readonly Box[], b: readonly Box[]): void => {
     joins += a.length * b.length;
@@ -126,7 +134,7 @@ export function frontsOf({ pieces, kerf, most, shares, setMost }: FrontSpec): Fr
   };
 
   const boxesOf = (set: readonly number[]): readonly Box[] => {
-    if (set.length === 1) return single(set[0] ?? 0);
+    if (set.length === 1) return singles(pieces, set[0] ?? 0).filter((b) => b.w <= most.w && b.h <= most.h);
     if (tooMuch(set)) return none;
     const front: Box[] = [];
     const all = 2 ** set.length - 1;
