@@ -88,7 +88,7 @@ const rowsOf = (file: unknown): Row[] =>
     ];
   });
 
-/** By hand: four squares fill a sheet; the pinwheel goes on one sheet only without the rule of through cuts. */
+/** By hand: four squares fill a sheet, and the saw may take what is there but no more; the pinwheel goes on one sheet only without the rule of through cuts. */
 const byHand = {
   instances: [
     {
@@ -96,6 +96,23 @@ const byHand = {
       sheet: { w: 10, h: 10 },
       pieces: [{ id: 0, w: 5, h: 5, count: 4 }],
       results: { no_turning: { min_sheets_guillotine: 1 }, turning_allowed: { min_sheets_guillotine: 1 } },
+    },
+    // The kerf between, and the edges taken off: 5 + 1 + 5 within 11 within 13.
+    {
+      name: 'four squares, kerf 1, trim 1',
+      sheet: { w: 13, h: 13 },
+      pieces: [{ id: 0, w: 5, h: 5, count: 4 }],
+      kerf: 1,
+      trim: 1,
+      results: { no_turning: { min_sheets_guillotine: 1 } },
+    },
+    {
+      name: 'four squares, kerf 1.1, trim 1',
+      sheet: { w: 13, h: 13 },
+      pieces: [{ id: 0, w: 5, h: 5, count: 4 }],
+      kerf: 1.1,
+      trim: 1,
+      results: { no_turning: { min_sheets_guillotine: 4 } },
     },
     {
       name: 'pinwheel',

@@ -1,8 +1,33 @@
+import { packSheets } from '@kneewall/engine/physics';
 import { describe, expect, it } from 'vitest';
 import { checkSource } from '../src/checkSource.ts';
+import { numbersFrom } from '../unfolding/randomBoxes.ts';
 import { source } from './measure.ts';
+import { sheetFaults } from './recut.ts';
 
-checkSource(source, 90);
+checkSource(source, 96);
+
+describe('random sheets with kerf, trim, two sizes and some on hand (invented)', () => {
+  it.each([1, 2, 3, 4, 5, 6])('can be cut as their lists say: %s', (seed) => {
+    const next = numbersFrom(1000 + seed);
+    const pieces = Array.from({ length: 14 }, (_, i) => ({
+      id: `p${i}`,
+      width: 0.1 + next(),
+      height: 0.1 + next(),
+      count: 1 + Math.floor(2 * next()),
+      turns: next() < 0.5,
+    }));
+    const stock = [
+      { id: 'sheet', width: 2.4, height: 1.2, cost: 20 },
+      { id: 'rest', width: 1.3, height: 1.25, cost: 0, count: 2 },
+    ];
+    const job = { pieces, stock, kerf: 0.003, trim: 0.005, remnantLeast: 0.2, effort: { joins: 300_000, nodes: 30 } };
+    const plan = packSheets(job);
+    expect(sheetFaults(job, plan)).toBe(0);
+    expect([plan.leftOut, plan.problems]).toEqual([[], []]);
+    expect(plan.cost).toBeGreaterThanOrEqual(plan.bound);
+  });
+});
 
 describe('a case file', () => {
   const measure = (file: unknown) => source.measureCase?.(file, '.') ?? [];

@@ -14,7 +14,10 @@ const partsAfter = (
   const hit = parts.find((p) => {
     const [low, size, side, length] = upright ? [p.x, p.w, p.y, p.h] : [p.y, p.h, p.x, p.w];
     return (
-      at > low - near && at < low + size + near && Math.abs(from - side) < near && Math.abs(to - side - length) < near
+      at > low - kerf - near &&
+      at < low + size + near &&
+      Math.abs(from - side) < near &&
+      Math.abs(to - side - length) < near
     );
   });
   if (!hit) return undefined;

@@ -88,11 +88,14 @@ const line = (x: number, y: number, x2: number, y2: number): ThroughCut => ({
   to: [metresOf(x2), metresOf(y2)],
 });
 
-/** Four cuts that take the factory edges off; each takes its kerf from the edge that falls away. */
+/**
+ * Four cuts that take the factory edges off; each takes its kerf from the edge that falls away. A blade wider than the trim
+ * runs partly beside the sheet: such a cut begins beyond its edge.
+ */
 function trimmed(sheet: { w: number; h: number }, trim: number, kerf: number, cuts: ThroughCut[]): Region {
   const inner = { x: trim, y: trim, w: sheet.w - 2 * trim, h: sheet.h - 2 * trim };
   if (trim === 0) return inner;
-  const low = Math.max(0, trim - kerf);
+  const low = trim - kerf;
   cuts.push(line(low, 0, low, sheet.h), line(trim + inner.w, 0, trim + inner.w, sheet.h));
   cuts.push(line(trim, low, trim + inner.w, low), line(trim, trim + inner.h, trim + inner.w, trim + inner.h));
   return inner;
