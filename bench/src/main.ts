@@ -1,4 +1,5 @@
 import { parseArgs } from 'node:util';
+import { cuttingBench } from './cutting.ts';
 import { ductSizingBench } from './ductSizing.ts';
 import { evaluateBench } from './evaluate.ts';
 import { foresightBench } from './foresight.ts';
@@ -20,6 +21,7 @@ const benches: Readonly<Record<string, () => BenchRow[] | Promise<BenchRow[]>>> 
   foresight: foresightBench,
   winters: wintersBench,
   planning: planningBench,
+  cutting: cuttingBench,
 };
 
 /** `npm run bench -- [NAME] [--json]`: ratios of one run; exit 1 only when a result is wrong. */

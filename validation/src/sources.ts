@@ -19,6 +19,7 @@ import { source as leakage } from '../leakage/measure.ts';
 import { source as lineset } from '../lineset/measure.ts';
 import { source as networks } from '../networks/measure.ts';
 import { source as ownPower } from '../own-power/measure.ts';
+import { source as packing } from '../packing/measure.ts';
 import { source as panels } from '../panels/measure.ts';
 import { source as psychrometrics } from '../psychrometrics/measure.ts';
 import { source as rcpsp } from '../rcpsp/measure.ts';
@@ -33,6 +34,7 @@ import { source as solar } from '../solar/measure.ts';
 import { source as standard140 } from '../standard-140/measure.ts';
 import { source as syntheticYears } from '../synthetic-year/measure.ts';
 import { source as thinAir } from '../thin-air/measure.ts';
+import { source as unfolding } from '../unfolding/measure.ts';
 import { source as weatherFiles } from '../weather-files/measure.ts';
 import { source as winters } from '../winters/measure.ts';
 import type { ValidationSource } from './row.ts';
@@ -73,6 +75,8 @@ export const sources: readonly ValidationSource[] = [
   winters,
   panels,
   ownPower,
+  packing,
+  unfolding,
   dispatch,
   rcpsp,
 ];
