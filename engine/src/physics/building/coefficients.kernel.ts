@@ -1,11 +1,12 @@
 import { gasConstant } from '../air/index.ts';
 import { heatOfAir } from '../flow/index.ts';
 import { stefanBoltzmann } from '../sun/index.ts';
-import { factor, solveFactored } from './dense.kernel.ts';
 import { setDucts } from './ducts.kernel.ts';
 import { inOpenAir, inZone, isGiven, type Layout, type State } from './layout.ts';
 import { factorVapour } from './moisture.kernel.ts';
+import { air2, conv1, conv2, inverse11, inverse12, inverse22, rad1, rad2, sky2, slabSlots } from './slabSlots.ts';
 import type { WeatherSteps } from './weatherSteps.ts';
+import { factorZones, solveZones } from './zones.kernel.ts';
 
 const kelvin = 273.15;
 
@@ -16,12 +17,13 @@ const kelvin = 273.15;
 export function setCoefficients(l: Layout, s: State, w: WeatherSteps, step: number): void {
   const row = Math.floor(step / l.perRow);
   setFilms(l, s, w, row, step);
+  setInverses(l, s);
   setAirFlows(l, s, w, row, step);
   if (l.ducts.count > 0) setDucts(l, s);
   setCarried(l, s);
   setMost(l, s, row);
   setBalance(l, s);
-  factor(s.work.matrix, 2 * l.zones);
+  factorZones(s.work.matrix, 2 * l.zones, l.order);
   setResponses(l, s);
   factorVapour(l, s);
   s.work.heldOf[0] = -1;
@@ -32,29 +34,32 @@ export function setCoefficients(l: Layout, s: State, w: WeatherSteps, step: numb
 const rising = (difference: number): number => difference / (1 + Math.abs(difference));
 
 function setFilms(l: Layout, s: State, w: WeatherSteps, row: number, step: number): void {
-  const { slab: b, zone } = l;
-  const { work: k, t } = s;
+  const { slab, zone, slabs } = l;
+  const { zone1, kind2, zone2, convection1, swing1, radiation1, convection2, swing2, radiation2 } = slab;
+  const { film, filmByWind, toAround, toSky } = slab;
+  const { work, t, face1, face2 } = s;
+  const { radiation, slab: own } = work;
   const wind = w.wind[row]!;
   const air = w.outdoor[step]! + kelvin;
   const sky = w.sky[step]! + kelvin;
-  for (let z = 0; z < l.zones; z++) k.radiation[z] = zone.wideRange[z] ? radiationOf(t[2 * z + 1]!) : 1;
-  for (let i = 0; i < l.slabs; i++) {
-    const z1 = b.zone1[i]!;
-    k.conv1[i] = b.convection1[i]! + b.swing1[i]! * rising(s.face1[i]! - t[2 * z1]!);
-    k.rad1[i] = b.radiation1[i]! * k.radiation[z1]!;
-    if (b.kind2[i] === inZone) {
-      const z2 = b.zone2[i]!;
-      k.conv2[i] = b.convection2[i]! + b.swing2[i]! * rising(s.face2[i]! - t[2 * z2]!);
-      k.rad2[i] = b.radiation2[i]! * k.radiation[z2]!;
-    } else if (b.kind2[i] === inOpenAir) {
-      const face = s.face2[i]! + kelvin;
-      k.air2[i] =
-        b.film[i]! +
-        b.filmByWind[i]! * wind +
-        b.toAround[i]! * stefanBoltzmann * (face + air) * (face * face + air * air);
-      k.sky2[i] = b.toSky[i]! * stefanBoltzmann * (face + sky) * (face * face + sky * sky);
+  for (let z = 0; z < l.zones; z++) radiation[z] = zone.wideRange[z] ? radiationOf(t[2 * z + 1]!) : 1;
+  for (let i = 0; i < slabs; i++) {
+    const at = i * slabSlots;
+    const z1 = zone1[i]!;
+    const kind = kind2[i]!;
+    own[at + conv1] = convection1[i]! + swing1[i]! * rising(face1[i]! - t[2 * z1]!);
+    own[at + rad1] = radiation1[i]! * radiation[z1]!;
+    if (kind === inZone) {
+      const z2 = zone2[i]!;
+      own[at + conv2] = convection2[i]! + swing2[i]! * rising(face2[i]! - t[2 * z2]!);
+      own[at + rad2] = radiation2[i]! * radiation[z2]!;
+    } else if (kind === inOpenAir) {
+      const face = face2[i]! + kelvin;
+      const square = face * face;
+      own[at + air2] =
+        film[i]! + filmByWind[i]! * wind + toAround[i]! * stefanBoltzmann * (face + air) * (square + air * air);
+      own[at + sky2] = toSky[i]! * stefanBoltzmann * (face + sky) * (square + sky * sky);
     }
-    invert(l, s, i);
   }
 }
 
@@ -65,25 +70,28 @@ function radiationOf(t: number): number {
 }
 
 /** The two faces of a slab answer to what surrounds them through the inverse of a two by two balance. */
-function invert(l: Layout, s: State, i: number): void {
-  const { slab: b } = l;
-  const { work: k } = s;
-  const kind = b.kind2[i];
-  const outer = kind === inZone ? k.conv2[i]! + k.rad2[i]! : kind === inOpenAir ? k.air2[i]! + k.sky2[i]! : 0;
-  const a = b.near[i]! + k.conv1[i]! + k.rad1[i]!;
-  const c = b.far[i]! + outer;
-  const x = b.across[i]!;
-  if (kind === isGiven) {
-    // The other face is at the given temperature itself.
-    k.inverse11[i] = 1 / a;
-    k.inverse12[i] = x / a;
-    k.inverse22[i] = 0;
-    return;
+function setInverses({ slab, slabs }: Layout, { work }: State): void {
+  const { near, far, across, kind2 } = slab;
+  const { slab: own } = work;
+  for (let i = 0; i < slabs; i++) {
+    const at = i * slabSlots;
+    const kind = kind2[i]!;
+    const a = near[i]! + own[at + conv1]! + own[at + rad1]!;
+    const x = across[i]!;
+    if (kind === isGiven) {
+      // The other face is at the given temperature itself.
+      own[at + inverse11] = 1 / a;
+      own[at + inverse12] = x / a;
+      own[at + inverse22] = 0;
+      continue;
+    }
+    const outer = kind === inZone ? own[at + conv2]! + own[at + rad2]! : own[at + air2]! + own[at + sky2]!;
+    const c = far[i]! + outer;
+    const whole = 1 / (a * c - x * x);
+    own[at + inverse11] = c * whole;
+    own[at + inverse12] = x * whole;
+    own[at + inverse22] = a * whole;
   }
-  const determinant = a * c - x * x;
-  k.inverse11[i] = c / determinant;
-  k.inverse12[i] = x / determinant;
-  k.inverse22[i] = a / determinant;
 }
 
 function setAirFlows(l: Layout, s: State, w: WeatherSteps, row: number, step: number): void {
@@ -143,53 +151,60 @@ function setBalance(l: Layout, s: State): void {
   m.fill(0);
   for (let z = 0; z < zones; z++) {
     let own = l.zone.capacity[z]! / l.stepSeconds + heatOfAir * k.outdoorFlow[z]!;
+    const row = 2 * z * n;
     for (let y = 0; y < zones; y++) {
       const carried = k.carries[z * zones + y]!;
       if (carried === 0) continue;
       own += carried;
-      m[2 * z * n + 2 * y] = m[2 * z * n + 2 * y]! - carried;
+      m[row + 2 * y] = m[row + 2 * y]! - carried;
     }
-    m[2 * z * n + 2 * z] = m[2 * z * n + 2 * z]! + own;
+    m[row + 2 * z] = m[row + 2 * z]! + own;
   }
-  const { conv1, rad1, conv2, rad2, inverse11, inverse12, inverse22 } = k;
   for (let i = 0; i < l.slabs; i++) {
-    const at1 = 2 * b.zone1[i]!;
-    addFilm(m, n, at1, conv1, rad1, i);
-    addFace(m, n, at1, at1, conv1, rad1, conv1, rad1, inverse11, i);
+    const at = i * slabSlots;
+    const node1 = 2 * b.zone1[i]!;
+    addFace(m, n, node1, k.slab, at + conv1, at + inverse11);
     if (b.kind2[i] !== inZone) continue;
-    const at2 = 2 * b.zone2[i]!;
-    addFilm(m, n, at2, conv2, rad2, i);
-    addFace(m, n, at2, at2, conv2, rad2, conv2, rad2, inverse22, i);
-    addFace(m, n, at1, at2, conv1, rad1, conv2, rad2, inverse12, i);
-    addFace(m, n, at2, at1, conv2, rad2, conv1, rad1, inverse12, i);
+    const node2 = 2 * b.zone2[i]!;
+    addFace(m, n, node2, k.slab, at + conv2, at + inverse22);
+    addThrough(m, n, node1, node2, k.slab, at);
   }
 }
 
-/** What a zone's air and radiation give a slab's face. Arrays and places are handed on, since plain numbers would be boxed. */
-function addFilm(m: Float64Array, n: number, at: number, conv: Float64Array, rad: Float64Array, slab: number): void {
-  m[at * n + at] = m[at * n + at]! + conv[slab]!;
-  m[(at + 1) * n + at + 1] = m[(at + 1) * n + at + 1]! + rad[slab]!;
+/**
+ * What a zone's air and radiation give a face, by the films at `films`, less what comes back to them through it, as the
+ * slab's inverse lets it. Arrays and places are handed on, since plain numbers would be boxed.
+ */
+function addFace(m: Float64Array, n: number, node: number, own: Float64Array, films: number, inverse: number): void {
+  const air = own[films]!;
+  const radiant = own[films + 1]!;
+  const back = own[inverse]!;
+  const mixed = air * back * radiant;
+  const at = node * n + node;
+  m[at] = m[at]! + (air - air * back * air);
+  m[at + 1] = m[at + 1]! - mixed;
+  m[at + n] = m[at + n]! - mixed;
+  m[at + n + 1] = m[at + n + 1]! + (radiant - radiant * back * radiant);
 }
 
-/** What comes back through the face from the nodes at `j`, as the slab's inverse `g` lets it. */
-function addFace(
-  m: Float64Array,
-  n: number,
-  i: number,
-  j: number,
-  conv: Float64Array,
-  rad: Float64Array,
-  convBack: Float64Array,
-  radBack: Float64Array,
-  g: Float64Array,
-  slab: number,
-): void {
-  const byAir = conv[slab]! * g[slab]!;
-  const byRadiation = rad[slab]! * g[slab]!;
-  m[i * n + j] = m[i * n + j]! - byAir * convBack[slab]!;
-  m[i * n + j + 1] = m[i * n + j + 1]! - byAir * radBack[slab]!;
-  m[(i + 1) * n + j] = m[(i + 1) * n + j]! - byRadiation * convBack[slab]!;
-  m[(i + 1) * n + j + 1] = m[(i + 1) * n + j + 1]! - byRadiation * radBack[slab]!;
+/** What two zones give each other through the slab between them, whose numbers begin at `at`. */
+function addThrough(m: Float64Array, n: number, node1: number, node2: number, own: Float64Array, at: number): void {
+  const air = own[at + conv1]! * own[at + inverse12]!;
+  const radiant = own[at + rad1]! * own[at + inverse12]!;
+  const airs = air * own[at + conv2]!;
+  const airToRadiant = air * own[at + rad2]!;
+  const radiantToAir = radiant * own[at + conv2]!;
+  const radiants = radiant * own[at + rad2]!;
+  const there = node1 * n + node2;
+  const back = node2 * n + node1;
+  m[there] = m[there]! - airs;
+  m[there + 1] = m[there + 1]! - airToRadiant;
+  m[there + n] = m[there + n]! - radiantToAir;
+  m[there + n + 1] = m[there + n + 1]! - radiants;
+  m[back] = m[back]! - airs;
+  m[back + 1] = m[back + 1]! - radiantToAir;
+  m[back + n] = m[back + n]! - airToRadiant;
+  m[back + n + 1] = m[back + n + 1]! - radiants;
 }
 
 /** K at every node for a watt of each system. */
@@ -202,6 +217,6 @@ function setResponses(l: Layout, s: State): void {
       response[j * n + 2 * z] = share[j * zones + z]!;
       response[j * n + 2 * z + 1] = 0;
     }
-    solveFactored(matrix, n, response, j * n);
+    solveZones(matrix, n, l.order, response, j * n);
   }
 }

@@ -3,13 +3,24 @@ import { heatOfAir } from '../flow/index.ts';
 import { stefanBoltzmann } from '../sun/index.ts';
 import { ductArrays } from './compileDucts.ts';
 import { airArrays, controlArrays } from './compileServices.ts';
-import { inOpenAir, inZone, isGiven, type Layout, type SlabArrays, type SunArrays, type ZoneArrays } from './layout.ts';
+import {
+  type AirArrays,
+  type DuctArrays,
+  inOpenAir,
+  inZone,
+  isGiven,
+  type Layout,
+  type SlabArrays,
+  type SunArrays,
+  type ZoneArrays,
+} from './layout.ts';
 import { type PlaneSun, sunOnPlane } from './planeSun.ts';
 import { BuildingRefused } from './refused.ts';
 import { type SlabModes, slabModes, usuallyForgotten } from './slabModes.ts';
 import type { Building, OutdoorFace, Slab, ZoneFace } from './spec.ts';
 import type { WeatherSteps } from './weatherSteps.ts';
 import { pastShades, windowSun } from './windowSun.ts';
+import { zoneOrder } from './zoneOrder.ts';
 
 /** What a building gives off or holds beside its walls, by zone. */
 export type Moisture = {
@@ -46,6 +57,8 @@ export function compileBuilding(
   const slabs = [...building.slabs, ...building.windows.map((w) => w.slab)];
   const density = building.pressure / (gasConstant * 293.15);
   const { arrays: slab, modes } = slabArrays(building, slabs, weather.stepSeconds, zoneOf, kept, forgotten);
+  const air = airArrays(building, density, zoneOf);
+  const ducts = ductArrays(building, zoneOf);
   return {
     stepSeconds: weather.stepSeconds,
     perRow: weather.perRow,
@@ -59,10 +72,11 @@ export function compileBuilding(
     slab,
     mode: modes,
     zone: zoneArrays(building, moisture, density, zoneOf),
+    order: zoneOrder(zoneIds.length, pairsThatMeet(zoneIds.length, slab, air, ducts)),
     sun: sunArrays(building, slabs, weather, zoneOf),
-    air: airArrays(building, density, zoneOf),
+    air,
     control: controlArrays(building, weather.count / weather.perRow, 86_400 / weather.stepSeconds, moisture, zoneOf),
-    ducts: ductArrays(building, zoneOf),
+    ducts,
     given: Float64Array.from(building.series.flatMap((s) => [...s])),
   };
 }
@@ -219,6 +233,23 @@ function zoneArrays(
     gainRadiant,
     vapour: Float64Array.from(held.flatMap((m) => Array.from({ length: 24 }, (_, h) => m?.vapour[h] ?? 0))),
   };
+}
+
+/** Zones that give each other heat: through a slab, by air that one sends the other, through the walls of ducts. */
+function* pairsThatMeet(
+  zones: number,
+  slab: SlabArrays,
+  air: AirArrays,
+  ducts: DuctArrays,
+): Generator<readonly [number, number]> {
+  for (const [i, kind] of slab.kind2.entries()) if (kind === inZone) yield [slab.zone1[i] ?? 0, slab.zone2[i] ?? 0];
+  for (const [i, from] of air.passageFrom.entries()) yield [from, air.passageTo[i] ?? from];
+  for (const [at, share] of air.leakShare.entries()) {
+    const up = air.leakUpZone[Math.floor(at / zones)] ?? -1;
+    if (share > 0 && up >= 0) yield [up, at % zones];
+  }
+  for (const between of [ducts.air, ducts.walls])
+    for (const [at, x] of between.entries()) if (x !== 0) yield [Math.floor(at / zones) % zones, at % zones];
 }
 
 const unshaded = { width: 1, height: 1, shades: [] };

@@ -1,3 +1,5 @@
+import type { ZoneOrder } from './zoneOrder.ts';
+
 /**
  * A building laid out once for a loop in time: typed arrays by slab, by zone and by mode; extensive (whole areas), W/K.
  * Zone z has its air at node 2z and its radiation at node 2z + 1.
@@ -15,6 +17,7 @@ export type Layout = {
   readonly slab: SlabArrays;
   readonly mode: ModeArrays;
   readonly zone: ZoneArrays;
+  readonly order: ZoneOrder;
   readonly sun: SunArrays;
   readonly air: AirArrays;
   readonly control: ControlArrays;
@@ -166,20 +169,12 @@ export type State = {
 export type Work = {
   readonly matrix: Float64Array;
   readonly response: Float64Array;
-  readonly history1: Float64Array;
-  readonly history2: Float64Array;
-  readonly known2: Float64Array;
-  readonly inverse11: Float64Array;
-  readonly inverse12: Float64Array;
-  readonly inverse22: Float64Array;
-  readonly conv1: Float64Array;
-  readonly rad1: Float64Array;
-  readonly conv2: Float64Array;
-  readonly rad2: Float64Array;
+  /** By slab, in the places of `slabSlots.ts`. */
+  readonly slab: Float64Array;
+  /** W of sun let into each zone. */
+  readonly through: Float64Array;
   /** Radiation in each zone against that at 20 °C. */
   readonly radiation: Float64Array;
-  readonly air2: Float64Array;
-  readonly sky2: Float64Array;
   /** kg/s of outdoor air by zone; of air from one zone into another. */
   readonly outdoorFlow: Float64Array;
   readonly exchange: Float64Array;

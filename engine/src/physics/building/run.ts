@@ -1,5 +1,6 @@
 import { inZone, isGiven, type Layout, type State, type Work } from './layout.ts';
 import { type RowRecord, recordStep, stepBuilding } from './run.kernel.ts';
+import { slabSlots } from './slabSlots.ts';
 import type { WeatherSteps } from './weatherSteps.ts';
 
 /** Where a run begins: °C of the zones (all alike, or by id with a rest), of the outdoor faces, and kg/kg. */
@@ -76,19 +77,9 @@ function roomToWork(l: Layout): Work {
   return {
     matrix: floats(n * n),
     response: floats(l.systems * n),
-    history1: floats(l.slabs),
-    history2: floats(l.slabs),
-    known2: floats(l.slabs),
-    inverse11: floats(l.slabs),
-    inverse12: floats(l.slabs),
-    inverse22: floats(l.slabs),
-    conv1: floats(l.slabs),
-    rad1: floats(l.slabs),
-    conv2: floats(l.slabs),
-    rad2: floats(l.slabs),
+    slab: floats(l.slabs * slabSlots),
+    through: floats(l.zones),
     radiation: floats(l.zones),
-    air2: floats(l.slabs),
-    sky2: floats(l.slabs),
     outdoorFlow: floats(l.zones),
     exchange: floats(l.zones * l.zones),
     carries: floats(l.zones * l.zones),

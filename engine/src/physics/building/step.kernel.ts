@@ -1,7 +1,22 @@
 import { heatOfAir } from '../flow/index.ts';
-import { solveFactored } from './dense.kernel.ts';
 import { inOpenAir, inZone, isGiven, type Layout, type State } from './layout.ts';
+import {
+  air2,
+  conv1,
+  conv2,
+  inverse11,
+  inverse12,
+  inverse22,
+  known1,
+  known2,
+  past2,
+  rad1,
+  rad2,
+  sky2,
+  slabSlots,
+} from './slabSlots.ts';
 import type { WeatherSteps } from './weatherSteps.ts';
+import { solveZones } from './zones.kernel.ts';
 
 /** What the walls remember, and the temperatures of all nodes before any system works, into `free`. */
 export function solveFree(l: Layout, s: State, w: WeatherSteps, step: number): void {
@@ -17,28 +32,36 @@ export function solveFree(l: Layout, s: State, w: WeatherSteps, step: number): v
     free[2 * z + 1] = zone.gainRadiant[z * 24 + hour]!;
   }
   remember(l, s);
+  setThrough(l, s, step);
   gatherFaces(l, s, w, step);
-  solveFactored(k.matrix, 2 * zones, free, 0);
+  solveZones(k.matrix, 2 * zones, l.order, free, 0);
+}
+
+/** Sun let into each zone in the step, W. */
+function setThrough({ sun, zones }: Layout, { work }: State, step: number): void {
+  const { through, series } = sun;
+  for (let z = 0; z < zones; z++) work.through[z] = through[z]! >= 0 ? series[through[z]! + step]! : 0;
 }
 
 /** W that each slab's past still gives its faces. */
-function remember(l: Layout, s: State): void {
-  const { fastNear, fastFar, fastAcross, firstMode } = l.slab;
-  const { q1, q2 } = l.mode;
-  const { modes, face1, face2 } = s;
-  const { history1, history2 } = s.work;
-  const slabs = l.slabs;
+function remember({ slab, mode, slabs }: Layout, { face1, face2, modes, work }: State): void {
+  const { fastNear, fastFar, fastAcross, firstMode } = slab;
+  const { q1, q2 } = mode;
+  const { slab: own } = work;
   let m = 0;
   for (let i = 0; i < slabs; i++) {
-    let h1 = fastNear[i]! * face1[i]! + fastAcross[i]! * face2[i]!;
-    let h2 = fastFar[i]! * face2[i]! + fastAcross[i]! * face1[i]!;
+    const first = face1[i]!;
+    const second = face2[i]!;
+    const across = fastAcross[i]!;
+    let one = fastNear[i]! * first + across * second;
+    let two = fastFar[i]! * second + across * first;
     const end = firstMode[i + 1]!;
     for (; m < end; m++) {
-      h1 += q1[m]! * modes[m]!;
-      h2 += q2[m]! * modes[m]!;
+      one += q1[m]! * modes[m]!;
+      two += q2[m]! * modes[m]!;
     }
-    history1[i] = h1;
-    history2[i] = h2;
+    own[i * slabSlots + known1] = one;
+    own[i * slabSlots + past2] = two;
   }
 }
 
@@ -46,33 +69,34 @@ function remember(l: Layout, s: State): void {
 function gatherFaces(l: Layout, s: State, w: WeatherSteps, step: number): void {
   const { zone1, zone2, kind2 } = l.slab;
   const { series, inner, outer, outerArea, share1, share2 } = l.sun;
-  const { history1, history2, known2, inverse11, inverse12, inverse22, conv1, rad1, conv2, rad2, air2, sky2 } = s.work;
+  const { slab: own, through } = s.work;
   const { free } = s;
   const { given, rows, slabs } = l;
   const row = Math.floor(step / l.perRow);
   const outdoor = w.outdoor[step]!;
   const sky = w.sky[step]!;
   for (let i = 0; i < slabs; i++) {
-    const at1 = 2 * zone1[i]!;
+    const at = i * slabSlots;
     const kind = kind2[i]!;
-    let r1 = history1[i]! + share1[i]! * throughOf(l, zone1[i]!, step);
-    let r2 = history2[i]!;
+    let r1 = own[at + known1]! + share1[i]! * through[zone1[i]!]!;
     if (inner[i]! >= 0) r1 += series[inner[i]! + step]!;
+    let r2 = own[at + past2]!;
     if (kind === inOpenAir) {
-      r2 += air2[i]! * outdoor + sky2[i]! * sky;
+      r2 += own[at + air2]! * outdoor + own[at + sky2]! * sky;
       if (outer[i]! >= 0) r2 += outerArea[i]! * series[outer[i]! + step]!;
     } else if (kind === isGiven) r2 = given[zone2[i]! * rows + row]!;
-    else r2 += share2[i]! * throughOf(l, zone2[i]!, step);
-    history1[i] = r1;
-    known2[i] = r2;
-    const alone = inverse11[i]! * r1 + inverse12[i]! * r2;
-    free[at1] = free[at1]! + conv1[i]! * alone;
-    free[at1 + 1] = free[at1 + 1]! + rad1[i]! * alone;
+    else r2 += share2[i]! * through[zone2[i]!]!;
+    own[at + known1] = r1;
+    own[at + known2] = r2;
+    const node1 = 2 * zone1[i]!;
+    const alone = own[at + inverse11]! * r1 + own[at + inverse12]! * r2;
+    free[node1] = free[node1]! + own[at + conv1]! * alone;
+    free[node1 + 1] = free[node1 + 1]! + own[at + rad1]! * alone;
     if (kind !== inZone) continue;
-    const at2 = 2 * zone2[i]!;
-    const other = inverse12[i]! * r1 + inverse22[i]! * r2;
-    free[at2] = free[at2]! + conv2[i]! * other;
-    free[at2 + 1] = free[at2 + 1]! + rad2[i]! * other;
+    const node2 = 2 * zone2[i]!;
+    const other = own[at + inverse12]! * r1 + own[at + inverse22]! * r2;
+    free[node2] = free[node2]! + own[at + conv2]! * other;
+    free[node2 + 1] = free[node2 + 1]! + own[at + rad2]! * other;
   }
 }
 
@@ -96,28 +120,27 @@ export function finishStep(l: Layout, s: State): void {
 
 function finishFaces(l: Layout, s: State): void {
   const { zone1, zone2, kind2 } = l.slab;
-  const { history1, known2, inverse11, inverse12, inverse22, conv1, rad1, conv2, rad2 } = s.work;
+  const { slab: own } = s.work;
   const { t, face1, face2 } = s;
   const { slabs } = l;
   for (let i = 0; i < slabs; i++) {
-    const at1 = 2 * zone1[i]!;
+    const at = i * slabSlots;
+    const node1 = 2 * zone1[i]!;
     const kind = kind2[i]!;
-    const r1 = history1[i]! + conv1[i]! * t[at1]! + rad1[i]! * t[at1 + 1]!;
-    let r2 = known2[i]!;
+    const r1 = own[at + known1]! + own[at + conv1]! * t[node1]! + own[at + rad1]! * t[node1 + 1]!;
+    let r2 = own[at + known2]!;
     if (kind === inZone) {
-      const at2 = 2 * zone2[i]!;
-      r2 += conv2[i]! * t[at2]! + rad2[i]! * t[at2 + 1]!;
+      const node2 = 2 * zone2[i]!;
+      r2 += own[at + conv2]! * t[node2]! + own[at + rad2]! * t[node2 + 1]!;
     }
-    face1[i] = inverse11[i]! * r1 + inverse12[i]! * r2;
-    face2[i] = kind === isGiven ? r2 : inverse12[i]! * r1 + inverse22[i]! * r2;
+    face1[i] = own[at + inverse11]! * r1 + own[at + inverse12]! * r2;
+    face2[i] = kind === isGiven ? r2 : own[at + inverse12]! * r1 + own[at + inverse22]! * r2;
   }
 }
 
-function finishModes(l: Layout, s: State): void {
-  const { firstMode } = l.slab;
-  const { decay, q1, q2 } = l.mode;
-  const { modes, face1, face2 } = s;
-  const { slabs } = l;
+function finishModes({ slab, mode, slabs }: Layout, { modes, face1, face2 }: State): void {
+  const { firstMode } = slab;
+  const { decay, q1, q2 } = mode;
   let m = 0;
   for (let i = 0; i < slabs; i++) {
     const first = face1[i]!;
@@ -147,15 +170,17 @@ export function intake(l: Layout, s: State, w: WeatherSteps, step: number, ways:
   const hour = Math.floor(((step % l.stepsPerDay) * 24) / l.stepsPerDay);
   ways.fill(0);
   for (let i = 0; i < l.slabs; i++) {
+    const at = i * slabSlots;
     const share = sun.share1[i]! * throughOf(l, b.zone1[i]!, step);
     const inner = sun.inner[i]! >= 0 ? sun.series[sun.inner[i]! + step]! : 0;
     ways[2] = ways[2]! + share + inner;
     if (b.kind2[i] === inOpenAir) {
       const outer = sun.outer[i]! >= 0 ? sun.outerArea[i]! * sun.series[sun.outer[i]! + step]! : 0;
-      const films = k.air2[i]! * (w.outdoor[step]! - s.face2[i]!) + k.sky2[i]! * (w.sky[step]! - s.face2[i]!);
+      const films =
+        k.slab[at + air2]! * (w.outdoor[step]! - s.face2[i]!) + k.slab[at + sky2]! * (w.sky[step]! - s.face2[i]!);
       ways[0] = ways[0]! + films + outer;
     } else if (b.kind2[i] === isGiven)
-      ways[0] = ways[0]! + b.far[i]! * s.face2[i]! - b.across[i]! * s.face1[i]! - k.history2[i]!;
+      ways[0] = ways[0]! + b.far[i]! * s.face2[i]! - b.across[i]! * s.face1[i]! - k.slab[at + past2]!;
     else ways[2] = ways[2]! + sun.share2[i]! * throughOf(l, b.zone2[i]!, step);
   }
   for (let z = 0; z < l.zones; z++) {
