@@ -7,6 +7,7 @@ import { type BenchRow, kept } from './measure.ts';
 import { moistAirBench } from './moistAir.ts';
 import { networkBench } from './network.ts';
 import { powerMapsBench } from './powerMaps.ts';
+import { reachMapsBench } from './reachMaps.ts';
 import { wintersBench } from './winters.ts';
 
 const benches: Readonly<Record<string, () => BenchRow[] | Promise<BenchRow[]>>> = {
@@ -18,6 +19,7 @@ const benches: Readonly<Record<string, () => BenchRow[] | Promise<BenchRow[]>>> 
   'power-maps': powerMapsBench,
   foresight: foresightBench,
   winters: wintersBench,
+  'reach-maps': reachMapsBench,
 };
 
 /** `npm run bench -- [NAME] [--json]`: ratios of one run; exit 1 only when a result is wrong. */
