@@ -9,6 +9,7 @@ import { moistAirBench } from './moistAir.ts';
 import { networkBench } from './network.ts';
 import { planningBench } from './planning.ts';
 import { powerMapsBench } from './powerMaps.ts';
+import { reachMapsBench } from './reachMaps.ts';
 import { wintersBench } from './winters.ts';
 
 const benches: Readonly<Record<string, () => BenchRow[] | Promise<BenchRow[]>>> = {
@@ -22,6 +23,7 @@ const benches: Readonly<Record<string, () => BenchRow[] | Promise<BenchRow[]>>> 
   winters: wintersBench,
   planning: planningBench,
   cutting: cuttingBench,
+  'reach-maps': reachMapsBench,
 };
 
 /** `npm run bench -- [NAME] [--json]`: ratios of one run; exit 1 only when a result is wrong. */

@@ -8,6 +8,7 @@ export type { DuctLayout } from './ductPlan/layOut.ts';
 export { layOutDucts } from './ductPlan/layOut.ts';
 export type { DuctPicture } from './ductPlan/onSheet.ts';
 export { pictureOf } from './ductPlan/onSheet.ts';
+export { elevationSvg } from './elevation/elevationSvg.ts';
 export { csvCell, materialsCsv } from './materialsCsv.ts';
 export { oneLineSvg } from './oneLine/oneLineSvg.ts';
 export type { Sheet } from './sheets.ts';

@@ -1,6 +1,7 @@
 import type { Plan } from '@kneewall/engine';
 import type { Project, System } from '@kneewall/project';
 import { ductPlanSvg } from './ductPlan/ductPlanSvg.ts';
+import { elevationSvg } from './elevation/elevationSvg.ts';
 import { oneLineSvg } from './oneLine/oneLineSvg.ts';
 import { trapSvg } from './trap/trapSvg.ts';
 
@@ -12,6 +13,7 @@ type Drawn = (plan: Plan, project: Project, units: System) => string | undefined
 /** Every drawing there is, in the order in which they lie in the set. */
 const drawings: readonly { readonly file: string; readonly title: string; readonly drawn: Drawn }[] = [
   { file: 'ducts.svg', title: 'The ducts in plan', drawn: ductPlanSvg },
+  { file: 'wall.svg', title: 'The wall and the outdoor unit', drawn: elevationSvg },
   { file: 'supply.svg', title: 'The supply in one line', drawn: oneLineSvg },
   { file: 'trap.svg', title: 'The trap of the drain', drawn: trapSvg },
 ];

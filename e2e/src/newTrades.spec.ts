@@ -41,16 +41,47 @@ test('another place on the wall wants another line set, and one in the snow fail
   await show(page, server.url, '/trade/lineset?field=routes.lineset.place.x');
   const lead = page.locator('.lead', { hasText: 'set reaches' });
   const snow = finding(page, 'The base of the outdoor unit lies');
-  await expect(page.locator('.reach-drawing svg path[fill^=url]')).toHaveCount(3);
+  await expect(page.locator('.reach-board svg path[fill^=url]').first()).toBeAttached();
   await expect(page.locator('.reach-unit').first()).toBeVisible();
   await expect(snow.locator('.status')).toHaveText('fails');
   const before = await lead.textContent();
-  await enter(page, 'Left edge of the outdoor unit, from the wall’s left end', "9'");
-  await enter(page, 'Base of the outdoor unit above the ground', '7\' 6"');
+  await enter(page, 'Left edge of the outdoor unit, from the wall’s left end', '41"');
+  await enter(page, 'Base of the outdoor unit above the ground', '5\' 3"');
   await settled(page);
   await expect(snow.locator('.status')).toHaveText('ok');
   await expect(lead).not.toHaveText(before ?? '');
-  await expect(lead).toContainText('the 16\' 4 7/8" set reaches');
+  await expect(lead).toContainText('the 24\' 7 1/4" set reaches');
+});
+
+test('the outdoor unit is moved by mouse, by arrow keys and by a tap, and each says at once which set reaches', async ({
+  page,
+}) => {
+  await show(page, server.url, '/trade/lineset');
+  const unit = page.getByRole('button', { name: /^Outdoor unit on/ });
+  const answer = page.locator('.reach-answer');
+  await expect(answer).toContainText('32\' 9 11/16" set reaches');
+  const box = await unit.boundingBox();
+  if (!box) throw new Error('the unit is not drawn');
+  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  await page.mouse.move(x + 40, y - 60, { steps: 4 });
+  // Before it is let go.
+  await expect(answer).toContainText('24\' 7 1/4" set reaches');
+  await page.keyboard.press('Escape');
+  await page.mouse.up();
+  await expect(answer).toContainText('32\' 9 11/16" set reaches');
+  await unit.focus();
+  await page.keyboard.press('Shift+ArrowUp');
+  await expect(answer).toContainText('base 33 5/8" up');
+  await page.keyboard.press('Control+z');
+  const board = page.locator('.reach-board');
+  const tall = (await board.boundingBox())?.height ?? 0;
+  await board.click({ position: { x: 60, y: tall - 60 } });
+  await expect(answer).toContainText('out from the wall');
+  const { text } = await saved(page, 'Save the wall as a drawing');
+  expect(text).toContain('class="dimension"');
+  expect(text).not.toMatch(/NaN|undefined/);
 });
 
 test('the supply is saved as a one-line drawing', async ({ page }) => {

@@ -12,6 +12,7 @@ import {
   detour,
   exposures,
   type Flammable,
+  fenceTakes,
   insideOf,
   massOf,
   quarterBend,
@@ -187,6 +188,23 @@ const soundRows = (): Row[] => {
         [1000, 16.57],
       ] as const
     ).map(([f, takes]) => check(`barrier, ${f} Hz`, 'takes', 'dB', takes, 0.05, barrierTakes(longer, f))),
+    check(
+      'fence near by, A-weighted',
+      'takes',
+      'dB',
+      11.3231,
+      0.001,
+      fenceTakes(longer, { before: Math.hypot(1.5, 1.2), behind: Math.hypot(4.5, 0.3) }),
+    ),
+    check(
+      'low fence far off, A-weighted',
+      'takes',
+      'dB',
+      5.3261,
+      0.001,
+      fenceTakes(detour(1, 2, 20, 1, 100), { before: Math.hypot(20, 1), behind: Math.hypot(80, 1) }),
+    ),
+    check('fence without end, A-weighted', 'takes', 'dB', 20, 1e-9, fenceTakes(60, { before: 32, behind: 32 })),
   ];
 };
 

@@ -6,11 +6,16 @@ import { type Scenario, scenario } from '../plan/scenario.ts';
 import type { TradeInput } from '../plan/trade.ts';
 import type { Working, WorkingRecorder } from '../plan/working.ts';
 import { boltPull } from './anchors.ts';
+import { insideDrawn, insideLength, insideWay } from './inside/insideWay.ts';
 import { chargeToAdd } from './kernels/charge.ts';
-import { soundAt } from './kernels/outdoorSound.ts';
-import { fitsAt, lineTo, reachMap, waysOn } from './reach.ts';
+import { nightMost } from './nightMost.ts';
+import { answerAt } from './place/answerAt.ts';
+import { goodPlaces } from './place/goodPlaces.ts';
+import { wallOf } from './place/wallOf.ts';
+import { reachMap, waysOn } from './reach.ts';
 import { refrigerantOf } from './refrigerants.ts';
-import type { LinesetResult, Spot, Stock, UnitBox, Wall } from './result.ts';
+import type { Asked, LinesetResult, Loop, Place, Spot, Stock, UnitBox } from './result.ts';
+import { spareLoop } from './spareLoop.ts';
 
 type Lineset = ResolvedProject['routes']['lineset'];
 type Candidate = ResolvedProject['candidates'][string];
@@ -27,7 +32,23 @@ export function design({ project, upstream }: TradeInput<'equipment'>): LinesetR
   const stock = stockOf(lineset, s);
   const baseLeast = noted('base', (rec) => baseOf(lineset, rec));
   const unit = attempt(() => unitBox(candidateOf(project, upstream.equipment), lineset, required(baseLeast), s));
-  const spot = attempt(() => spotOf(project, upstream.equipment, required(unit), s));
+  const power = attempt(() => candidateOf(project, upstream.equipment).lineLimits.sound);
+  const loud = power.ok ? s.maybe(power.value) : undefined;
+  const walls = attempt(() => {
+    const entered = inOrder(lineset.walls);
+    if (entered.length === 0) return unresolved('missing', 'routes.lineset.walls');
+    return entered.map(([id, w]) => {
+      const wall = wallOf(id, w, lineset, s);
+      return { wall, ways: waysOn(wall) };
+    });
+  });
+  const asked = attempt(() => ({
+    unit: required(unit),
+    stock,
+    slack: s.of(lineset.slack),
+    ...(loud === undefined ? {} : { power: loud }),
+  }));
+  const spot = attempt(() => spotOf(project, required(asked), s));
   const needed = noted('needed', (rec) => neededOf(lineset, spot, s, rec));
   const set = attempt(() => setFor(stock, required(needed), lineset));
   const limits = attempt(() => candidateOf(project, upstream.equipment).lineLimits);
@@ -35,14 +56,23 @@ export function design({ project, upstream }: TradeInput<'equipment'>): LinesetR
   const refrigerant = attempt(() => refrigerantOf(candidateOf(project, upstream.equipment).refrigerant ?? ''));
   return {
     stock,
-    maps: attempt(() => {
-      const walls = inOrder(lineset.walls).map(([id, w]) => wallOf(id, w, s));
-      if (walls.length === 0) return unresolved('missing', 'routes.lineset.walls');
-      return walls.map((w) => reachMap(w, required(unit), stock, s.of(lineset.slack)));
-    }),
+    walls: attempt(() => required(walls).map(({ wall }) => wall)),
+    asked,
+    maps: attempt(() =>
+      required(walls).flatMap(({ wall, ways }) => {
+        const map = (stands: Place['stands']) => reachMap(wall, required(asked), stands, ways);
+        return wall.ground.depth > 0 ? [map('wall'), map('ground')] : [map('wall')];
+      }),
+    ),
+    places: attempt(() => goodPlaces(required(walls), { ...required(asked), more: moreOf(lineset), nightMost })),
     spot,
+    insides: Object.keys(lineset.walls)
+      .filter((id) => insideDrawn(lineset, id))
+      .map((wall) => ({ wall, way: insideWay(lineset, wall, s) })),
     needed,
     set,
+    loop: attempt(() => loopOf(lineset, required(set).length - required(needed).likely, s)),
+    once: s.choice(lineset.ends) === 'once',
     baseLeast,
     added,
     boltPull: noted('anchor', (rec) =>
@@ -79,66 +109,50 @@ function baseOf({ snow }: Lineset, rec: WorkingRecorder): number {
 const unitBox = ({ outdoorUnit }: Candidate, lineset: Lineset, baseLeast: number, s: Scenario): UnitBox => ({
   width: s.of(outdoorUnit.width),
   height: s.of(outdoorUnit.height),
+  depth: s.of(outdoorUnit.depth),
   beside: s.of(lineset.clearBeside),
   above: s.of(lineset.clearAbove),
   baseLeast,
-});
-
-const wallOf = (id: string, w: Lineset['walls'][string], s: Scenario): Wall => ({
-  id,
-  name: w.name ?? id,
-  width: s.of(w.width),
-  height: s.of(w.height),
-  out: { x: s.of(w.outX), z: s.of(w.outZ) },
-  inside: s.of(w.inside),
-  things: inOrder(w.obstacles).map(([, t]) => ({
-    kind: s.choice(t.kind),
-    x: s.of(t.x),
-    z: s.of(t.z),
-    width: s.of(t.width),
-    height: s.of(t.height),
-  })),
+  liftMost: s.of(lineset.liftMost),
+  footing: s.of(lineset.footing),
 });
 
 /** The place that the person means, looked at as a place. */
-function spotOf(project: ResolvedProject, equipment: EquipmentResult, unit: UnitBox, s: Scenario): Spot {
-  const { walls, place, slack } = project.routes.lineset;
-  const input = place.wall === undefined ? undefined : walls[place.wall];
-  if (place.wall === undefined || input === undefined) return unresolved('missing', 'routes.lineset.place.wall');
-  const wall = wallOf(place.wall, input, s);
-  const [x, z] = [s.of(place.x), s.of(place.z)];
+function spotOf(project: ResolvedProject, asked: Asked, s: Scenario): Spot {
+  const { lineset } = project.routes;
+  const { walls, place: meant, slack } = lineset;
+  const input = meant.wall === undefined ? undefined : walls[meant.wall];
+  if (meant.wall === undefined || input === undefined) return unresolved('missing', 'routes.lineset.place.wall');
+  const wall = wallOf(meant.wall, input, lineset, s);
+  const place: Place = { stands: s.choice(meant.stands), x: s.of(meant.x), z: s.of(meant.z), out: s.of(meant.out) };
   if ('missing' in slack) return unresolved('missing', slack.path);
-  const line = lineTo(waysOn(wall), unit, x, z);
-  const straight = line === undefined ? undefined : wall.inside + line;
-  const power = s.maybe(candidateOf(project, equipment).lineLimits.sound);
-  const bedroom = power === undefined ? undefined : loudest(wall, unit, x, z, power);
+  const answer = answerAt(wall, waysOn(wall), asked, place);
+  const { needed, fits, way, bedroom, line, neighbour } = answer;
   return {
-    ...(straight === undefined ? {} : { needed: withSlack(straight, slack) }),
-    fits: fitsAt(wall, unit, x, z),
+    ...(needed === undefined ? {} : { needed: withSlack(needed - slack.likely, slack) }),
+    fits,
+    way,
     ...(bedroom === undefined ? {} : { bedroom }),
+    ...(line === undefined ? {} : { line }),
+    ...(neighbour === undefined ? {} : { neighbour }),
   };
 }
+
+/** What is left of a set, as it lies. */
+function loopOf({ bend, lineWide, spare }: Lineset, left: number, s: Scenario): Loop {
+  const [width, depth] = [s.maybe(spare.width), s.maybe(spare.depth)];
+  const room = width === undefined || depth === undefined ? undefined : Math.min(width, depth);
+  return spareLoop(left, s.of(bend), s.of(lineWide), room);
+}
+
+/** m between the likely spare and the most of it. */
+const moreOf = ({ slack }: Lineset): number => ('missing' in slack ? 0 : slack.high - slack.likely);
 
 const withSlack = (way: number, slack: Range): Range => ({
   low: way + slack.low,
   likely: way + slack.likely,
   high: way + slack.high,
 });
-
-/** dB(A) at the loudest bedroom window of the same wall: ground and wall send the sound back. Source: `lineset.sound`. */
-function loudest(wall: Wall, unit: UnitBox, x: number, z: number, power: number): number | undefined {
-  const from = [x + unit.width / 2, z + unit.height / 2] as const;
-  const levels = wall.things
-    .filter((t) => t.kind === 'bedroom')
-    .map((t) => {
-      const across = Math.max(t.x - from[0], from[0] - (t.x + t.width), 0);
-      const up = Math.max(t.z - from[1], from[1] - (t.z + t.height), 0);
-      return soundAt(power, Math.max(nearest, Math.hypot(across, up)), 2);
-    });
-  return levels.length === 0 ? undefined : Math.max(...levels);
-}
-/** m: nearer than this a unit is no point any more. */
-const nearest = 0.5;
 
 function neededOf(lineset: Lineset, spot: LinesetResult['spot'], s: Scenario, rec: WorkingRecorder): Range {
   const { run, slack } = lineset;
@@ -148,8 +162,12 @@ function neededOf(lineset: Lineset, spot: LinesetResult['spot'], s: Scenario, re
   if (drawn === undefined && nothingDrawn) return unresolved('missing', 'routes.lineset.run');
   if (spot.ok || drawn === undefined) {
     const needed = required(spot).needed ?? unresolved('out-of-range', 'routes.lineset.place.x');
-    const way = needed.likely - slack.likely;
-    rec.step('L_way', 'table', {}, way, 'm', 'lineset.way');
+    const inside = insideLength(lineset, lineset.place.wall ?? '', s);
+    const out = needed.likely - slack.likely - inside;
+    rec.step('L_in', 'table', {}, inside, 'm', 'lineset.way');
+    rec.step('L_out', 'table', {}, out, 'm', 'lineset.way');
+    const way = inside + out;
+    rec.step('L_way', 'L_in + L_out', { L_in: inside, L_out: out }, way, 'm', 'lineset.way');
     rec.given('slack', slack);
     rec.step('L', 'L_way + slack', { L_way: way, slack: slack.likely }, way + slack.likely, 'm', 'lineset.way');
     return { ...needed, likely: way + slack.likely };

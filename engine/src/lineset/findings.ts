@@ -6,10 +6,10 @@ import type { Drafts, PlanView } from '../plan/trade.ts';
 import type { WorkingRecorder } from '../plan/working.ts';
 import { anchorShare } from './anchors.ts';
 import { chargeFree, chargeMost, releaseHeights } from './kernels/roomRule.ts';
+import { refrigerantOf } from './refrigerants.ts';
 import type { LinesetResult } from './result.ts';
-
-/** dB(A) outside a bedroom window at night. Source: `lineset.night`. */
-const nightMost = 40;
+import { routeFindings } from './routeFindings.ts';
+import { soundFindings } from './soundFindings.ts';
 
 const told = telling('lineset', 'lineset');
 
@@ -21,7 +21,8 @@ export function findings(result: LinesetResult, view: PlanView): Drafts {
     ...rise(view),
     ...place(result, view),
     ...anchor(result, view),
-    ...sound(result),
+    ...routeFindings(result, view),
+    ...soundFindings(result, view),
     ...roomRule(result, view),
   ];
   return draftsOf(found);
@@ -185,31 +186,10 @@ function anchor({ boltPull, workings }: LinesetResult, { project }: PlanView): F
   ];
 }
 
-/** Only where somebody sleeps behind a window of that wall and the unit's sound is known. */
-function sound({ spot }: LinesetResult): Found[] {
-  if (!spot.ok || spot.value.bedroom === undefined) return [];
-  const level = spot.value.bedroom;
-  return [
-    told(
-      {
-        id: 'night-sound',
-        holdPoint: 'order',
-        consequence: 'comfort',
-        kind: 'sound-level',
-        limit: { max: nightMost },
-        source: 'lineset.night',
-      },
-      (rec) => {
-        rec.step('L_p', 'table', {}, level, 'dB', 'lineset.sound');
-        return level;
-      },
-    ),
-  ];
-}
-
 /** The whole charge against the floor that the ducts serve; only for a refrigerant that burns. */
-function roomRule({ charge, flammable }: LinesetResult, { project }: PlanView): Found[] {
-  if (flammable === undefined) return [];
+function roomRule({ charge, flammable }: LinesetResult, view: PlanView): Found[] {
+  const { project } = view;
+  if (flammable === undefined) return notNamed(view);
   const free = chargeFree(flammable);
   const area = attempt(() => {
     const s = scenario();
@@ -234,6 +214,26 @@ function roomRule({ charge, flammable }: LinesetResult, { project }: PlanView): 
         rec.step('m', 'table', {}, mass, 'kg', 'lineset.charge');
         return mass;
       },
+    ),
+  ];
+}
+
+/** A refrigerant that no list knows, or none named: nobody can say whether it burns. */
+function notNamed({ project, trades }: PlanView): Found[] {
+  const chosen = trades.equipment?.chosen;
+  if (!chosen?.ok || refrigerantOf(project.candidates[chosen.value]?.refrigerant ?? '') === 'none') return [];
+  const named = project.candidates[chosen.value]?.refrigerant !== undefined;
+  return [
+    told(
+      {
+        id: 'room-rule',
+        holdPoint: 'decide',
+        consequence: 'harm',
+        kind: 'mass',
+        limit: {},
+        source: 'lineset.room-rule',
+      },
+      () => unresolved(named ? 'out-of-range' : 'missing', `candidates.${chosen.value}.refrigerant`),
     ),
   ];
 }

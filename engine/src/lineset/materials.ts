@@ -25,6 +25,7 @@ export function materials({ set, needed }: LinesetResult): readonly MaterialLine
       for: 'routes.lineset.stock',
     },
     count('sleeve', 'Sleeve for the hole in the wall, sloping outward, with putty or foam to close it', 1),
+    count('cover', 'Cover for the hole outside, open below, and sealant that stands the sun', 1),
     count('clips', 'Clips or cover for the line, one every 0.6 m or 2 ft', Math.ceil(needed.value.high / 0.6)),
     count('tape', 'Tape for insulation where the line is bare, that stands the sun', 2),
     count('stand', 'Bracket or stand for the outdoor unit, with anchors for that wall as its maker says', 1),

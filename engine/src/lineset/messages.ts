@@ -1,6 +1,8 @@
 import type { Judged, Words } from '../plan/judge.ts';
 import type { Printer } from '../plan/printer.ts';
 import { unknownWords } from '../plan/unknownWords.ts';
+import type { Fits } from './result.ts';
+import { routeSubjects, routeWords } from './routeWords.ts';
 
 type Say = (j: Judged, print: Printer) => Words;
 
@@ -12,6 +14,7 @@ const licensed =
   'Refrigerant stands under pressure, freezes skin and may burn: opening, filling and testing lines is licensed work in most places.';
 
 const say: Readonly<Record<string, Say>> = {
+  ...routeWords,
   reach: (j, print) => ({
     what:
       j.status === 'fails'
@@ -45,9 +48,17 @@ const say: Readonly<Record<string, Say>> = {
       yes: 'The outdoor unit fits its place, with its clearances.',
       'off-wall': 'At its place the outdoor unit stands out beyond the wall.',
       covers: 'At its place the outdoor unit covers a window, a door or something else on the wall.',
-      'too-near': 'At its place the outdoor unit stands too near something on the wall for its clearances.',
-    }[String(j.facts?.fits) as 'yes' | 'off-wall' | 'covers' | 'too-near'],
-    why: 'It has to breathe, and somebody has to reach every side with two spanners.',
+      'too-near':
+        'At its place the outdoor unit stands too near a window, a door or something else for its clearances.',
+      'too-high': 'At its place the outdoor unit hangs higher than it can be lifted, cleaned and reached.',
+      'no-footing': 'Before its place nobody can stand firmly to lift, clean or mend the outdoor unit.',
+      ice: 'At its place the water of its defrosts falls on a walk, a step or before a door, and freezes there.',
+      line: 'At its place the outdoor unit lies nearer to the property line than allowed, or beyond it.',
+    }[String(j.facts?.fits) as Fits],
+    why:
+      String(j.facts?.fits) === 'ice'
+        ? 'Litres of water a day, in the coldest weather, where people walk: somebody falls.'
+        : 'It has to breathe, and somebody has to lift it there and reach every side with two spanners.',
     mend:
       j.status === 'ok'
         ? 'Look once more whether it can be lifted there, and cleaned there in ten years.'
@@ -68,11 +79,6 @@ const say: Readonly<Record<string, Say>> = {
     caution:
       'A reckoning for planning without load factors: it approves no anchor. Nobody stands under the unit while it is lifted.',
   }),
-  'night-sound': (j, print) => ({
-    what: `At the nearest window somebody sleeps behind the outdoor unit is heard at ${print.value(j)} when it is loudest; ${print.limit(j)} is a usual night limit.`,
-    why: 'It runs loudest in the coldest nights. The local ordinance, and the neighbours’ windows, decide.',
-    mend: j.status === 'ok' ? 'Nothing to do.' : 'Round a corner, farther away, or a night mode; soft feet under it.',
-  }),
   'room-rule': (j, print) => ({
     what: `With the line filled the unit holds ${print.value(j)} of a refrigerant that burns; ${has(j, 'area') ? `for the ${print.quantity(number(j, 'area'), 'area')} that its ducts serve, air let in at the ceiling, ` : ''}${print.limit(j)} is the most by the published rule${number(j, 'free') >= (j.limit.max ?? 0) ? ', below which no room is too small' : ''}.`,
     why: 'If it all leaked into too small a room the air could burn. An attic with the air handler is not a room served.',
@@ -85,6 +91,7 @@ const say: Readonly<Record<string, Say>> = {
 };
 
 const subjects: Readonly<Record<string, string>> = {
+  ...routeSubjects,
   reach: 'Whether a line set reaches the outdoor unit',
   'length-most': 'Whether the line set is short enough for the unit',
   'length-least': 'Whether the line set is long enough for the unit',
@@ -92,20 +99,33 @@ const subjects: Readonly<Record<string, string>> = {
   place: 'Whether the outdoor unit fits its place',
   snow: 'Whether the outdoor unit stands above the snow',
   anchor: 'Whether the anchors of the bracket hold',
-  'night-sound': 'Whether the outdoor unit is quiet enough at night',
   'room-rule': 'Whether the rooms are large enough for a refrigerant that burns',
 };
 
 export function words(j: Judged, print: Printer): Words {
   if (j.status === 'unknown') return unknown(j, print);
-  const found = say[j.id];
+  const found = say[wordOf(j.id)];
   if (!found) throw new Error(`assert: no words for the finding ${j.id}`);
   return found(j, print);
 }
 
+/** Words are one for both ends of the line. */
+const wordOf = (id: string): string => id.split(':')[0] ?? id;
+
 function unknown(j: Judged, print: Printer): Words {
-  const what = `${subjects[j.id] ?? 'This'} is not known yet.`;
+  const what = `${subjects[wordOf(j.id)] ?? 'This'} is not known yet.`;
+  if (j.id === 'room-rule' && j.because === 'out-of-range')
+    return {
+      what: 'Whether its refrigerant burns is not known: its name is in no list here.',
+      why: 'One that burns asks for large enough rooms, a detector and a blower that starts by itself.',
+      mend: 'Read the plate: letters such as A2L or A3 beside the name mean that it burns. Then the maker’s table and the code decide.',
+      caution: licensed,
+    };
   const why = 'The length of a pre-charged line decides where the unit hangs, and is bought once.';
   if (j.because !== 'out-of-range') return unknownWords(j, print, what, why);
-  return { what, why, mend: 'No way along the wall leads there: move the place, or where the line comes out.' };
+  return {
+    what,
+    why,
+    mend: 'No way leads there: move the place, or where the line comes out; inside, see that spaces touch and nothing walls them off.',
+  };
 }

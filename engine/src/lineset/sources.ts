@@ -18,11 +18,40 @@ export const sources: Sources = {
     standing: 'common practice',
   },
   'lineset.clear': { title: 'The maker’s data sheet: clearances', standing: 'maker' },
+  'lineset.ice': {
+    title: 'Common practice, no source: defrost water falls clear of walks, steps and doors, with 0.3 m beside',
+    standing: 'common practice',
+  },
+  'lineset.drip': {
+    title: 'Common practice, no source: not under an eave that drips or slides, 0.8 m from its wall',
+    standing: 'common practice',
+  },
+  'lineset.bend': {
+    title: 'Common practice, no source: 100 mm straight out of a coupling, one radius for each bend',
+    standing: 'common practice',
+  },
+  'lineset.spanners': {
+    title: 'Common practice, no source: 0.3 m beside couplings for two spanners',
+    standing: 'common practice',
+  },
+  'lineset.hole': {
+    title: 'Two circles beside each other pass a round hole as wide as both together',
+    standing: 'definition',
+  },
+  'lineset.loop': {
+    title: 'Common practice, no source: spare line as one flat loop of at most three turns, none tighter than its bend',
+    standing: 'common practice',
+  },
   'lineset.sound': {
     title: 'Sound power over a quarter sphere, ground and wall behind it',
     standing: 'definition',
   },
-  'lineset.barrier': { title: 'ISO 9613-2, form of the barrier term', standing: 'from memory' },
+  'lineset.barrier': {
+    title:
+      'ISO 9613-2, screening: one edge, ground counted with it, 500 Hz for an A-weighted level; form read in public code',
+    edition: '1996',
+    standing: 'standard',
+  },
   'lineset.night': {
     title: 'WHO, Night noise guidelines for Europe: 40 dB outside at night',
     edition: '2009',

@@ -10,8 +10,18 @@ const task = (id: string, rest: Omit<Task, 'id' | 'trade'>): Task => ({
   ...rest,
 });
 
-/** From the hole in the wall to the leak test. */
-export function tasks({ needed }: LinesetResult): readonly Task[] {
+const seal = task('seal', {
+  what: 'Seal the sleeve: inside against air and vapour, the middle with foam that stays soft, outside against rain, with a cover open below',
+  holdPoint: 'close',
+  duration: minutes(20, 30, 60),
+  people: 1,
+  after: ['lineset/join'],
+  safeStops: ['Any time once the outside is weathered'],
+  cautions: ['Ladder: tied or held, three points of contact.'],
+});
+
+/** From the hole in the wall to the leak test, and the hole closed for good. */
+export function tasks({ needed, once }: LinesetResult): readonly Task[] {
   if (!needed.ok) return [];
   return [
     task('rope', {
@@ -62,7 +72,16 @@ export function tasks({ needed }: LinesetResult): readonly Task[] {
       people: 1,
       after: ['lineset/lay'],
       safeStops: ['Joined and holding its test pressure, valves shut'],
-      cautions: [refrigerant, 'Two spanners, one holds. Goggles and gloves.'],
+      cautions: [
+        ...(once
+          ? [
+              'Couplings for one use: once turned they stay. Both units fixed for good and the line clipped before the first turn.',
+            ]
+          : []),
+        refrigerant,
+        'Two spanners, one holds. Goggles and gloves.',
+      ],
     }),
+    seal,
   ];
 }

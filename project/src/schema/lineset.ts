@@ -1,4 +1,6 @@
 import { choice, group, map, quantity, reference, text } from './field.ts';
+import { indoor, placeInside } from './linesetInside.ts';
+import { ends, ground, spare } from './linesetOutside.ts';
 
 const measured = (label: string, most: number, help?: string) =>
   quantity('length', {
@@ -63,9 +65,19 @@ const walls = map(
     inside: measured(
       'Line from the air handler to there',
       30,
-      'Along its way, straight stretches added, as it will be laid.',
+      'Along its way, straight stretches added, as it will be laid. Left empty it is the shortest way through the house as you describe it below.',
+    ),
+    thickness: usual('Through the wall', 0.15, 1, 'Added where the way inside is worked out; a measured one holds it.'),
+    hole: placeInside(
+      'Inner end of its hole, in the house',
+      'From the same corner as the air handler’s pipes. Only where the way inside is to be worked out.',
+    ),
+    eave: choice(
+      { gable: 'No eave: a gable', gutter: 'An eave with a gutter', drips: 'An eave that drips or slides' },
+      { label: 'Above it is', default: 'gutter' },
     ),
     obstacles,
+    ground,
   },
   {
     label: 'Walls where the outdoor unit may hang or stand',
@@ -84,6 +96,11 @@ export const lineset = group(
         wall: reference('routes.lineset.walls', { label: 'Wall of the outdoor unit', neededBy: ['lineset'] }),
         x: measured('Left edge of the outdoor unit, from the wall’s left end', 30),
         z: measured('Base of the outdoor unit above the ground', 10),
+        stands: choice(
+          { wall: 'Hung on the wall', ground: 'On a stand on the ground before it' },
+          { label: 'The outdoor unit is', default: 'wall' },
+        ),
+        out: usual('Back of the unit from the wall', 0.3, 20, 'Only where it stands on the ground.'),
       },
       { label: 'Where the outdoor unit is to be' },
     ),
@@ -96,6 +113,16 @@ export const lineset = group(
       'For bends that do not fall where they were drawn, and for the last stretch at each unit.',
     ),
     bend: usual('Tightest bend, radius of its middle line', 0.15, 0.5, 'Insulated sets bent by hand: 150 mm or 6 in.'),
+    ...ends,
+    spare,
+    indoor,
+    liftMost: usual(
+      'Highest base that can be lifted to, cleaned and reached',
+      1.8,
+      6,
+      'By two people on firm ground with tied ladders. Higher wants a hoist and a scaffold, and somebody to climb it each year.',
+    ),
+    footing: usual('Firm ground wanted before it', 0.8, 3, 'Where people stand who lift, clean and mend it.'),
     clearBeside: usual('Free beside the unit', 0.25, 2, 'The data sheet decides.'),
     clearAbove: usual('Free above it', 0.5, 2, 'The data sheet decides.'),
     hold: group(

@@ -1,103 +1,175 @@
-import type { TradeResults } from '@kneewall/engine';
-import type { ReactNode } from 'react';
+import type { TradeResults, Wall } from '@kneewall/engine';
+import { type MouseEvent, type ReactNode, useRef } from 'react';
 import { useRoom } from '../../../look/useRoom.ts';
 import { letterOf, patternId, ReachPatterns } from './ReachPatterns.tsx';
 import { regionPath, roomiest } from './reachShapes.ts';
+import { UnitHandle } from './UnitHandle.tsx';
+import { lowerLeft, sizeOf } from './unitMove.ts';
+import type { UnitMove } from './useUnitMove.ts';
 
 type Maps = Extract<TradeResults['lineset']['maps'], { ok: true }>['value'];
+type Unit = Extract<TradeResults['lineset']['asked'], { ok: true }>['value']['unit'];
 
-/** m across from the left end and up from the ground. */
+/** m across from the left end and up from the ground; below 0 out from the wall. */
 export type Box = { readonly x: number; readonly z: number; readonly width: number; readonly height: number };
-
-/** A wall in m, with what is on it; the unit as it is meant to be; the height that snow asks for. */
-export type WallPicture = {
-  readonly width: number;
-  readonly height: number;
-  readonly things: readonly Box[];
-  readonly out: { readonly x: number; readonly z: number };
-  readonly unit?: Box;
-  readonly snow?: number;
-};
 
 /** px kept round the wall. */
 const rim = 6;
 
-/** A wall from outside, one pixel of the picture a pixel of the screen; letters and numbers are those of its key. */
+/**
+ * A wall from outside and, folded down at its foot, the ground before it from above; one pixel of the picture a pixel of the
+ * screen. Letters and numbers are those of its key.
+ */
 export function ReachDrawing({
   id,
-  map,
-  picture,
+  maps,
+  wall,
+  unit,
   reached,
+  move,
 }: {
   id: string;
-  map: Maps[number];
-  picture: WallPicture;
+  maps: Maps;
+  wall: Wall;
+  unit: Unit;
   reached: readonly number[];
+  move: UnitMove;
 }) {
   const [ref, { width, em }] = useRoom<HTMLDivElement>();
-  const per = Math.max(0, width - 2 * rim) / Math.max(0.1, picture.width);
-  const tall = picture.height * per + 2 * rim;
+  const board = useRef<HTMLDivElement>(null);
+  const per = Math.max(0, width - 2 * rim) / Math.max(0.1, wall.width);
+  const foot = rim + wall.height * per;
+  const tall = foot + wall.ground.depth * per + rim;
   const x = (m: number): number => rim + m * per;
-  const y = (m: number): number => tall - rim - m * per;
+  const y = (m: number): number => foot - m * per;
   const rectOf = (b: Box) => ({ x: x(b.x), y: y(b.z + b.height), width: b.width * per, height: b.height * per });
+  const { place, answer } = move;
+  const box = place ? boxOf(lowerLeft(place, unit), sizeOf(place, unit)) : undefined;
+  const marked = [...wall.things, ...wall.ground.things.map(onGround)];
+  const put = (event: MouseEvent<HTMLDivElement>) => {
+    const around = board.current?.getBoundingClientRect();
+    if (!around || move.barred || (event.target instanceof Element && event.target.closest('.unit-handle'))) return;
+    move.to([(event.clientX - around.left - rim) / per, (foot - (event.clientY - around.top)) / per]);
+    move.keep();
+  };
   return (
     <div className="reach-drawing" ref={ref}>
       {width > 0 && (
-        <svg
-          viewBox={`0 0 ${width} ${tall}`}
-          width={width}
-          height={tall}
-          role="img"
-          aria-label="The wall with what is on it, and the regions that each line set reaches. The key below says the same."
-        >
-          <ReachPatterns map={id} />
-          <rect {...rectOf({ x: 0, z: 0, width: picture.width, height: picture.height })} className="reach-wall" />
-          {reached.map((stock) => (
-            <path
-              key={stock}
-              d={regionPath(
-                map.rows,
-                stock,
-                (c) => x(c * map.cell),
-                (r) => y(r * map.cell),
-              )}
-              fill={`url(#${patternId(id, stock)})`}
+        // biome-ignore lint/a11y/noStaticElementInteractions: the same is done from the keyboard with the unit's own button
+        // biome-ignore lint/a11y/useKeyWithClickEvents: the same is done from the keyboard with the unit's own button
+        <div className="reach-board" ref={board} onClick={put} style={{ inlineSize: width, blockSize: tall }}>
+          <svg
+            viewBox={`0 0 ${width} ${tall}`}
+            width={width}
+            height={tall}
+            role="img"
+            aria-label="The wall and the ground before it with what is on them, and the regions that each line set reaches. The key below says the same."
+          >
+            <ReachPatterns map={id} />
+            <rect {...rectOf({ x: 0, z: 0, width: wall.width, height: wall.height })} className="reach-wall" />
+            <rect
+              {...rectOf({ x: 0, z: -wall.ground.depth, width: wall.width, height: wall.ground.depth })}
+              className="reach-earth"
             />
-          ))}
-          {picture.snow !== undefined && (
-            <line x1={x(0)} x2={x(picture.width)} y1={y(picture.snow)} y2={y(picture.snow)} className="reach-snow" />
+            <Regions id={id} maps={maps} reached={reached} x={x} y={y} />
+            <line x1={x(0)} x2={x(wall.width)} y1={y(unit.baseLeast)} y2={y(unit.baseLeast)} className="reach-snow" />
+            {marked.map((thing, i) => (
+              <g key={`${thing.x} ${thing.z}`}>
+                <rect {...rectOf(thing)} className={`reach-thing ${'soft' in thing ? 'soft' : ''}`} />
+                <Mark x={x(thing.x + thing.width / 2)} y={y(thing.z + thing.height / 2)} em={em}>
+                  {i + 1}
+                </Mark>
+              </g>
+            ))}
+            <Letters maps={maps} reached={reached} x={x} y={y} em={em} />
+            <line x1={0} y1={y(0)} x2={width} y2={y(0)} className="reach-ground" />
+            {answer && (
+              <polyline points={answer.way.map(([a, b]) => `${x(a)},${y(b)}`).join(' ')} className="reach-way" />
+            )}
+            <circle cx={x(wall.out.x)} cy={y(wall.out.z)} r={0.4 * em} className="reach-out" />
+            {box && (
+              <>
+                <rect {...rectOf(box)} className="reach-unit" />
+                <circle
+                  cx={x(box.x)}
+                  cy={y(place?.stands === 'ground' ? box.z + box.height : box.z)}
+                  r={0.3 * em}
+                  className="reach-corner"
+                />
+              </>
+            )}
+          </svg>
+          {box && (
+            <div
+              className="unit-place"
+              style={{
+                left: x(box.x + box.width / 2),
+                top: y(box.z + box.height / 2),
+                inlineSize: box.width * per,
+                blockSize: box.height * per,
+              }}
+            >
+              <UnitHandle
+                box={box}
+                per={per}
+                move={move}
+                name={`Outdoor unit on ${wall.name}: move it by arrow keys`}
+              />
+            </div>
           )}
-          {picture.things.map((thing, i) => (
-            <g key={`${thing.x} ${thing.z}`}>
-              <rect {...rectOf(thing)} className="reach-thing" />
-              <Mark x={x(thing.x + thing.width / 2)} y={y(thing.z + thing.height / 2)} em={em}>
-                {i + 1}
-              </Mark>
-            </g>
-          ))}
-          {reached.map((stock) => {
-            const square = roomiest(map.rows, stock);
-            if (square === undefined) return null;
-            const middle = (cells: number): number => (cells + square.side / 2) * map.cell;
-            return (
-              <Mark key={stock} x={x(middle(square.column))} y={y(middle(square.row))} em={em} plate>
-                {letterOf(stock)}
-              </Mark>
-            );
-          })}
-          <circle cx={x(picture.out.x)} cy={y(picture.out.z)} r={0.4 * em} className="reach-out" />
-          {picture.unit && (
-            <>
-              <rect {...rectOf(picture.unit)} className="reach-unit" />
-              <circle cx={x(picture.unit.x)} cy={y(picture.unit.z)} r={0.3 * em} className="reach-corner" />
-            </>
-          )}
-          <line x1={0} y1={y(0)} x2={width} y2={y(0)} className="reach-ground" />
-        </svg>
+        </div>
       )}
     </div>
   );
 }
+
+type Put = (m: number) => number;
+
+/** What each length reaches, each filled in its own way. */
+function Regions({ id, maps, reached, x, y }: { id: string; maps: Maps; reached: readonly number[]; x: Put; y: Put }) {
+  return maps.flatMap((map) =>
+    reached.map((stock) => (
+      <path
+        key={`${map.stands} ${stock}`}
+        d={regionPath(
+          map.rows,
+          stock,
+          (c) => x(c * map.cell),
+          (r) => y((map.stands === 'wall' ? r : -r) * map.cell),
+        )}
+        fill={`url(#${patternId(id, stock)})`}
+      />
+    )),
+  );
+}
+
+/** The letter of each region, where it has room for one. */
+function Letters({ maps, reached, x, y, em }: { maps: Maps; reached: readonly number[]; x: Put; y: Put; em: number }) {
+  return maps.flatMap((map) =>
+    reached.map((stock) => {
+      const square = roomiest(map.rows, stock);
+      if (square === undefined || x(square.side * map.cell) - x(0) < 1.2 * em) return null;
+      const middle = (cells: number): number => (cells + square.side / 2) * map.cell;
+      const up = map.stands === 'wall' ? 1 : -1;
+      return (
+        <Mark key={`${map.stands} ${stock}`} x={x(middle(square.column))} y={y(up * middle(square.row))} em={em} plate>
+          {letterOf(stock)}
+        </Mark>
+      );
+    }),
+  );
+}
+
+const boxOf = ([x, z]: readonly [number, number], [width, height]: readonly [number, number]): Box => ({
+  x,
+  z,
+  width,
+  height,
+});
+const onGround = ({ kind, x, out, width, depth }: Wall['ground']['things'][number]): Box & { soft?: true } => ({
+  ...boxOf([x, -out - depth], [width, depth]),
+  ...(kind === 'soft' ? { soft: true as const } : {}),
+});
 
 /** A letter or number of the key, on a plate of its own where lines run beneath it. */
 function Mark({

@@ -1,7 +1,6 @@
 import type { TradeResults } from '@kneewall/engine';
 import type { ReactNode } from 'react';
 import { Quantity } from '../../../quantity/Quantity.tsx';
-import type { WallPicture } from './ReachDrawing.tsx';
 import { letterOf, patternId } from './ReachPatterns.tsx';
 
 /** What the letters, numbers and marks of a map mean, in words. */
@@ -10,13 +9,15 @@ export function ReachKey({
   stock,
   reached,
   names,
-  picture,
+  snow,
+  unit,
 }: {
   id: string;
   stock: TradeResults['lineset']['stock'];
   reached: readonly number[];
   names: readonly string[];
-  picture: WallPicture;
+  snow: number;
+  unit: boolean;
 }) {
   return (
     <ul className="reach-key">
@@ -29,16 +30,15 @@ export function ReachKey({
           enough
         </Meaning>
       ))}
-      {picture.unit && (
+      {unit && (
         <Meaning mark={<rect x="2" y="4" width="18" height="14" className="reach-unit" />}>
           the unit where you mean it, its corner a dot
         </Meaning>
       )}
-      {picture.snow !== undefined && (
-        <Meaning mark={<path d="M0 11H22" className="reach-snow" />}>
-          its base above this line, for the snow: <Quantity value={picture.snow} kind="length" />
-        </Meaning>
-      )}
+      {unit && <Meaning mark={<path d="M2 4V18H20" className="reach-way" />}>the line to it</Meaning>}
+      <Meaning mark={<path d="M0 11H22" className="reach-snow" />}>
+        its base above this line, for the snow: <Quantity value={snow} kind="length" />
+      </Meaning>
       <Meaning mark={<circle cx="11" cy="11" r="6" className="reach-out" />}>the line comes out here</Meaning>
       {names.map((name, i) => (
         <li key={name}>
@@ -47,7 +47,8 @@ export function ReachKey({
         </li>
       ))}
       <Meaning mark={<rect width="22" height="22" className="reach-wall reach-patch" />}>
-        left plain: too far, in the snow, or too near an opening or an edge
+        left plain: no place. Too far, too high, in the snow, too near something, nowhere to stand, or dripping on a
+        walk
       </Meaning>
     </ul>
   );

@@ -1,69 +1,66 @@
-import type { TradeResults } from '@kneewall/engine';
-import { inOrder, type ResolvedProject } from '@kneewall/project';
+import type { Asked, TradeResults, Wall } from '@kneewall/engine';
 import { useId } from 'react';
 import { Quantity } from '../../../quantity/Quantity.tsx';
-import { type Box, ReachDrawing, type WallPicture } from './ReachDrawing.tsx';
+import { PlaceAnswer } from './PlaceAnswer.tsx';
+import { ReachDrawing } from './ReachDrawing.tsx';
 import { ReachKey } from './ReachKey.tsx';
+import type { On } from './unitMove.ts';
+import { useUnitMove } from './useUnitMove.ts';
 import './Reach.css';
 
-type Lineset = TradeResults['lineset'];
-type Maps = Extract<Lineset['maps'], { ok: true }>['value'];
-type Input = ResolvedProject['routes']['lineset'];
-type Size = { readonly likely: number } | { readonly missing: true };
+type Maps = Extract<TradeResults['lineset']['maps'], { ok: true }>['value'];
 
-/** Where the outdoor unit's lower left corner may lie on one wall, and which line set reaches there. */
+/** Where the outdoor unit's corner may lie on one wall and before it, which line set reaches there, and the unit to move. */
 export function ReachMap({
-  map,
-  result,
-  input,
-  outdoor,
+  wall,
+  maps,
+  asked,
+  meant,
+  names,
 }: {
-  map: Maps[number];
-  result: Lineset;
-  input: Input;
-  outdoor: { readonly width: Size; readonly height: Size } | undefined;
+  wall: Wall;
+  maps: Maps;
+  asked: Asked;
+  meant: On | undefined;
+  /** Of what is on the wall and on the ground, in the order of the wall. */
+  names: readonly string[];
 }) {
   const id = useId();
-  const wall = input.walls[map.wall];
-  if (!wall) return null;
-  const { stock, baseLeast } = result;
-  const things = inOrder(wall.obstacles).flatMap(([key, thing]) => {
-    const box = boxOf(thing);
-    return box ? [{ name: thing.name ?? key, box }] : [];
-  });
-  const unit = outdoor && input.place.wall === map.wall ? boxOf({ ...input.place, ...outdoor }) : undefined;
-  const picture: WallPicture = {
-    width: of(wall.width),
-    height: of(wall.height),
-    things: things.map((t) => t.box),
-    out: { x: of(wall.outX), z: of(wall.outZ) },
-    ...(unit ? { unit } : {}),
-    ...(baseLeast.ok ? { snow: baseLeast.value } : {}),
-  };
-  const reached = stock.map((_, k) => k).filter((k) => map.rows.some((row) => row.some((r) => r.stock === k)));
+  const move = useUnitMove(wall, asked, meant);
+  const { stock, unit } = asked;
+  const reached = stock
+    .map((_, k) => k)
+    .filter((k) => maps.some((map) => map.rows.some((row) => row.some((r) => r.stock === k))));
+  const lowest = maps.find((map) => map.stands === 'wall')?.best;
   return (
     <figure className="reach">
-      <figcaption>{wall.name ?? map.wall}, from outside: where the unit’s lower left corner may lie.</figcaption>
-      <ReachDrawing id={id} map={map} picture={picture} reached={reached} />
-      <ReachKey id={id} stock={stock} reached={reached} names={things.map((t) => t.name)} picture={picture} />
-      {map.best ? (
+      <figcaption>
+        {wall.name} from outside{wall.ground.depth > 0 && ', the ground before it folded down'}: where the unit’s corner
+        may lie.{' '}
+        {move.place
+          ? 'Drag the unit, press arrow keys on it, or touch another spot.'
+          : 'Touch a spot to move the unit to this wall.'}
+      </figcaption>
+      {move.place && move.answer && <PlaceAnswer place={move.place} answer={move.answer} asked={asked} />}
+      <ReachDrawing id={id} maps={maps} wall={wall} unit={unit} reached={reached} move={move} />
+      <ReachKey
+        id={id}
+        stock={stock}
+        reached={reached}
+        names={names}
+        snow={unit.baseLeast}
+        unit={move.place !== undefined}
+      />
+      {lowest ? (
         <p>
-          The shortest set that reaches anywhere is the{' '}
-          <Quantity value={stock[map.best.stock]?.length ?? 0} kind="length" /> one: lowest with the corner{' '}
-          <Quantity value={map.best.x} kind="length" /> from the left end and{' '}
-          <Quantity value={map.best.z} kind="length" /> above the ground.
+          The shortest set that reaches a place on the wall is the{' '}
+          <Quantity value={stock[lowest.stock]?.length ?? 0} kind="length" /> one: lowest with the corner{' '}
+          <Quantity value={lowest.x} kind="length" /> from the left end and <Quantity value={lowest.z} kind="length" />{' '}
+          above the ground.
         </p>
       ) : (
-        <p>No set for sale reaches a place on this wall that is free and above the snow.</p>
+        <p>No set for sale reaches a place on this wall that is free, above the snow, and can be lifted to.</p>
       )}
     </figure>
   );
-}
-
-const of = (x: Size): number => ('likely' in x ? x.likely : 0);
-
-/** A box on the wall, none while a measure of it is not known. */
-function boxOf(b: { x: Size; z: Size; width: Size; height: Size }): Box | undefined {
-  if ([b.x, b.z, b.width, b.height].some((s) => !('likely' in s))) return undefined;
-  return { x: of(b.x), z: of(b.z), width: of(b.width), height: of(b.height) };
 }
