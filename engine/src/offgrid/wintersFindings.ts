@@ -58,7 +58,7 @@ const heat = (view: PlanView): Found =>
   often(view, 'winters-heat', 'cold', hoursMost, ['lowest', 'anyway', 'longestDark', 'survivedDark']);
 
 const alone = (view: PlanView): Found =>
-  often(view, 'winters-alone', 'aloneCold', hoursAlone, ['aloneLowest', 'longestDark', 'survivedDark']);
+  often(view, 'winters-alone', 'aloneCold', hoursAlone, ['aloneLowest', 'stove', 'longestDark', 'survivedDark']);
 
 /** Hours of the generator, and fuel, that one winter in ten reaches. */
 function fuel(view: PlanView): Found {

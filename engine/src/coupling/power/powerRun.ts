@@ -1,6 +1,6 @@
 import type { WeatherYear } from '../../climate/weather/weatherYear.ts';
 import { startZones } from '../../loads/dynamic/designDays.ts';
-import { giveAll, type KeptWalls, type System, startState } from '../../physics/building/index.ts';
+import { type KeptWalls, type System, startState } from '../../physics/building/index.ts';
 import { powerSlots, startPower } from '../../physics/power/index.ts';
 import { type KeptSun, keptColumn } from '../../physics/sun/index.ts';
 import { thermostatRoom } from '../ducted/ductworks.ts';
@@ -8,7 +8,7 @@ import { houseWeather, type YearWeatherSteps } from '../houseYear/run.ts';
 import type { UnitRows } from '../season/unitPower.ts';
 import { unitLayout, unitRows } from '../season/unitYear.ts';
 import { emptyRecord } from './emptyRecord.ts';
-import { type PowerLoop, type PowerRecord, runTogether } from './powerLoop.kernel.ts';
+import { noFireYet, type PowerLoop, type PowerRecord, runTogether } from './powerLoop.kernel.ts';
 import type { PowerYearInputs } from './powerYearJob.ts';
 import type { SetPointRule } from './setPointRule.kernel.ts';
 import { sharedRuns } from './sharedRuns.ts';
@@ -130,7 +130,7 @@ export function powerRuns(
   const wanted = layout.control.heatTo.slice(0, perDay);
   const fresh = (way: PowerWay, { raised, rule }: RunWith = {}): PowerLoop => {
     const system = systemOf(power, way !== 'without-generator');
-    const loop: PowerLoop = {
+    return {
       layout,
       state: startState(layout, {
         inside: house.wanted.heating,
@@ -150,7 +150,7 @@ export function powerRuns(
       before: power.household.shedFirst === 'heat' ? 1 : power.household.essential,
       stove: power.stove?.heat ?? 0,
       lightBelow: power.stove?.lightBelow ?? 0,
-      burns: new Uint8Array(1),
+      burns: Uint32Array.of(0, noFireYet),
       limited: way !== 'unlimited',
       parted: new Uint8Array(1),
       inside,
@@ -158,9 +158,6 @@ export function powerRuns(
       raised: raised ?? new Float64Array(steps.count),
       rule,
     };
-    // A stove has no thermostat: it gives what its fire gives, from the first step on.
-    if (power.stove) giveAll(loop.state, 1);
-    return loop;
   };
   const run = sharedRuns(fresh, { from, days, perDay, settling }, (record) => ({
     record,
@@ -179,17 +176,14 @@ export function powerRuns(
   return { steps: days * perDay, able, wanted, sun, run, outage };
 }
 
-/** °C no room reaches: a fire does not stop at a set point. */
-const never = 80;
-
-/** A stove in the room with the thermostat, cold until it is lit. */
+/** A stove in the room with the thermostat, aimed and cold until it is lit: each step says where to. */
 const stoveOf = (house: PowerYearInputs['house'], rows: number): System => {
   const room = thermostatRoom(house);
   return {
     id: 'stove',
     sensor: room,
     shares: { [room]: 1 },
-    heatTo: Array.from({ length: 24 }, () => [never, never] as const),
+    heatTo: Array.from({ length: 24 }, () => [0, 0] as const),
     coolTo: Array.from({ length: 24 }, () => null),
     heatMost: new Float64Array(rows),
   };
