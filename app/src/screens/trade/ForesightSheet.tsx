@@ -118,7 +118,7 @@ function Ways({ year }: { year: Foresight }) {
                 {fuel ? (
                   <Quantity value={way.litres / 1000} kind="volume" significant={3} />
                 ) : (
-                  `${Math.round(way.cold)} K h`
+                  <Quantity value={way.cold} kind="degree-hours" />
                 )}
               </td>
               <td>{way.id === 'as-set' ? '' : <Quantity value={savedBy(year, way.id)} kind="fraction" />}</td>
