@@ -98,6 +98,11 @@ export const sources: Sources = {
       'Common practice, no source: in no more than one winter of ten a day without heat, or a week if the engine does not start',
     standing: 'common practice',
   },
+  'offgrid.recorded': {
+    title:
+      'Common practice, no source: in no more than one recorded winter of ten a day without heat, or a week if the engine does not start',
+    standing: 'common practice',
+  },
   'offgrid.standing': {
     title: 'Common practice, no source: what never rests stays below a quarter of winter’s electricity',
     standing: 'common practice',

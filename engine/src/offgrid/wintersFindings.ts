@@ -6,8 +6,8 @@ import { type Found, found } from './draftOf.ts';
 import type { OffgridResult } from './result.ts';
 
 /** Hours without heat that a winter may have: a day with the generator, a week without it. Source: `offgrid.winters`. */
-const hoursMost = 24;
-const hoursAlone = 7 * 24;
+export const hoursMost = 24;
+export const hoursAlone = 7 * 24;
 /** Winters of twenty that may pass them: one in ten. */
 const wintersMost = 2;
 
