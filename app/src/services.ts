@@ -41,21 +41,31 @@ export function createServices(store: Store, port: PlanPort, openJobs: () => Job
   return { session, planner, jobs, view, store };
 }
 
-/** Whenever the project's site moves, lends the jobs its weather file as the store has it. */
+/** Whenever the project's site moves, lends the jobs its weather file and recorded years as the store has them. */
 function followWeather(session: Session, jobs: JobHost, store: Store): void {
   let seen: Project['site'];
   let file: WeatherText | undefined;
+  let recorded: readonly WeatherText[] = [];
   session.subscribe(() => {
     const { site } = session.now().project;
     if (site === seen) return;
     seen = site;
     const sha = site?.weather?.blob;
-    if (sha === file?.sha) return jobs.lend(file, sha === undefined ? undefined : site);
-    const kept = sha === undefined ? Promise.resolve(undefined) : store.blob(sha).catch(() => undefined);
-    void kept.then((text) => {
+    const years = Object.values(site?.recorded ?? {}).flatMap(({ blob }) => (blob === undefined ? [] : [blob]));
+    const known = [...(file ? [file] : []), ...recorded];
+    const textOf = async (name: string): Promise<WeatherText | undefined> => {
+      const kept = known.find((f) => f.sha === name);
+      if (kept) return kept;
+      const text = await store.blob(name).catch(() => undefined);
+      return text === undefined ? undefined : { sha: name, text };
+    };
+    const same = sha === file?.sha && years.every((name) => recorded.some((f) => f.sha === name));
+    if (same) return jobs.lend(file, sha === undefined && years.length === 0 ? undefined : site, recorded);
+    void Promise.all([sha === undefined ? undefined : textOf(sha), ...years.map(textOf)]).then(([main, ...rest]) => {
       if (session.now().project.site !== site) return;
-      file = sha !== undefined && text !== undefined ? { sha, text } : undefined;
-      jobs.lend(file, site);
+      file = main;
+      recorded = rest.filter((f) => f !== undefined);
+      jobs.lend(file, site, recorded);
     });
   });
 }

@@ -15,7 +15,8 @@ const usage = `Kneewall plans, builds and proves a ducted heat pump in a small h
   kneewall year FILE [--json] [--csv OUT] [--step SECONDS] [--winters]
                      [--units us|si]
       The house through a year: heat, cooling, attic, and what it does alone;
-      with --winters also twenty winters on own power (some minutes).
+      with --winters also twenty winters on own power (some minutes), and the
+      recorded ones where the project has any.
   kneewall papers FILE --out DIR [--units us|si] [--letters plain|large]
                        [--quick | --long]
       The plan set as a PDF to print at 100 %, and each drawing by itself.
@@ -27,6 +28,8 @@ const usage = `Kneewall plans, builds and proves a ducted heat pump in a small h
       from a handful of answers asked here, with what they already say.
   kneewall import weather FILE --into PROJECT [--format KIND]
       Takes a weather year into a project. The project is unchanged when it fails.
+  kneewall import recorded FILE... --into PROJECT [--format KIND]
+      Takes measured years, one file each, for the winters of own power.
   kneewall import datasheet FILE --into PROJECT [--unit ID]
       Takes the rows of a unit's data sheet (CSV, units in the heads) into a
       project, and says what the sheet leaves open.

@@ -2,15 +2,16 @@ import { type ParseArgsConfig, parseArgs } from 'node:util';
 import type { System } from '@kneewall/project';
 import { Refused } from './exit.ts';
 
-/** Node's own argument reader, with its complaints in our words. */
+/** Node's own argument reader, with its complaints in our words. So many names, or with `more` at least so many. */
 export function readOptions<T extends NonNullable<ParseArgsConfig['options']>>(
   args: readonly string[],
   options: T,
   files: number,
+  more = false,
 ) {
   try {
     const read = parseArgs({ args: [...args], options, allowPositionals: true, strict: true });
-    if (read.positionals.length !== files)
+    if (more ? read.positionals.length < files : read.positionals.length !== files)
       throw new Refused(
         `Expected ${files} ${files === 1 ? 'name' : 'names'}, found ${read.positionals.length}. See "kneewall help".`,
       );

@@ -6,10 +6,13 @@ import {
   needsSolver,
   type Plan,
   type Results,
+  readRecorded,
   readWeather,
   runJob,
+  type WeatherRead,
 } from '@kneewall/engine';
 import type { Project, System } from '@kneewall/project';
+import { problemLines } from './print/problems.ts';
 import { readBlob } from './projectFile.ts';
 import { loadSolver } from './solver.ts';
 
@@ -48,12 +51,20 @@ async function finished(job: Job, blobs: ReadonlyMap<string, unknown>): Promise<
   }
 }
 
-/** The engine fetches nothing: the weather file named in the project is read and parsed here. */
+/** The engine fetches nothing: the weather files named in the project are read and parsed here; what is wrong with one is said. */
 export async function readBlobs(project: Project, file: string): Promise<ReadonlyMap<string, unknown>> {
-  const weather = project.site?.weather;
-  if (weather?.blob === undefined) return new Map();
-  const bytes = await readBlob(file, weather.blob);
-  if (!bytes) return new Map();
-  const { value } = readWeather(new TextDecoder().decode(bytes), weather, project.site);
-  return value ? new Map([[weather.blob, value]]) : new Map();
+  const { site } = project;
+  const blobs = new Map<string, unknown>();
+  const take = async (blob: string | undefined, read: (text: string) => WeatherRead): Promise<void> => {
+    if (blob === undefined || blobs.has(blob)) return;
+    const bytes = await readBlob(file, blob);
+    if (!bytes) return;
+    const { value, problems } = read(new TextDecoder().decode(bytes));
+    if (value) blobs.set(blob, value);
+    else process.stderr.write(`${problemLines(problems).join('\n')}\n`);
+  };
+  await take(site?.weather?.blob, (text) => readWeather(text, site?.weather ?? {}, site));
+  for (const entry of Object.values(site?.recorded ?? {}))
+    await take(entry.blob, (text) => readRecorded(text, entry, site));
+  return blobs;
 }

@@ -7,6 +7,7 @@ import { GroupFields } from './GroupFields.tsx';
 import { HoursField } from './HoursField.tsx';
 import { KeptField } from './KeptField.tsx';
 import { MapEntries } from './MapEntries.tsx';
+import { RecordedField } from './RecordedField.tsx';
 import { ReferenceField } from './ReferenceField.tsx';
 import { TextField } from './TextField.tsx';
 import { WeatherField } from './WeatherField.tsx';
@@ -22,6 +23,7 @@ export function FormNode({ node, path, depth }: Props) {
     case 'group':
       return <GroupFields node={node} path={path} depth={depth} />;
     case 'map':
+      if (path.join('.') === 'site.recorded') return <RecordedField node={node} path={path} />;
       return <MapEntries node={node} path={path} depth={depth} />;
     case 'quantity':
       return <QuantityField node={node} path={path} />;

@@ -3,6 +3,7 @@ import {
   type JobHost,
   JobRefused,
   needsSolver,
+  readRecorded,
   readWeather,
   runJob,
   type WeatherYear,
@@ -10,18 +11,29 @@ import {
 import type { FromJobs, ToJobs, ToPiece } from './messages.ts';
 import { canShare, doPiece, type Loan, onAllCores } from './onAllCores.ts';
 
-let lent: Loan = { type: 'lend', file: undefined, site: undefined };
+let lent: Loan = { type: 'lend', file: undefined, site: undefined, recorded: [] };
 
 const send = (message: FromJobs): void => self.postMessage(message);
 
 /** A file beside the project, read as the project says it is to be read. */
 function blob(sha: string): WeatherYear | undefined {
   const { file, site } = lent;
-  if (!file || file.sha !== sha) return undefined;
+  if (!file || file.sha !== sha) return recordedYear(sha);
   const read = readWeather(file.text, site?.weather ?? {}, site);
   send({ type: 'read', problems: read.problems });
   if (!read.value) throw new JobRefused('The weather file cannot be read yet: look at what it lacks.');
   return read.value;
+}
+
+/** A recorded year, read as its entry says; its faults were told when it was taken. */
+function recordedYear(sha: string): WeatherYear | undefined {
+  const { recorded, site } = lent;
+  const file = recorded.find((f) => f.sha === sha);
+  const entry = Object.values(site?.recorded ?? {}).find((e) => e.blob === sha);
+  if (!file || !entry) return undefined;
+  const { value, problems } = readRecorded(file.text, entry, site);
+  if (!value) throw new JobRefused(`${entry.name ?? 'A recorded year'} cannot be read: ${problems[0]?.mend ?? ''}`);
+  return value;
 }
 
 self.onmessage = ({ data }: MessageEvent<ToJobs | ToPiece>) => {

@@ -1,4 +1,4 @@
-import type { Job, Results } from '@kneewall/engine';
+import { type Job, type Results, recordedKind } from '@kneewall/engine';
 import type { Problem, Project } from '@kneewall/project';
 import type { FromJobs, ToJobs, WeatherText } from './messages.ts';
 
@@ -27,7 +27,7 @@ export type JobHost = {
   /** What the plan wants to know now. Short jobs start by themselves, long ones are offered. */
   want(jobs: readonly Job[]): void;
   /** What jobs may borrow. Results that came from other loans are dropped. */
-  lend(file: WeatherText | undefined, site: Project['site']): void;
+  lend(file: WeatherText | undefined, site: Project['site'], recorded?: readonly WeatherText[]): void;
   start(key: string): void;
   /** Ends the worker that does what runs now, since a computation cannot be asked to stop. */
   stop(): void;
@@ -49,7 +49,7 @@ class OneAtATime implements JobHost {
   private readonly found: (results: Results) => void;
   private state: JobsState = { jobs: [], weather: [] };
   private results: Results = {};
-  private loan: Loan = { type: 'lend', file: undefined, site: undefined };
+  private loan: Loan = { type: 'lend', file: undefined, site: undefined, recorded: [] };
   private port: JobPort | undefined;
   /** Of the job that runs; what an ended worker still says carries an older one. */
   private id = 0;
@@ -75,9 +75,9 @@ class OneAtATime implements JobHost {
     this.next();
   };
 
-  lend = (file: WeatherText | undefined, site: Project['site']): void => {
+  lend = (file: WeatherText | undefined, site: Project['site'], recorded: readonly WeatherText[] = []): void => {
     if (file === this.loan.file && site === this.loan.site) return;
-    this.loan = { type: 'lend', file, site };
+    this.loan = { type: 'lend', file, site, recorded };
     this.end();
     const had = Object.keys(this.results).length > 0;
     this.results = {};
@@ -139,7 +139,7 @@ class OneAtATime implements JobHost {
     }
     this.id++;
     this.update(job.key, { ...fresh(job), state: 'running' });
-    this.port.post(this.loan);
+    this.port.post(job.kind === recordedKind ? this.loan : { ...this.loan, recorded: [] });
     this.port.post({ type: 'start', id: this.id, key: job.key, job });
   }
 

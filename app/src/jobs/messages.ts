@@ -4,9 +4,14 @@ import type { Problem, Project } from '@kneewall/project';
 /** A weather file as it was imported, by its SHA-256. */
 export type WeatherText = { readonly sha: string; readonly text: string };
 
-/** What the jobs worker is told: what it may borrow, then a job to do. */
+/** What the jobs worker is told: what it may borrow (recorded years only for the job that reads them), then a job to do. */
 export type ToJobs =
-  | { readonly type: 'lend'; readonly file: WeatherText | undefined; readonly site: Project['site'] }
+  | {
+      readonly type: 'lend';
+      readonly file: WeatherText | undefined;
+      readonly site: Project['site'];
+      readonly recorded: readonly WeatherText[];
+    }
   | Extract<JobMessage, { type: 'start' }>;
 
 /** A piece of a job that several workers share, and what a worker says of its piece. */

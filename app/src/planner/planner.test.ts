@@ -39,6 +39,7 @@ const planOf = (...findings: Finding[]): Plan => ({
     ways: { ok: false, because: 'missing', paths: [] },
     power: { ok: false, because: 'missing', paths: [] },
     winters: { ok: false, because: 'missing', paths: [] },
+    recorded: { ok: false, because: 'missing', paths: [] },
     foresight: { ok: false, because: 'missing', paths: [] },
     powerHelps: { ok: false, because: 'missing', paths: [] },
     gridYear: { ok: false, because: 'missing', paths: [] },

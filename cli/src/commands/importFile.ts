@@ -1,24 +1,27 @@
 import { exitCodes, Refused } from '../exit.ts';
 import { readOptions } from '../options.ts';
 import { importDataSheet } from './importDataSheet.ts';
+import { importRecorded } from './importRecorded.ts';
 import { importWeather } from './importWeather.ts';
 
-const kinds = ['weather', 'datasheet'];
+const kinds = ['weather', 'recorded', 'datasheet'];
 
-/** `kneewall import KIND FILE --into PROJECT`: checks the whole file first; a refused one leaves everything as it was. */
+/** `kneewall import KIND FILE --into PROJECT`, several files of recorded years: checks the whole file first; a refused one leaves everything as it was. */
 export async function importFile(args: readonly string[]): Promise<number> {
   const { values, positionals } = readOptions(
     args,
     { into: { type: 'string' }, format: { type: 'string' }, unit: { type: 'string' } },
     2,
+    args[0] === 'recorded',
   );
-  const [kind = '', file = ''] = positionals;
+  const [kind = '', file = '', ...others] = positionals;
   if (!kinds.includes(kind))
     throw new Refused(`There is nothing to import called "${kind.slice(0, 40)}". There is: ${kinds.join(', ')}.`);
   const { into, format, unit } = values;
   if (into === undefined) throw new Refused('Say which project takes it: --into PROJECT.');
-  if (kind === 'weather' && unit !== undefined) throw new Refused('--unit is for a data sheet.');
+  if (kind !== 'datasheet' && unit !== undefined) throw new Refused('--unit is for a data sheet.');
   if (kind === 'datasheet' && format !== undefined) throw new Refused('--format is for weather.');
-  await (kind === 'weather' ? importWeather(file, into, format) : importDataSheet(file, into, unit));
+  if (kind === 'recorded') await importRecorded([file, ...others], into, format);
+  else await (kind === 'weather' ? importWeather(file, into, format) : importDataSheet(file, into, unit));
   return exitCodes.nothingFails;
 }

@@ -29,7 +29,7 @@ export async function importWeather(file: string, into: string, asked: string | 
   process.stdout.write(`${into} now uses ${read.value.name}: ${read.value.dryBulb.length} rows.${questions}\n`);
 }
 
-function formatOf(asked: string | undefined): WeatherFormat | undefined {
+export function formatOf(asked: string | undefined): WeatherFormat | undefined {
   if (asked === undefined) return undefined;
   const found = formats.find((f) => f === asked);
   if (!found)

@@ -2,15 +2,17 @@ import { houseYearKind, JobRefused, tableOfYear, type YearInputs, type YearTable
 import type { Project } from '@kneewall/project';
 import { exitCodes, Refused } from '../exit.ts';
 import { readOptions } from '../options.ts';
+import { recordedLines } from '../print/recorded.ts';
 import { painter } from '../print/text.ts';
 import { winterLines } from '../print/winters.ts';
 import { yearCsv, yearLines } from '../print/year.ts';
 import { readProject, writeWhole } from '../projectFile.ts';
+import { recordedOf } from '../recordedOf.ts';
 import { unitsOf } from '../units.ts';
 import { wantedJob } from '../wantedJob.ts';
 import { wintersOf } from '../wintersOf.ts';
 
-/** `kneewall year FILE [--json] [--csv OUT] [--step SECONDS] [--winters]`: the house through a year, with what it takes and left to itself; twenty winters on own power. */
+/** `kneewall year FILE [--json] [--csv OUT] [--step SECONDS] [--winters]`: the house through a year, with what it takes and left to itself; twenty winters on own power, and recorded ones. */
 export async function year(args: readonly string[]): Promise<number> {
   const { values, positionals } = readOptions(
     args,
@@ -33,13 +35,19 @@ export async function year(args: readonly string[]): Promise<number> {
   const units = unitsOf(values.units, project);
   const table = await runYear(project, file, step);
   const winters = values.winters ? await wintersOf(project, file) : undefined;
+  const recorded = values.winters ? await recordedOf(project, file) : undefined;
   if (values.csv !== undefined) await writeWhole(values.csv, yearCsv(table));
   if (values.json)
-    process.stdout.write(`${JSON.stringify({ schema: 1, step, ...table.answers, ...(winters ? { winters } : {}) })}\n`);
+    process.stdout.write(
+      `${JSON.stringify({ schema: 1, step, ...table.answers, ...(winters ? { winters } : {}), ...(recorded ? { recorded } : {}) })}\n`,
+    );
   else {
     const paint = painter(process.stdout.isTTY === true && process.env.NO_COLOR === undefined);
     const lines = yearLines(project, table.answers, units, paint);
-    const many = winters ? ['', ...winterLines(winters, units, paint)] : [];
+    const many = [
+      ...(winters ? ['', ...winterLines(winters, units, paint)] : []),
+      ...(recorded ? ['', ...recordedLines(recorded, units, paint)] : []),
+    ];
     const written = values.csv === undefined ? [] : ['', `Every hour is in ${values.csv}.`];
     process.stdout.write(`${[...lines, ...many, ...written].join('\n')}\n`);
   }

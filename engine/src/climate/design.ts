@@ -15,11 +15,13 @@ import type {
   DesignDay,
   DesignNight,
   Place,
+  RecordedWinters,
   WintersWeather,
   YearWeather,
 } from './result.ts';
 import { isWeatherYear } from './weather/weatherYear.ts';
-import { summariseYear, type YearSummary, yearJob } from './yearJob.ts';
+import { winterOf } from './winters/winterOf.ts';
+import { readingOf, summariseYear, type YearSummary, yearJob } from './yearJob.ts';
 
 type Site = ResolvedProject['site'];
 
@@ -52,6 +54,7 @@ export function design({ project: { site }, results }: TradeInput): ClimateResul
     facts: attempt(() => (file === undefined ? unresolved('missing', 'site.weather.blob') : required(file).facts)),
     year: attempt(() => yearOf(site, required(months), s)),
     winters: attempt(() => wintersOf(site, required(months), file, s)),
+    recorded: attempt(() => recordedOf(site, required(months))),
     workings: { 'climate/pressure': steps },
     wanted: wantedOf(site, file),
   };
@@ -87,6 +90,18 @@ function wintersOf(
   if (file === undefined) return { months, place: placeOf(site, s), seed };
   const { ties, place } = required(file);
   return { months, place, ties, seed };
+}
+
+/** The years that were measured, by name. An entry without a file is passed by. */
+function recordedOf(site: Site, months: readonly ClimateMonth[]): RecordedWinters {
+  const files = Object.entries(site.recorded).flatMap(([id, { blob, name }]) =>
+    blob === undefined
+      ? []
+      : [{ id, name: name ?? id, weather: { kind: 'file', blob, read: readingOf(site, id) } } as const],
+  );
+  if (files.length === 0) return unresolved('missing', 'site.recorded');
+  files.sort((a, b) => (a.name < b.name ? -1 : a.name > b.name ? 1 : 0) || (a.id < b.id ? -1 : 1));
+  return { months: winterOf(months), files };
 }
 
 const basisOf = (site: Site): ClimateBasis =>

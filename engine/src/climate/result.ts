@@ -116,6 +116,16 @@ export type WintersWeather = {
   readonly seed: number;
 };
 
+/** A year that was measured: its file beside the project and how it is read. */
+export type RecordedWinter = {
+  readonly id: string;
+  readonly name: string;
+  readonly weather: Extract<YearWeather, { kind: 'file' }>;
+};
+
+/** Years that were measured, and the months, 0 to 11, in their order in time, that are the place's winter. */
+export type RecordedWinters = { readonly months: readonly number[]; readonly files: readonly RecordedWinter[] };
+
 export type ClimateResult = ResultBase & {
   readonly basis: ClimateBasis;
   readonly latitude: Outcome<number>;
@@ -129,4 +139,5 @@ export type ClimateResult = ResultBase & {
   readonly facts: Outcome<YearFacts>;
   readonly year: Outcome<YearWeather>;
   readonly winters: Outcome<WintersWeather>;
+  readonly recorded: Outcome<RecordedWinters>;
 };

@@ -71,6 +71,11 @@ export const sources: Sources = {
       'Vector autoregression of daily warmth, clearness and wind, held against weather files within months; rare winters not validated',
     standing: 'project',
   },
+  'climate.recorded': {
+    title:
+      'Recorded years imported into the project; common practice, no source: a station within 50 km stands for the house',
+    standing: 'project',
+  },
   'climate.synthetic': {
     title:
       'Daily clearness by Bendt, Collares-Pereira & Rabl 1981, tied from day to day as in Graham, Hollands & Huget 1988',

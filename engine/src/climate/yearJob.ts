@@ -26,13 +26,24 @@ export const yearJobVersion = 4;
  * another year.
  */
 export function yearJob(site: ResolvedProject['site']): Job | undefined {
-  const { blob, format, columns } = site.weather;
+  const { blob, format } = site.weather;
   if (blob === undefined) return undefined;
-  const s = scenario();
-  const place = [site.latitude, site.longitude, site.elevation, site.timeZone].map((x) => s.maybe(x) ?? null);
-  const inputs = { blob, format: 'choice' in format ? format.choice : null, columns, place };
+  const inputs = { blob, ...readAs(site, format) };
   return makeJob(yearJobKind, yearJobVersion, inputs, 'short');
 }
+
+type Format = ResolvedProject['site']['weather']['format'];
+
+/** How a file is read: kind, columns of an hourly table, and the place of those that state none. */
+function readAs(site: ResolvedProject['site'], format: Format | undefined) {
+  const s = scenario();
+  const place = [site.latitude, site.longitude, site.elevation, site.timeZone].map((x) => s.maybe(x) ?? null);
+  return { format: format && 'choice' in format ? format.choice : null, columns: site.weather.columns, place };
+}
+
+/** How a recorded year is read, for keys. */
+export const readingOf = (site: ResolvedProject['site'], id: string): unknown =>
+  readAs(site, site.recorded[id]?.format);
 
 /** Everything the plan takes from a year. `tell` hears how far it is. */
 export function summariseYear(year: WeatherYear, tell: (done: number, total: number) => void = () => {}): YearSummary {

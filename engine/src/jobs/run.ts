@@ -24,6 +24,7 @@ import { unitYear } from '../coupling/season/unitYear.ts';
 import { type UnitYearInputs, unitYearKind, unitYearVersion } from '../coupling/season/unitYearJob.ts';
 import { compareWays } from '../coupling/ways/compareWays.ts';
 import { type WaysInputs, waysKind, waysVersion } from '../coupling/ways/waysJob.ts';
+import { recordedKind, recordedVersion } from '../coupling/winters/recordedJob.ts';
 import { wintersKind, wintersVersion } from '../coupling/winters/wintersJob.ts';
 import { type DaysInputs, daysJobKind, daysJobVersion, runDays } from '../loads/dynamic/daysJob.ts';
 import { studyKind, studyVersion, totalsKind, totalsVersion } from '../loads/dynamic/studyJob.ts';
@@ -100,6 +101,7 @@ const kinds: Readonly<Record<string, { readonly version: number; readonly run: R
   },
   [waysKind]: { version: waysVersion, run: throughYear<WaysInputs>(compareWays) },
   [wintersKind]: { version: wintersVersion, run: inOneGo(wintersKind) },
+  [recordedKind]: { version: recordedVersion, run: inOneGo(recordedKind) },
   [studyKind]: { version: studyVersion, run: inOneGo(studyKind) },
   [totalsKind]: { version: totalsVersion, run: inOneGo(totalsKind) },
   [powerHelpsKind]: { version: powerHelpsVersion, run: inOneGo(powerHelpsKind) },

@@ -3,6 +3,8 @@ import type { WeatherYear } from '../climate/weather/weatherYear.ts';
 import { helpsAnswers } from '../coupling/power/helps/helpsAnswers.ts';
 import { type PowerHelpsInputs, powerHelpsKind } from '../coupling/power/helps/helpsJob.ts';
 import { changesOf, helpsRows } from '../coupling/power/helps/helpsRows.ts';
+import { type RecordedInputs, recordedKind } from '../coupling/winters/recordedJob.ts';
+import { recordedAnswers, recordedRows } from '../coupling/winters/recordedRows.ts';
 import { winterRows } from '../coupling/winters/winterRows.ts';
 import { wintersAnswers } from '../coupling/winters/wintersAnswers.ts';
 import { type WintersInputs, wintersKind } from '../coupling/winters/wintersJob.ts';
@@ -72,6 +74,17 @@ export function splitOf(
       count: winters.count,
       rows: (from, to, tell) => winterRows(winters, from, to, tell),
       answers: (rows) => wintersAnswers(winters, rows),
+    };
+  }
+  if (kind === recordedKind) {
+    const recorded = inputs as RecordedInputs;
+    return {
+      count: recorded.recorded.files.length,
+      ready: () => {
+        for (const file of recorded.recorded.files) yearFor(file);
+      },
+      rows: (from, to, tell) => recordedRows(recorded, yearFor, from, to, tell),
+      answers: (rows) => recordedAnswers(recorded, rows),
     };
   }
   return undefined;

@@ -32,16 +32,26 @@ function breaksAt(helps: PowerHelps, days: number, wanted: number): Broken {
   return all.reduce<Broken>((a, b) => (b.share > a.share ? b : a), { share: least });
 }
 
+/** Promises that the battery does not keep even new, which ageing can break no more. */
+function brokenNew({ base }: PowerHelps, days: number, wanted: number): Record<string, number> {
+  return {
+    ...(base.cold > limits.cold ? { coldNew: 1 } : {}),
+    ...(base.generator > limits.generator ? { generatorNew: 1 } : {}),
+    ...(days < wanted ? { daysNew: 1 } : {}),
+  };
+}
+
 /** Years until an ageing battery breaks the first promise that it keeps new. */
 export function agedFinding({ life, inputs }: OffgridResult, view: PlanView): Found {
   const source = 'offgrid.fade';
   const { power, powerHelps } = view.season;
   const wanted = inputs.ok && inputs.value.generator ? 2 : 3;
-  const brokenIn = (helps: PowerHelps): Broken =>
-    breaksAt(helps, power.ok ? (power.value.darkDays[0]?.days ?? 0) : 0, wanted);
+  const days = power.ok ? (power.value.darkDays[0]?.days ?? 0) : 0;
+  const brokenIn = (helps: PowerHelps): Broken => breaksAt(helps, days, wanted);
   const broken = powerHelps.ok ? brokenIn(powerHelps.value) : undefined;
   const old = powerHelps.ok ? powerHelps.value.aged.find((a) => a.share === endShare) : undefined;
   const facts = {
+    ...(powerHelps.ok && power.ok ? brokenNew(powerHelps.value, days, wanted) : {}),
     ...(broken ? { share: broken.share, promise: broken.promise ?? 'none' } : {}),
     ...(old && powerHelps.ok
       ? { generator: old.year.generator * 3600, litres: old.year.litres, newLitres: powerHelps.value.base.litres }

@@ -13,7 +13,7 @@ export function controlWords(j: Judged, print: Printer): Words {
   return {
     what: none
       ? `Nothing of ${what} could be saved by cleverer control.`
-      : `A simple rule saves ${share(j, 'rule', print)} of ${what} with a good forecast of tomorrow’s sun, ${share(j, 'today', print)} if tomorrow is taken to be like today; a house that is always ${kelvins('less')} cooler saves ${share(j, 'cooler', print)}. No control, however clever, can save more than ${share(j, 'best', print)}.`,
+      : `A simple rule saves ${share(j, 'rule', print)} of ${what} with a good forecast of tomorrow’s sun, ${share(j, 'today', print)} if tomorrow is taken to be like today; a house that is always ${kelvins('less')} cooler saves ${share(j, 'cooler', print)}. No control, however clever, can save more than ${share(j, 'best', print)} with cells as cold as they are now.`,
     why: none
       ? 'Then only more sun, more battery or less heat would change it.'
       : `The last number is not a promise: it knows the whole year’s weather beforehand${fuel ? ' and never runs the generator at part load' : ''}. Battery${fuel ? ' and generator' : ''} run at the right hours alone would save ${share(j, 'timing', print)}; the rest is the house used as a store of heat.`,

@@ -8,6 +8,7 @@ import { type Found, found } from './draftOf.ts';
 import { generatorFindings } from './generatorFindings.ts';
 import { gridFindings } from './gridFindings.ts';
 import { helpFindings } from './helpFindings.ts';
+import { recordedFindings } from './recordedFindings.ts';
 import type { OffgridResult } from './result.ts';
 import { wintersFindings } from './wintersFindings.ts';
 
@@ -25,6 +26,7 @@ const ownFindings = (result: OffgridResult, view: PlanView): Found[] => [
   ...batteryFindings(result, view),
   ...helpFindings(result, view),
   ...wintersFindings(result, view),
+  ...recordedFindings(result, view),
   smarterControl(view),
 ];
 

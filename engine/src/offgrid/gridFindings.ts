@@ -1,3 +1,4 @@
+import type { RideThrough } from '../coupling/power/grid/rideThrough.ts';
 import { required, unresolved } from '../plan/outcome.ts';
 import type { PlanView } from '../plan/trade.ts';
 import { type Found, found } from './draftOf.ts';
@@ -35,16 +36,22 @@ function dearHours(view: PlanView): Found {
   });
 }
 
-/** Hours for which a full battery keeps the heat on in an outage that begins at the worst hour of the coldest day. */
+/** Hours for which a full battery keeps the heat on in an outage on the day of the year on which it is hardest. */
 function outageHeat(view: PlanView): Found {
   const source = 'grid.outage';
   const outage = view.season.gridYear.ok ? view.season.gridYear.value.outage : undefined;
   const of = { id: 'outage-heat', holdPoint: 'decide', consequence: 'harm', kind: 'time' } as const;
-  const facts = outage ? { ...outage, warm: outage.warm * 3600 } : {};
+  const facts = outage ? factsOf(outage) : {};
   return found({ ...of, limit: { min: 8 * 3600 }, source, facts }, (recorder) => {
     const { heat } = required(view.season.gridYear).outage ?? unresolved('missing', 'power.battery.energy');
     recorder.step('h', 'table', {}, heat, 'h', source);
     recorder.step('t', 'h * 3600', { h: heat }, heat * 3600, 's', source);
     return heat * 3600;
   });
+}
+
+/** What is said of an outage: of the day on which it is hardest, and of starts on all days. */
+function factsOf({ through, starts, warm, ...outage }: RideThrough): Record<string, number> {
+  const counts = Object.fromEntries(through.map((t) => [`through${t.hours}`, t.starts]));
+  return { ...outage, ...counts, starts, warm: warm * 3600 };
 }

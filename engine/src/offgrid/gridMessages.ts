@@ -10,8 +10,8 @@ export const sayGrid: Readonly<Record<string, Say>> = {
         : 'Ask for the tariff without hours and compare; seal and insulate first, for that takes off the dear hours too.',
   }),
   'outage-heat': (j, print) => ({
-    what: `If the grid fails on the coldest day (${print.quantity(fact(j, 'outdoor'), 'temperature')}) at ${Math.round(fact(j, 'hour'))}:00, a full battery keeps the heat on for ${print.inUnit(likely(j), 'time', 'h')}; the house falls below ${print.quantity(15, 'temperature')} after ${print.inUnit(fact(j, 'warm'), 'time', 'h')} and stands at ${print.quantity(fact(j, 'afterDay'), 'temperature')} a day on.`,
-    why: 'Outages come with storms and cold. Without sun, the household on what must not stop; the hardest hour of that day is the one told.',
+    what: `If the grid fails on the hardest day (${print.quantity(fact(j, 'outdoor'), 'temperature')}) at ${Math.round(fact(j, 'hour'))}:00, a full battery keeps the heat on for ${print.inUnit(likely(j), 'time', 'h')}; the house falls below ${print.quantity(15, 'temperature')} after ${print.inUnit(fact(j, 'warm'), 'time', 'h')} and stands at ${print.quantity(fact(j, 'afterDay'), 'temperature')} a day on. Of outages at that hour, one on each of ${fact(j, 'starts')} days, ${fact(j, 'through8')} keep the heat on for eight hours and ${fact(j, 'through24')} for a day.`,
+    why: 'Outages come with storms and cold. Without sun, the household on what must not stop; the hour is the hardest of the coldest day, and on all other days that hour is tried alone.',
     mend:
       j.status === 'ok'
         ? done

@@ -1,4 +1,5 @@
 import type { ChangeKind } from '../coupling/power/helps/change.ts';
+import type { Judged } from '../plan/judge.ts';
 import { done, electric, fact, gas, has, likely, litres, type Say } from './saying.ts';
 
 /** Each change as the end of "…, that is what would help": a thing to do. */
@@ -17,6 +18,16 @@ const doing: Readonly<Partial<Record<ChangeKind, string>>> = {
   panes: 'second panes',
   ducts: 'sealing the ducts',
 };
+
+/** What it does not keep even new: said, since no age is told for it. */
+function notKept(j: Judged): string {
+  const said = [
+    ...(has(j, 'coldNew') ? ['the house is cold for more than a day a year'] : []),
+    ...(has(j, 'daysNew') ? ['it does not carry the darkest days'] : []),
+    ...(has(j, 'generatorNew') ? ['the generator runs for more than 500 hours a year'] : []),
+  ];
+  return said.length === 0 ? '' : ` Even new, ${said.join(', and ')}: that only grows worse.`;
+}
 
 const broken: Readonly<Record<string, string>> = {
   cold: 'the house is cold for more than a day a year',
@@ -45,7 +56,7 @@ export const sayHelps: Readonly<Record<string, Say>> = {
         : 'Look at both side by side on the own-power screen, with what the makers’ sheets leave open, before you order.',
   }),
   'aged-battery': (j, print) => ({
-    what: `After ${print.value(j)} years the battery holds ${print.inUnit(fact(j, 'share'), 'fraction', '%')} of what it did, and ${broken[String(j.facts?.promise)] ?? broken.none}.${has(j, 'litres') ? ` At four fifths the year takes ${litres(print, fact(j, 'litres'))} of fuel in place of ${litres(print, fact(j, 'newLitres'))}.` : ''}`,
+    what: `After ${print.value(j)} years the battery holds ${print.inUnit(fact(j, 'share'), 'fraction', '%')} of what it did, and ${broken[String(j.facts?.promise)] ?? broken.none}.${notKept(j)}${has(j, 'litres') ? ` At four fifths the year takes ${litres(print, fact(j, 'litres'))} of fuel in place of ${litres(print, fact(j, 'newLitres'))}.` : ''}`,
     why: 'A battery fades by age and by use, whatever its paper says; warmth hastens the one, deep cycles the other. How fast is known only as a range.',
     mend:
       likely(j) >= 10

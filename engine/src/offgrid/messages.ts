@@ -19,7 +19,7 @@ const clock = (hour: number): string => {
 const heldWords = (j: Judged, print: Printer): string => {
   if (fact(j, 'hours') === 0) return 'The unit is never held back.';
   const held = `The unit is held back for ${print.inUnit(fact(j, 'hours') * 3600, 'time', 'h')} and lacks ${print.inUnit(fact(j, 'missing'), 'energy', 'kWh')} of heat; `;
-  const stove = `the stove burns for ${print.inUnit(fact(j, 'burning') * 3600, 'time', 'h')} and gives ${print.inUnit(fact(j, 'stove'), 'energy', 'kWh')} of it; `;
+  const stove = `the stove burns for ${print.inUnit(fact(j, 'burning') * 3600, 'time', 'h')} and gives ${print.inUnit(fact(j, 'stove'), 'energy', 'kWh')} of it, fed as its room asks, at night too; `;
   const lowest = `the room with the thermostat falls to ${print.quantity(fact(j, 'lowest'), 'temperature')}.`;
   return `${held}${fact(j, 'burning') > 0 ? stove : ''}${lowest}`;
 };

@@ -60,6 +60,11 @@ export const sources: Sources = {
       'Common practice, no source: the crankcase heater runs while the unit rests below 10 °C, the pan’s while it heats below 2 °C',
     standing: 'common practice',
   },
+  'offgrid.fire': {
+    title:
+      'Common practice, no source: a fire is fed as its room asks, to half a degree below what is wanted; nobody has the unit cool within a day of a fire',
+    standing: 'common practice',
+  },
   'offgrid.household': {
     title: 'Common practice, no source: household use by hour, a small morning and a larger evening peak',
     standing: 'common practice',
@@ -91,6 +96,11 @@ export const sources: Sources = {
   'offgrid.winters': {
     title:
       'Common practice, no source: in no more than one winter of ten a day without heat, or a week if the engine does not start',
+    standing: 'common practice',
+  },
+  'offgrid.recorded': {
+    title:
+      'Common practice, no source: in no more than one recorded winter of ten a day without heat, or a week if the engine does not start',
     standing: 'common practice',
   },
   'offgrid.standing': {

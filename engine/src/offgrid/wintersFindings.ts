@@ -6,8 +6,8 @@ import { type Found, found } from './draftOf.ts';
 import type { OffgridResult } from './result.ts';
 
 /** Hours without heat that a winter may have: a day with the generator, a week without it. Source: `offgrid.winters`. */
-const hoursMost = 24;
-const hoursAlone = 7 * 24;
+export const hoursMost = 24;
+export const hoursAlone = 7 * 24;
 /** Winters of twenty that may pass them: one in ten. */
 const wintersMost = 2;
 
@@ -58,7 +58,7 @@ const heat = (view: PlanView): Found =>
   often(view, 'winters-heat', 'cold', hoursMost, ['lowest', 'anyway', 'longestDark', 'survivedDark']);
 
 const alone = (view: PlanView): Found =>
-  often(view, 'winters-alone', 'aloneCold', hoursAlone, ['aloneLowest', 'longestDark', 'survivedDark']);
+  often(view, 'winters-alone', 'aloneCold', hoursAlone, ['aloneLowest', 'stove', 'longestDark', 'survivedDark']);
 
 /** Hours of the generator, and fuel, that one winter in ten reaches. */
 function fuel(view: PlanView): Found {

@@ -1,6 +1,7 @@
 import type { Judged, Words } from '../plan/judge.ts';
 import type { Printer } from '../plan/printer.ts';
 import { unknownWords } from '../plan/unknownWords.ts';
+import { aboutRecorded, sayRecorded } from './recordedWords.ts';
 
 type Say = (j: Judged, print: Printer) => Words;
 
@@ -28,7 +29,14 @@ const gas =
 const spells = (j: Judged): string =>
   `In the middle winter sun gives less than half of what is drawn for up to ${Math.round(fact(j, 'longestDark'))} days on end, in one of ten for ${Math.round(fact(j, 'longestDarkTenth'))}; without a generator the longest such spell got through without want is ${days(fact(j, 'survivedDark'))}.`;
 
+/** What that asks of whoever feeds the fire. */
+const fed = (j: Judged, print: Printer): string =>
+  fact(j, 'stove') === 0
+    ? ''
+    : ` That is with the stove burning for ${hours(fact(j, 'stove') * 3600, print)} of the middle winter, fed as its room asks, at night too.`;
+
 const say: Readonly<Record<string, Say>> = {
+  ...sayRecorded,
   'winters-heat': (j, print) => ({
     what: `In ${inWinters(j)} power leaves the house more than ${print.quantity(3, 'temperature-difference')} too cold for more than ${hours(fact(j, 'most'), print)}: for ${hours(fact(j, 'cold') * 3600, print)} in the middle winter, ${hours(fact(j, 'coldTenth') * 3600, print)} in one of ten, down to ${print.quantity(fact(j, 'lowestTenth'), 'temperature')}. ${spells(j)}${fact(j, 'anywayTenth') > 0 ? ` In one winter of ten the unit is too small for ${hours(fact(j, 'anywayTenth') * 3600, print)} with all the power it could take.` : ''}`,
     why: `Pipes freeze in the one winter that one ordinary year does not show. ${made}`,
@@ -39,7 +47,7 @@ const say: Readonly<Record<string, Say>> = {
     caution: stove,
   }),
   'winters-alone': (j, print) => ({
-    what: `If the generator never starts, in ${inWinters(j)} the house is too cold for want of power for more than a week: for ${hours(fact(j, 'aloneCold') * 3600, print)} in the middle winter, ${hours(fact(j, 'aloneColdTenth') * 3600, print)} in one of ten, down to ${print.quantity(fact(j, 'aloneLowestTenth'), 'temperature')}.`,
+    what: `If the generator never starts, in ${inWinters(j)} the house is too cold for want of power for more than a week: for ${hours(fact(j, 'aloneCold') * 3600, print)} in the middle winter, ${hours(fact(j, 'aloneColdTenth') * 3600, print)} in one of ten, down to ${print.quantity(fact(j, 'aloneLowestTenth'), 'temperature')}.${fed(j, print)}`,
     why: `That much hangs on one engine and its fuel. ${made}`,
     mend:
       j.status === 'ok'
@@ -68,6 +76,7 @@ const say: Readonly<Record<string, Say>> = {
 };
 
 const about: Readonly<Record<string, string>> = {
+  ...aboutRecorded,
   'winters-heat': 'in how many of 20 winters power leaves the house cold',
   'winters-alone': 'in how many of 20 winters the house is cold if the generator does not start',
   'winters-fuel': 'what fuel one winter in ten asks',
@@ -83,6 +92,6 @@ export function wintersWords(j: Judged, print: Printer): Words | undefined {
   if (j.because !== 'pending') return words;
   return {
     ...words,
-    mend: 'Work out the twenty winters with the button on the page of own power, or with `kneewall check --long`. It takes some minutes.',
+    mend: `Work out the ${j.id in sayRecorded ? 'recorded' : 'twenty'} winters with the button on the page of own power, or with \`kneewall check --long\`. It takes some minutes.`,
   };
 }

@@ -31,7 +31,8 @@ export type ProblemCode =
   | 'impossible-value'
   | 'wrong-unit'
   | 'time-slip'
-  | 'elevation-mismatch';
+  | 'elevation-mismatch'
+  | 'other-place';
 
 /**
  * One thing wrong with what was given, as data. `refused`: nothing was taken. `ask`: it was kept and the person

@@ -55,6 +55,16 @@ export const kinds = {
     units: [u('K', '°C|C|degC|C°', 1), u('°F', 'F|F°|degF', fahrenheit)],
     shown: shown('°F', 0.1, 'K', 0.1),
   },
+  'degree-hours': {
+    unit: 'K h',
+    units: [
+      u('K h', 'K·h|°C h', 1),
+      u('°F h', '°F·h|F h', fahrenheit),
+      u('K days', 'K d', 24),
+      u('°F days', 'F days', 24 * fahrenheit),
+    ],
+    shown: shown('°F h', 1, 'K h', 1),
+  },
   length: {
     unit: 'm',
     units: [

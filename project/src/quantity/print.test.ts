@@ -15,6 +15,8 @@ describe('numbers as a person reads them', () => {
     [-17, 'temperature', 'us', '1.4 °F'],
     [0.4567, 'fraction', 'si', '46%'],
     [-0, 'temperature', 'si', '0 °C'],
+    [500, 'degree-hours', 'si', '500 K h'],
+    [500, 'degree-hours', 'us', '900 °F h'],
     [3.3461, 'r-value', 'us', 'R-19'],
     [1.057, 'r-value', 'si', '1.06 m²K/W'],
   ])('%d %s in %s', (value, kind, system, text) => {

@@ -249,7 +249,7 @@ const stove = group(
   {
     heat: quantity('power', {
       label: 'Heat it gives, burning',
-      help: 'A wood stove or another heater that runs without electricity, in the room with the thermostat.',
+      help: 'A wood stove or another heater that runs without electricity, in the room with the thermostat: what it gives at its most. It is fed as the room asks.',
       neededBy: [],
       plausible: { min: 500, max: 20_000 },
       possible: { min: 0 },

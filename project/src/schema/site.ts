@@ -3,6 +3,18 @@ import { blob, choice, group, map, quantity, text } from './field.ts';
 const weatherColumn = (label: string) =>
   group({ name: text({ label: 'Column' }), unit: text({ label: 'Unit in the file' }) }, { label });
 
+const weatherFormat = () =>
+  choice(
+    {
+      tmy3: 'TMY3 typical year (CSV)',
+      psm3: 'NSRDB PSM year (CSV)',
+      'pvgis-csv': 'PVGIS typical year (CSV)',
+      'pvgis-json': 'PVGIS typical year (JSON)',
+      hourly: 'Hourly table (CSV) with named columns',
+    },
+    { label: 'Kind of file', default: 'hourly' },
+  );
+
 /** Where the house stands and what weather it meets. */
 export const site = group(
   {
@@ -116,16 +128,7 @@ export const site = group(
       {
         blob: blob({ label: 'File' }),
         name: text({ label: 'Name of the file' }),
-        format: choice(
-          {
-            tmy3: 'TMY3 typical year (CSV)',
-            psm3: 'NSRDB PSM year (CSV)',
-            'pvgis-csv': 'PVGIS typical year (CSV)',
-            'pvgis-json': 'PVGIS typical year (JSON)',
-            hourly: 'Hourly table (CSV) with named columns',
-          },
-          { label: 'Kind of file', default: 'hourly' },
-        ),
+        format: weatherFormat(),
         columns: group(
           {
             dryBulb: weatherColumn('Air temperature'),
@@ -144,6 +147,18 @@ export const site = group(
       {
         label: 'Weather file',
         help: 'Import a typical year; until then the climate is assumed from the answers above.',
+      },
+    ),
+    recorded: map(
+      {
+        blob: blob({ label: 'File' }),
+        name: text({ label: 'Name of the file' }),
+        format: weatherFormat(),
+      },
+      {
+        label: 'Recorded years',
+        one: 'Recorded year',
+        help: 'Years that were measured near the house, one file each: own power is then run through their winters. Hourly tables have the columns of the weather file.',
       },
     ),
     normals: map(

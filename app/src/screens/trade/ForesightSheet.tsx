@@ -41,9 +41,10 @@ function Told({ year }: { year: Foresight }) {
         {fuel && 'burn fuel as an engine at full load does, '}and may let the house be{' '}
         <Quantity value={year.band.warmer} kind="temperature-difference" /> warmer or{' '}
         <Quantity value={year.band.cooler} kind="temperature-difference" /> cooler than you want. Cells are as cold as
-        in the year as it is set up. Found by a linear programme and proved by our own check of its answer. In it the
-        house is air and one mass whose warmth fades in {Math.round(year.house.fades)} hours; where the house itself
-        strays by <Quantity value={year.house.stray} kind="temperature-difference" significant={2} />, that misses it by{' '}
+        in the year as it is set up; what warmer cells would do, “What would help” says. Found by a linear programme and
+        proved by our own check of its answer. In it the house is air and one mass whose warmth fades in{' '}
+        {Math.round(year.house.fades)} hours; where the house itself strays by{' '}
+        <Quantity value={year.house.stray} kind="temperature-difference" significant={2} />, that misses it by{' '}
         <Quantity value={year.house.missed} kind="temperature-difference" significant={2} />. No stove is lit in any of
         them.
       </p>
@@ -118,7 +119,7 @@ function Ways({ year }: { year: Foresight }) {
                 {fuel ? (
                   <Quantity value={way.litres / 1000} kind="volume" significant={3} />
                 ) : (
-                  `${Math.round(way.cold)} K h`
+                  <Quantity value={way.cold} kind="degree-hours" />
                 )}
               </td>
               <td>{way.id === 'as-set' ? '' : <Quantity value={savedBy(year, way.id)} kind="fraction" />}</td>

@@ -108,8 +108,12 @@ function Outage({ outage }: { outage: NonNullable<GridYear['outage']> }) {
       </p>
       <ul className="asides">
         <li>
-          It is tried on the coldest day of the year, of <Quantity value={outage.outdoor} kind="temperature" /> on
-          average; the hardest start is at {Math.round(outage.hour)}:00.
+          That is the hardest day, of <Quantity value={outage.outdoor} kind="temperature" /> on average, from{' '}
+          {Math.round(outage.hour)}:00 on: the hardest hour of the coldest day, tried on every other day too.
+        </li>
+        <li>
+          Of {outage.starts} starts, one a day,{' '}
+          {outage.through.map((t) => `${t.starts} keep the heat on for ${t.hours} hours`).join(', ')}.
         </li>
         <li>
           The room with the thermostat falls below <Quantity value={15} kind="temperature" />{' '}

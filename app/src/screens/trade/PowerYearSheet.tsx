@@ -84,7 +84,7 @@ function Coldness({ held }: { held: HeldBack }) {
       {held.burning > 0 && (
         <>
           , with the stove burning for {Math.round(held.burning)} hours and giving{' '}
-          <Quantity value={held.stove} kind="energy" significant={2} />
+          <Quantity value={held.stove} kind="energy" significant={2} />, fed as its room asks, at night too
         </>
       )}
       .

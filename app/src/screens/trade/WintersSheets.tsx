@@ -7,6 +7,7 @@ import { Quantity } from '../../quantity/Quantity.tsx';
 import { JobOffer } from './JobOffer.tsx';
 import { OutcomeOr } from './OutcomeOr.tsx';
 import { PowerSizesTable } from './PowerSizesTable.tsx';
+import { RecordedSheet } from './RecordedSheet.tsx';
 import { SizeLines } from './SizeLines.tsx';
 
 /** House, unit and power through twenty winters: how often it fails, and what other sizes would do. */
@@ -27,6 +28,7 @@ export function WintersSheets({ season }: { season: Plan['season'] }) {
           </OutcomeOr>
         )}
       </Sheet>
+      <RecordedSheet season={season} />
       <Sheet title="Other sizes">
         {winters.ok ? (
           <Sizes winters={winters.value} />

@@ -33,7 +33,7 @@ export function YearFactsSheet({ facts }: { facts: Facts }) {
           run of days with less than half of their month’s sun is {facts.longestDull}.
         </li>
         <li>
-          {Math.round(facts.degreeDays.heating)} K days of heating and {Math.round(facts.degreeDays.cooling)} of
+          <DegreeDays of={facts.degreeDays.heating} /> of heating and <DegreeDays of={facts.degreeDays.cooling} /> of
           cooling, about <Quantity value={degreeDayBase} kind="temperature" />.
         </li>
         <li>
@@ -44,3 +44,7 @@ export function YearFactsSheet({ facts }: { facts: Facts }) {
     </Sheet>
   );
 }
+
+const DegreeDays = ({ of }: { of: number }) => (
+  <Quantity value={24 * of} kind="degree-hours" unit={{ us: '°F days', si: 'K days' }} />
+);

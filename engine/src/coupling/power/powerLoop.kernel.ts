@@ -34,10 +34,10 @@ export type PowerLoop = {
   readonly limited: boolean;
   /** 1 once the house has gone another way than with all the power it wants. */
   readonly parted: Uint8Array;
-  /** W of a stove while it burns, 0 for none, K too cold at which it is lit, and whether it burns. */
+  /** W of a stove burning at its most, 0 for none; K too cold at which it is lit; whether it burns, and steps since it did. */
   readonly stove: number;
   readonly lightBelow: number;
-  readonly burns: Uint8Array;
+  readonly burns: Uint32Array;
   /** Whether the battery stands in a heated room. */
   readonly inside: boolean;
   /** °C wanted by step of the day, and K by which each step of the year is warmer than that. */
@@ -76,8 +76,17 @@ const crankcaseBelow = 10;
 const panBelow = 2;
 /** Share of what a unit could give above which it is not held back. */
 const nearly = 0.999;
-/** K below what is wanted at which a stove is let go out. */
+/** K below what is wanted that a fire is fed for: the unit carries the rest where it can. Source: `offgrid.fire` (common practice). */
 const nearlyWarm = 0.5;
+/** Hours after a fire for which nobody has the unit cool. Source: `offgrid.fire` (common practice). */
+const noCoolingFor = 24;
+/** °C at which a stove that does not burn is aimed. */
+const unlit = -1e9;
+/** Places in what is known of the fire. */
+const burning = 0;
+const since = 1;
+/** Steps since a fire that never was. */
+export const noFireYet = 1e6;
 
 /** W beside compressor and fan, by what the unit did the step before. */
 function standingAt(loop: PowerLoop, step: number): number {
@@ -93,13 +102,23 @@ function standingAt(loop: PowerLoop, step: number): number {
 const tooCold = ({ layout, state, wanted }: PowerLoop, step: number): number =>
   wanted[step % layout.stepsPerDay]! - state.t[layout.control.sensor[0]!]!;
 
-/** Lights the stove where it is too cold, and lets it burn until it is nearly warm: never where the unit has its power. */
+/**
+ * Lights the stove where it is too cold, never where the unit has its power, and lets it go out once its room asks nothing
+ * of it. While it burns it is fed as the room asks, up to its most.
+ */
 function tendStove(loop: PowerLoop, step: number, row: number): void {
-  const { burns, layout, state } = loop;
-  const lacks = tooCold(loop, step);
-  burns[0] = loop.limited && (lacks > loop.lightBelow || (burns[0] === 1 && lacks > nearlyWarm)) ? 1 : 0;
-  limitSystem(layout, state, 1, row, burns[0] === 1 ? loop.stove : 0, 0);
+  const { burns, layout, state, wanted, limited } = loop;
+  const slot = step % layout.stepsPerDay;
+  const needed = burns[burning] === 1 ? state.heat[1]! > 0 : tooCold(loop, step) > loop.lightBelow;
+  burns[burning] = limited && needed ? 1 : 0;
+  burns[since] = burns[burning] === 1 ? 0 : Math.min(noFireYet, burns[since]! + 1);
+  aimHeat(layout, 1, slot, burns[burning] === 1 ? wanted[slot]! - nearlyWarm : unlit);
+  limitSystem(layout, state, 1, row, burns[burning] === 1 ? loop.stove : 0, 0);
 }
+
+/** Whether the unit stays on heating: while a fire burns, and for a day after it. */
+const afterFire = ({ burns, stove }: PowerLoop, hours: number): boolean =>
+  stove > 0 && burns[since]! * hours < noCoolingFor;
 
 /** W that the unit draws for what it gives in the step just done. */
 function drawn(loop: PowerLoop, row: number): number {
@@ -141,11 +160,12 @@ function stepTogether(loop: PowerLoop, step: number, record: PowerRecord | undef
     const full = cooling.length > 0 ? cooling[cooling.length - 1]!.capacity : 0;
     if (full > 0) cold *= Math.min(1, outputFor(cooling, hand) / full);
   }
-  limitSystem(layout, state, 0, row, heat, cold);
   if (loop.stove > 0) tendStove(loop, step, row);
+  if (afterFire(loop, hours)) cold = 0;
+  limitSystem(layout, state, 0, row, heat, cold);
   stepBuilding(layout, state, weather, step);
   const less = (heat < all && wantsMore(state, 0)) || (cold < able.sensible[row]! && wantsMoreCold(state, 0));
-  if (less || loop.burns[0] === 1) loop.parted[0] = 1;
+  if (less || loop.burns[burning] === 1) loop.parted[0] = 1;
   const unit = drawn(loop, row);
   const room = state.t[layout.control.sensor[0]!]!;
   const ambient = loop.inside ? room : weather.outdoor[step]!;

@@ -1,14 +1,14 @@
 import type { WeatherYear } from '../../climate/weather/weatherYear.ts';
 import { startZones } from '../../loads/dynamic/designDays.ts';
-import { giveAll, type KeptWalls, type System, startState } from '../../physics/building/index.ts';
+import { type KeptWalls, type System, startState } from '../../physics/building/index.ts';
 import { powerSlots, startPower } from '../../physics/power/index.ts';
 import { type KeptSun, keptColumn } from '../../physics/sun/index.ts';
 import { thermostatRoom } from '../ducted/ductworks.ts';
 import { houseWeather, type YearWeatherSteps } from '../houseYear/run.ts';
 import type { UnitRows } from '../season/unitPower.ts';
 import { unitLayout, unitRows } from '../season/unitYear.ts';
-import { emptyRecord } from './emptyRecord.ts';
-import { type PowerLoop, type PowerRecord, runTogether } from './powerLoop.kernel.ts';
+import { type Outages, outagesFrom } from './outages.ts';
+import { noFireYet, type PowerLoop, type PowerRecord } from './powerLoop.kernel.ts';
 import type { PowerYearInputs } from './powerYearJob.ts';
 import type { SetPointRule } from './setPointRule.kernel.ts';
 import { sharedRuns } from './sharedRuns.ts';
@@ -45,15 +45,6 @@ export type RunWith = {
 
 export type PowerRuns = (way: PowerWay, tell: (done: number) => void, given?: RunWith) => PowerRun;
 
-/** Power gone at a step from a full battery, in a house that had all it wanted until then; the steps after it. */
-export type OutageCourse = {
-  readonly held: readonly number[];
-  readonly room: readonly number[];
-  readonly hours: number;
-};
-
-type Outage = (from: number, length: number) => OutageCourse;
-
 /** What runs are made of: how many steps they have, what the unit can do, °C wanted by step of the day. */
 export type ReadyRuns = {
   readonly steps: number;
@@ -62,21 +53,10 @@ export type ReadyRuns = {
   /** W that the sun could give at the bus, by step. */
   readonly sun: Float64Array;
   readonly run: PowerRuns;
-  readonly outage: Outage;
-};
+} & Outages;
 
 /** What of a year is run: so many days from one of its days, 0 to 364, on, round the year's end. */
 export type Span = { readonly firstDay: number; readonly days: number };
-
-function courseOf(
-  record: PowerRecord,
-  from: number,
-  length: number,
-  { count, stepSeconds }: YearWeatherSteps['steps'],
-): OutageCourse {
-  const taken = (x: ArrayLike<number>): number[] => Array.from({ length }, (_, i) => x[(from + i) % count] ?? 0);
-  return { held: taken(record.held), room: taken(record.room), hours: stepSeconds / 3600 };
-}
 
 /** What all weather of a place has in common: where its sun stands, and its house's walls worked out. */
 export type Kept = { readonly sun: KeptSun; readonly walls: KeptWalls };
@@ -130,7 +110,7 @@ export function powerRuns(
   const wanted = layout.control.heatTo.slice(0, perDay);
   const fresh = (way: PowerWay, { raised, rule }: RunWith = {}): PowerLoop => {
     const system = systemOf(power, way !== 'without-generator');
-    const loop: PowerLoop = {
+    return {
       layout,
       state: startState(layout, {
         inside: house.wanted.heating,
@@ -150,7 +130,7 @@ export function powerRuns(
       before: power.household.shedFirst === 'heat' ? 1 : power.household.essential,
       stove: power.stove?.heat ?? 0,
       lightBelow: power.stove?.lightBelow ?? 0,
-      burns: new Uint8Array(1),
+      burns: Uint32Array.of(0, noFireYet),
       limited: way !== 'unlimited',
       parted: new Uint8Array(1),
       inside,
@@ -158,9 +138,6 @@ export function powerRuns(
       raised: raised ?? new Float64Array(steps.count),
       rule,
     };
-    // A stove has no thermostat: it gives what its fire gives, from the first step on.
-    if (power.stove) giveAll(loop.state, 1);
-    return loop;
   };
   const run = sharedRuns(fresh, { from, days, perDay, settling }, (record) => ({
     record,
@@ -168,28 +145,18 @@ export function powerRuns(
     sun,
     hours: steps.stepSeconds / 3600,
   }));
-  const outage: Outage = (at, length) => {
-    const record = emptyRecord(steps.count);
-    const before = fresh('unlimited');
-    runTogether(before, at - settling * perDay + steps.count, settling * perDay);
-    const warmth = inside ? house.wanted.heating : (steps.outdoor[at] ?? outside);
-    runTogether({ ...before, limited: true, power: startPower(before.system, 1, warmth) }, at, length, record);
-    return courseOf(record, at, length, steps);
-  };
-  return { steps: days * perDay, able, wanted, sun, run, outage };
+  const warmth = (at: number): number => (inside ? house.wanted.heating : (steps.outdoor[at % steps.count] ?? outside));
+  return { steps: days * perDay, able, wanted, sun, run, ...outagesFrom({ fresh, steps, perDay, settling, warmth }) };
 }
 
-/** °C no room reaches: a fire does not stop at a set point. */
-const never = 80;
-
-/** A stove in the room with the thermostat, cold until it is lit. */
+/** A stove in the room with the thermostat, aimed and cold until it is lit: each step says where to. */
 const stoveOf = (house: PowerYearInputs['house'], rows: number): System => {
   const room = thermostatRoom(house);
   return {
     id: 'stove',
     sensor: room,
     shares: { [room]: 1 },
-    heatTo: Array.from({ length: 24 }, () => [never, never] as const),
+    heatTo: Array.from({ length: 24 }, () => [0, 0] as const),
     coolTo: Array.from({ length: 24 }, () => null),
     heatMost: new Float64Array(rows),
   };

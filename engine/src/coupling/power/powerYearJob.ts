@@ -9,7 +9,7 @@ export type StandingDraw = { readonly standby: number; readonly crankcase: numbe
 export type PowerYearInputs = UnitYearInputs & { readonly power: PowerInputs; readonly standing: StandingDraw };
 
 export const powerYearKind = 'coupling/power-year';
-export const powerYearVersion = 2;
+export const powerYearVersion = 3;
 
 export const powerYearJob = (inputs: PowerYearInputs, kept?: PlainParts): Job =>
   makeJob(powerYearKind, powerYearVersion, inputs, 'short', kept);

@@ -20,6 +20,8 @@ import type { PowerYear } from '../power/powerAnswers.ts';
 import { type PowerYearInputs, powerYearJob } from '../power/powerYearJob.ts';
 import type { Ways } from '../ways/compareWays.ts';
 import { waysJob } from '../ways/waysJob.ts';
+import { recordedJob } from '../winters/recordedJob.ts';
+import type { Recorded } from '../winters/recordedRows.ts';
 import type { Winters } from '../winters/wintersAnswers.ts';
 import { wintersCount, wintersJob, wintersStep } from '../winters/wintersJob.ts';
 import { standingDraw } from './standingDraw.ts';
@@ -37,6 +39,8 @@ export type Season = {
   readonly power: Outcome<PowerYear>;
   /** The same through many winters. */
   readonly winters: Outcome<Winters>;
+  /** And through winters that were measured, where their files are given. */
+  readonly recorded: Outcome<Recorded>;
   /** What other control could save there; asked for by whoever wants to know. */
   readonly foresight: Outcome<Foresight>;
   /** What changes to house, unit and power would do to that year. */
@@ -54,6 +58,7 @@ export const noSeasonJobs: SeasonJobs = {
   ways: unknown,
   power: unknown,
   winters: unknown,
+  recorded: unknown,
   foresight: unknown,
   powerHelps: unknown,
   gridYear: unknown,
@@ -106,6 +111,11 @@ export function seasonJobs(
       const winters = required(known(climate).winters);
       return wintersJob({ ...rest, ...required(own), winters, step: wintersStep, count: wintersCount }, kept);
     }),
+    recorded: attempt(() => {
+      const { weather: _one, ...rest } = required(unit);
+      const recorded = required(known(climate).recorded);
+      return recordedJob({ ...rest, ...required(own), recorded, step: wintersStep }, kept);
+    }),
     power: attempt(() => powerYearJob(required(powered), kept)),
     foresight: attempt(() => foresightJob(required(powered), kept)),
     powerHelps: attempt(() => {
@@ -151,6 +161,7 @@ export function seasonFrom(jobs: SeasonJobs, results: Results): { readonly seaso
       ways: told<Ways>(jobs.ways),
       power: told<PowerYear>(jobs.power),
       winters: told<Winters>(jobs.winters),
+      recorded: told<Recorded>(jobs.recorded),
       foresight: foresight.ok ? foresight.value : foresight,
       powerHelps: told<PowerHelps>(jobs.powerHelps),
       gridYear: told<GridYear>(jobs.gridYear),

@@ -1,9 +1,11 @@
-import { type WinterMaker, winterMaker } from '../../climate/winters/winterYear.ts';
+import type { WeatherYear } from '../../climate/weather/weatherYear.ts';
+import { winterMaker } from '../../climate/winters/winterYear.ts';
 import { coldMornings } from '../power/coldMornings.ts';
 import { darkSpells } from '../power/darkSpells.ts';
 import { generatorYear } from '../power/generatorYear.ts';
 import { heldBack } from '../power/powerAnswers.ts';
-import { type Kept, nothingKept, type PowerRun, powerRuns, prepare } from '../power/powerRun.ts';
+import { type Kept, nothingKept, type PowerRun, powerRuns, prepare, type Span } from '../power/powerRun.ts';
+import type { PowerYearInputs } from '../power/powerYearJob.ts';
 import { runInTime } from './runInTime.ts';
 import { replayedHours } from './sizesGrid.ts';
 import type { WintersInputs } from './wintersJob.ts';
@@ -38,20 +40,25 @@ export function winterRows(
   const maker = winterMaker(inputs.winters);
   const kept = nothingKept();
   return Array.from({ length: to - from }, (_, i) => {
-    const row = winterRow(inputs, maker, from + i, kept);
+    const { winter, unlimited } = winterOn(inputs, maker.year(from + i), maker, kept);
     tell(i + 1);
-    return row;
+    return [...columns.map((name) => winter[name]), ...replayedHours(inputs.power, unlimited)];
   });
 }
 
-function winterRow(inputs: WintersInputs, maker: WinterMaker, n: number, kept: Kept): number[] {
+/** One winter in numbers, and its run with all the power the house would take. */
+export function winterOn(
+  inputs: Omit<PowerYearInputs, 'weather'>,
+  year: WeatherYear,
+  span: Span,
+  kept: Kept,
+): { readonly winter: Winter; readonly unlimited: PowerRun } {
   const { power } = inputs;
-  const year = maker.year(n);
-  const { run } = powerRuns(inputs, year, { span: maker, prepared: prepare(inputs, year, kept) });
+  const { run } = powerRuns(inputs, year, { span, prepared: prepare(inputs, year, kept) });
   const through = (way: Parameters<typeof run>[0]): PowerRun =>
     runInTime(
       run(way, () => {}),
-      maker,
+      span,
     );
   const asSet = through('with-generator');
   const unlimited = through('unlimited');
@@ -78,7 +85,7 @@ function winterRow(inputs: WintersInputs, maker: WinterMaker, n: number, kept: K
     outdoor: sum(unlimited.weather.steps.outdoor) / unlimited.weather.steps.outdoor.length,
     residual: Math.max(asSet.record.residual[0] ?? 0, alone.record.residual[0] ?? 0),
   };
-  return [...columns.map((name) => winter[name]), ...replayedHours(power, unlimited)];
+  return { winter, unlimited };
 }
 
 /** K too cold from which an hour counts as without heat. */

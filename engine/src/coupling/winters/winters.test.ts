@@ -20,7 +20,10 @@ beforeAll(async () => {
   const wanted = evaluate(await loadProject('tern-ledge'), {}).wanted.find((j) => j.kind === 'coupling/winters');
   if (!wanted) throw new Error('the winters are wanted');
   job = wanted;
-  few = { ...job, inputs: { ...(job.inputs as WintersInputs), count: 3 } };
+  // Without the stove of the demo, which keeps the house warm without the engine.
+  const { power, ...rest } = job.inputs as WintersInputs;
+  const { stove: _stove, ...bare } = power;
+  few = { ...job, inputs: { ...rest, power: bare, count: 3 } };
   found = runJob(few, host) as Winters;
 }, 240_000);
 

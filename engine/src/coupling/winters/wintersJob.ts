@@ -9,7 +9,7 @@ export type WintersInputs = Omit<PowerYearInputs, 'weather'> & {
 };
 
 export const wintersKind = 'coupling/winters';
-export const wintersVersion = 1;
+export const wintersVersion = 2;
 
 /** How many winters are made: one in ten of them is two. */
 export const wintersCount = 20;

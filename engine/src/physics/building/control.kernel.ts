@@ -42,11 +42,6 @@ export function aimHeat(l: Layout, system: number, slot: number, degrees: number
   l.control.heatTo[system * l.stepsPerDay + slot] = degrees;
 }
 
-/** Starts a system at its most, where it stays while its room is below its set point. */
-export function giveAll(s: State, system: number): void {
-  s.control[system] = atMost;
-}
-
 /** Whether a system gives all it can and its room would take more heat. */
 export const wantsMore = (s: State, system: number): boolean => s.control[system] === atMost;
 
@@ -121,13 +116,21 @@ function changeParts(l: Layout, s: State, oneOnly: boolean): boolean {
   sense(l, s);
   for (let j = 0; j < l.systems; j++) {
     const part = s.control[j]!;
-    const next = nextPart(s, j, part);
+    let next = nextPart(s, j, part);
+    if (next === toSetPoint && heldBefore(l, s, j)) next = off;
     if (next === part) continue;
     s.control[j] = next;
     changed = true;
     if (oneOnly) return true;
   }
   return changed;
+}
+
+/** Whether a system before this one holds the same thermostat: no two can hold one room at two set points. */
+function heldBefore(l: Layout, s: State, j: number): boolean {
+  for (let i = 0; i < j; i++)
+    if (s.control[i] === toSetPoint && l.control.sensor[i] === l.control.sensor[j]) return true;
+  return false;
 }
 
 function nextPart(s: State, j: number, part: number): number {

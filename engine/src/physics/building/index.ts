@@ -1,6 +1,6 @@
 export type { KeptWalls, Moisture } from './compile.ts';
 export { compileBuilding } from './compile.ts';
-export { aimHeat, giveAll, limitSystem, wantsMore, wantsMoreCold } from './control.kernel.ts';
+export { aimHeat, limitSystem, wantsMore, wantsMoreCold } from './control.kernel.ts';
 export { opticsOfPanes, opticsOfTable, scaledOptics } from './glass.ts';
 export type { Layout, State } from './layout.ts';
 export type { Plane, PlaneSun } from './planeSun.ts';

@@ -60,6 +60,17 @@ describe('an outage on the coldest day', () => {
     expect(through((x) => ({ ...x, inverter: { ...x.inverter, most: 50 } })).heat).toBeLessThanOrEqual(1);
   }, 200_000);
 
+  it('is counted over a start on each day, and none of them is harder than the one told', () => {
+    const { through = [], starts, heat = 0 } = year.outage ?? {};
+    expect(starts).toBe(365);
+    expect(through.map((t) => t.hours)).toEqual([4, 8, 24]);
+    for (const [i, t] of through.entries()) {
+      expect(t.starts).toBeLessThanOrEqual(through[i - 1]?.starts ?? 365);
+      if (heat >= t.hours) expect(t.starts).toBe(365);
+    }
+    expect(through.at(-1)?.starts).toBeGreaterThan(0);
+  });
+
   it('draws no more than the battery holds', () => {
     const { battery, inverter } = inputs.power;
     // What never rests and the household alone: no unit that heats draws less than its lowest speed then.

@@ -6,7 +6,7 @@ import type { PowerYearInputs } from '../powerYearJob.ts';
 export type GridYearInputs = PowerYearInputs & GridInputs;
 
 export const gridYearKind = 'coupling/grid-year';
-export const gridYearVersion = 1;
+export const gridYearVersion = 3;
 
 export const gridYearJob = (inputs: GridYearInputs, kept?: PlainParts): Job =>
   makeJob(gridYearKind, gridYearVersion, inputs, 'short', kept);

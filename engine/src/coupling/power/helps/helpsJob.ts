@@ -23,7 +23,7 @@ export type PowerHelpsInputs = PowerYearInputs & {
 };
 
 export const powerHelpsKind = 'coupling/power-helps';
-export const powerHelpsVersion = 1;
+export const powerHelpsVersion = 2;
 
 export const powerHelpsJob = (inputs: PowerHelpsInputs, kept?: PlainParts): Job =>
   makeJob(powerHelpsKind, powerHelpsVersion, inputs, 'short', kept);
