@@ -1,3 +1,5 @@
+import { type PassageInputs, passageKind, passageVersion } from '../access/motion/passageJob.ts';
+import { planWays } from '../access/motion/planWays.ts';
 import { type BalanceInput, balanceAir } from '../air/balance/balanceAir.ts';
 import { balanceKind, balanceVersion } from '../air/balance/balanceJob.ts';
 import type { DuctSizingInput } from '../air/sizing/setUp.ts';
@@ -99,6 +101,7 @@ const kinds: Readonly<Record<string, { readonly version: number; readonly run: R
     run: (inputs) => attempt(() => balanceAir(inputs as BalanceInput)),
   },
   [waysKind]: { version: waysVersion, run: throughYear<WaysInputs>(compareWays) },
+  [passageKind]: { version: passageVersion, run: (inputs, host) => planWays(inputs as PassageInputs, host.tell) },
   [wintersKind]: { version: wintersVersion, run: inOneGo(wintersKind) },
   [studyKind]: { version: studyVersion, run: inOneGo(studyKind) },
   [totalsKind]: { version: totalsVersion, run: inOneGo(totalsKind) },

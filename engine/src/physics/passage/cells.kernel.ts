@@ -76,11 +76,20 @@ export function makeCells(memory: Memory, obstacles: Obstacles, piece: Piece, bo
     { length: deepest + 1 },
     (_, l) => (Math.SQRT2 * unit + reach * unitTurn) * (fine >> l) * 0.5 + 2e-7,
   );
-  const cells: Cells = { ...memory, obstacles, piece, ...bounds, unit, unitTurn, across: [nx, ny, nt], moves, count: 0 };
+  const cells: Cells = {
+    ...memory,
+    obstacles,
+    piece,
+    ...bounds,
+    unit,
+    unitTurn,
+    across: [nx, ny, nt],
+    moves,
+    count: 0,
+  };
   memory.stamp.fill(0);
   for (let t = 0; t < nt; t++)
-    for (let y = 0; y < ny; y++)
-      for (let x = 0; x < nx; x++) addCell(cells, 0, x * fine, y * fine, t * fine);
+    for (let y = 0; y < ny; y++) for (let x = 0; x < nx; x++) addCell(cells, 0, x * fine, y * fine, t * fine);
   return cells;
 }
 

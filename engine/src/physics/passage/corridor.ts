@@ -33,6 +33,6 @@ export function corridor(a: number, b: number, piece: Piece): Question {
     obstacles: obstaclesOf(corridorWalls(a, b)),
     bounds: { x0: -b - far, x1: 0, y0: 0, y1: a + far },
     start: { x: -b - far + 0.02, y: a / 2, turn: 0 },
-    goals: [{ x: -b / 2, y: a + far - 0.02, turn: Math.PI / 2 }],
+    goals: [Math.PI / 2, 0].map((turn) => ({ x: -b / 2, y: a + far - 0.02, turn })),
   };
 }

@@ -17,7 +17,17 @@ const ownGap = new Float64Array(4);
  * Collects the sides on which poses within `flat` m and `turn` radians could miss each obstacle, where it is only one. The gap
  * there is at most gap + slope t + bend t t / 2 + direction . (dx, dy). Returns their number; -1 where an obstacle cannot be missed.
  */
-function sides(o: Obstacles, x: number, y: number, cos: number, sin: number, a: number, b: number, flat: number, turn: number): number {
+function sides(
+  o: Obstacles,
+  x: number,
+  y: number,
+  cos: number,
+  sin: number,
+  a: number,
+  b: number,
+  flat: number,
+  turn: number,
+): number {
   const { starts, x: px, y: py, nx, ny, off } = o;
   const count = starts.length - 1;
   const reach = Math.sqrt(a * a + b * b);
@@ -33,7 +43,8 @@ function sides(o: Obstacles, x: number, y: number, cos: number, sin: number, a: 
     for (let k = from; k < to; k++) {
       const mx = nx[k] as number;
       const my = ny[k] as number;
-      const g = mx * x + my * y - a * Math.abs(mx * cos + my * sin) - b * Math.abs(my * cos - mx * sin) - (off[k] as number);
+      const g =
+        mx * x + my * y - a * Math.abs(mx * cos + my * sin) - b * Math.abs(my * cos - mx * sin) - (off[k] as number);
       if (g > -move) {
         ways++;
         which = k;
@@ -95,7 +106,16 @@ function own(s: number, g: number, k: number): void {
 }
 
 /** Whether weights on three sides (one may be 0) leave no pose that misses all: their sum of gaps is below 0 over the whole cell. */
-function closed(i: number, j: number, k: number, wi: number, wj: number, wk: number, flat: number, turn: number): boolean {
+function closed(
+  i: number,
+  j: number,
+  k: number,
+  wi: number,
+  wj: number,
+  wk: number,
+  flat: number,
+  turn: number,
+): boolean {
   const of = (v: Float64Array | Uint8Array): number =>
     wi * (v[i] as number) + wj * (v[j] as number) + wk * (v[k] as number);
   const sum = of(gap);
@@ -111,7 +131,17 @@ function closed(i: number, j: number, k: number, wi: number, wj: number, wk: num
  * or two or three that cannot be missed together, by weights on their gaps whose sum is negative whatever the pose
  * (a certificate after Farkas; what is not linear in it is bounded by the bend).
  */
-export function jammed(o: Obstacles, x: number, y: number, cos: number, sin: number, a: number, b: number, flat: number, turn: number): boolean {
+export function jammed(
+  o: Obstacles,
+  x: number,
+  y: number,
+  cos: number,
+  sin: number,
+  a: number,
+  b: number,
+  flat: number,
+  turn: number,
+): boolean {
   const n = sides(o, x, y, cos, sin, a, b, flat, turn);
   if (n < 0) return true;
   for (let i = 0; i < n; i++)

@@ -18,7 +18,11 @@ export type Obstacles = {
 };
 
 /** Why an outline is no obstacle, and at which of its corners. */
-export type BadOutline = { readonly outline: number; readonly corner: number; readonly why: 'crossing' | 'clockwise' | 'flat' };
+export type BadOutline = {
+  readonly outline: number;
+  readonly corner: number;
+  readonly why: 'crossing' | 'clockwise' | 'flat';
+};
 
 const turnAt = (o: Outline, i: number): number => {
   const n = o.length;
@@ -46,7 +50,10 @@ export function badOutline(outlines: readonly Outline[]): BadOutline | undefined
       const [ax, ay] = o[i] as Point;
       const [bx, by] = o[(i + 1) % o.length] as Point;
       const [cx, cy] = o[(i + 2) % o.length] as Point;
-      turned += Math.atan2((bx - ax) * (cy - by) - (by - ay) * (cx - bx), (bx - ax) * (cx - bx) + (by - ay) * (cy - by));
+      turned += Math.atan2(
+        (bx - ax) * (cy - by) - (by - ay) * (cx - bx),
+        (bx - ax) * (cx - bx) + (by - ay) * (cy - by),
+      );
     }
     if (turned > 2 * Math.PI + 1e-6) return { outline, corner: 0, why: 'crossing' };
   }

@@ -63,8 +63,18 @@ describe('a path through the plane', () => {
   it('goes round half a turn where that is the only way', () => {
     // A slot as wide as the piece is thick: it stands level before and upright in it.
     const slabs: Outline[] = [
-      [[-9, -0.4], [-0.2, -0.4], [-0.2, 0], [-9, 0]],
-      [[0.2, -0.4], [9, -0.4], [9, 0], [0.2, 0]],
+      [
+        [-9, -0.4],
+        [-0.2, -0.4],
+        [-0.2, 0],
+        [-9, 0],
+      ],
+      [
+        [0.2, -0.4],
+        [9, -0.4],
+        [9, 0],
+        [0.2, 0],
+      ],
     ];
     const question: Question = {
       obstacles: obstaclesOf(slabs),
@@ -115,7 +125,12 @@ describe('what certifies', () => {
   });
 
   it('outlines that cross themselves or run the wrong way are located', () => {
-    const bow: Outline = [[0, 0], [1, 1], [1, 0], [0, 1]];
+    const bow: Outline = [
+      [0, 0],
+      [1, 1],
+      [1, 0],
+      [0, 1],
+    ];
     const star = Array.from({ length: 5 }, (_, i): [number, number] => [
       Math.cos((4 * Math.PI * i) / 5),
       Math.sin((4 * Math.PI * i) / 5),
@@ -123,7 +138,15 @@ describe('what certifies', () => {
     expect(badOutline([square(0, 0, 1), bow])).toMatchObject({ outline: 1 });
     expect(badOutline([star])).toMatchObject({ outline: 0, why: 'crossing' });
     expect(badOutline([[...square(0, 0, 1)].reverse()])).toMatchObject({ outline: 0, why: 'clockwise' });
-    expect(badOutline([[[0, 0], [1, Number.NaN], [0, 1]]])).toMatchObject({ outline: 0, why: 'flat' });
+    expect(
+      badOutline([
+        [
+          [0, 0],
+          [1, Number.NaN],
+          [0, 1],
+        ],
+      ]),
+    ).toMatchObject({ outline: 0, why: 'flat' });
     expect(badOutline([square(0, 0, 1)])).toBeUndefined();
   });
 });

@@ -1,4 +1,4 @@
-import { type Bounds, type Cells, cellMemory, deepest, leafOf, makeCells, mixed, sizeOf, split } from './cells.kernel.ts';
+import { type Bounds, type Cells, cellMemory, deepest, leafOf, makeCells, sizeOf, split } from './cells.kernel.ts';
 import { clearance } from './clearance.kernel.ts';
 import type { Obstacles, Piece, Pose } from './obstacles.ts';
 import { type Path, replay, straighten, sweep } from './replay.ts';
@@ -11,6 +11,8 @@ export type Question = {
   readonly bounds: Bounds;
   readonly start: Pose;
   readonly goals: readonly Pose[];
+  /** Paths worth a try before any search: straight ways that closed forms know of. They are replayed like any other. */
+  readonly guides?: readonly (readonly Pose[])[];
 };
 
 /**
@@ -21,7 +23,9 @@ export type Answer =
   | { readonly answer: 'passes'; readonly path: Path; readonly least: number; readonly cells: number }
   | { readonly answer: 'blocked' | 'unknown'; readonly cells: number };
 
-const most = 300_000;
+const most = 40_000;
+/** How often all cells may be looked through, beside what is needed for every halving. */
+const looks = 16;
 const rootSize = 0.24;
 let lent: ReturnType<typeof cellMemory> | undefined;
 
@@ -37,20 +41,28 @@ export function planPath(question: Question, piece: Piece, effort = most): Answe
   const { bounds, start } = question;
   const goals = question.goals.filter((g) => gapAt(question, piece, g) > 1e-6);
   if (goals.length === 0 || gapAt(question, piece, start) <= 1e-6) return { answer: 'blocked', cells: 0 };
+  for (const guide of question.guides ?? []) {
+    const path = Float64Array.from(guide.flatMap(({ x, y, turn }) => [x, y, turn]));
+    const { clear, least } = replay(question.obstacles, piece, path);
+    if (clear) return { answer: 'passes', path, least, cells: 0 };
+  }
   lent ??= cellMemory(most);
   const c = makeCells(lent, question.obstacles, piece, bounds, rootSize);
   const ends = new Int32Array(goals.length);
   let tried = 0;
+  let looked = 0;
+  const square = alignments(question.obstacles);
   for (let mark = 1; c.count < effort - 4096; mark++) {
     for (const [g, { x, y, turn }] of goals.entries()) ends[g] = leafOf(c, x, y, turn);
     const from = leafOf(c, start.x, start.y, start.turn);
     const reached = from < 0 ? -1 : chain(c, from, ends, mark);
     if (reached === -1) return { answer: 'blocked', cells: c.count };
-    if (reached === -2) break;
+    looked += c.count;
+    if (reached === -2 || looked > looks * effort) break;
     const last = !refine(c, reached, effort);
     if (!last && c.count < 1.2 * tried) continue;
     tried = c.count;
-    const path = pathOf(c, reached, start, goals[ends.indexOf(reached)] as Pose);
+    const path = pathOf(c, reached, start, goals[ends.indexOf(reached)] as Pose, square);
     if (path && firstTouch(question.obstacles, piece, path) < 0) return passing(question, piece, path, c.count);
     if (last) break;
   }
@@ -72,7 +84,7 @@ function refine(c: Cells, end: number, effort: number): boolean {
 }
 
 /** A path along a chain of cells and the faces between them, each pose moved to where it has room; none where one finds none. */
-function pathOf(c: Cells, end: number, start: Pose, goal: Pose): Path | undefined {
+function pathOf(c: Cells, end: number, start: Pose, goal: Pose, square: Float64Array): Path | undefined {
   const chained: number[] = [];
   for (let i = end; i >= 0; i = c.from[i] as number) {
     chained.push(i);
@@ -93,30 +105,73 @@ function pathOf(c: Cells, end: number, start: Pose, goal: Pose): Path | undefine
   }
   made.push(goal.x, goal.y, onward(goal.turn));
   const path = Float64Array.from(made);
-  return settled(c, path) ? path : undefined;
+  return settled(c, path, square) ? path : undefined;
 }
 
 const margins = [0.01, 0.002, 0.0004, 0.00008];
 
-/** Moves every pose but the ends to where it has room, as much as there is; false where one finds none. */
-function settled({ obstacles, piece: { a, b } }: Cells, path: Path): boolean {
-  const place = new Float64Array(2);
+/** Turns, radians within a quarter, at which a side of the piece lies along an obstacle: where narrow straight ways are passed. */
+function alignments({ nx, ny }: Obstacles): Float64Array {
+  const quarter = Math.PI / 2;
+  const found: number[] = [];
+  for (let k = 0; k < nx.length; k++) {
+    const turn = Math.atan2(ny[k] as number, nx[k] as number);
+    const within = turn - quarter * Math.round(turn / quarter);
+    if (!found.some((t) => Math.abs(t - within) < 1e-9)) found.push(within);
+  }
+  return Float64Array.from(found);
+}
+
+/** Farthest that a turn is set square, radians. */
+const setSquare = 0.35;
+
+/** Moves every pose but the ends to where it has room, as much as there is, or sets it square to what is near; false where neither does. */
+function settled(c: Cells, path: Path, square: Float64Array): boolean {
+  const place = new Float64Array(3);
+  const quarter = Math.PI / 2;
   for (let i = 3; i + 3 < path.length; i += 3) {
-    const [cos, sin] = [Math.cos(path[i + 2] as number), Math.sin(path[i + 2] as number)];
-    let gap = clearance(obstacles, path[i] as number, path[i + 1] as number, cos, sin, a, b);
-    for (let m = 0; m < margins.length && gap < (margins[m] as number); m++) {
-      place[0] = path[i] as number;
-      place[1] = path[i + 1] as number;
-      settle(obstacles, place, cos, sin, a, b, margins[m] as number, 24);
-      const better = clearance(obstacles, place[0], place[1], cos, sin, a, b);
-      if (better <= gap) continue;
-      gap = better;
-      path[i] = place[0];
-      path[i + 1] = place[1];
+    const turn = path[i + 2] as number;
+    let gap = roomAt(c, path, i, turn, place);
+    for (let k = 0; k < square.length && gap < (margins[1] as number); k++) {
+      const other = square[k] as number;
+      const near = other + quarter * Math.round((turn - other) / quarter);
+      if (Math.abs(near - turn) > setSquare) continue;
+      const better = roomAt(c, path, i, near, place, gap);
+      if (better > gap) gap = better;
     }
     if (gap <= 1e-6) return false;
   }
   return true;
+}
+
+/** The most room found near a pose at a turn; the pose in the path is moved there where that beats `above`. */
+function roomAt(
+  { obstacles, piece: { a, b } }: Cells,
+  path: Path,
+  i: number,
+  turn: number,
+  place: Float64Array,
+  above = Number.NEGATIVE_INFINITY,
+): number {
+  const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
+  const [x, y] = [path[i] as number, path[i + 1] as number];
+  let gap = clearance(obstacles, x, y, cos, sin, a, b);
+  let [bestX, bestY] = [x, y];
+  for (let m = 0; m < margins.length && gap < (margins[m] as number); m++) {
+    place[0] = x;
+    place[1] = y;
+    settle(obstacles, place, cos, sin, a, b, margins[m] as number, 24);
+    const better = clearance(obstacles, place[0], place[1], cos, sin, a, b);
+    if (better <= gap) continue;
+    gap = better;
+    [bestX, bestY] = [place[0], place[1]];
+  }
+  if (gap > above) {
+    path[i] = bestX;
+    path[i + 1] = bestY;
+    path[i + 2] = turn;
+  }
+  return gap;
 }
 
 /** The middle of the smaller one's face: both ways to it stay within their cell. */
@@ -146,4 +201,3 @@ function passing({ obstacles }: Question, piece: Piece, path: Path, cells: numbe
     ? { answer: 'passes', path: straight, least: again.least, cells }
     : { answer: 'passes', path, least, cells };
 }
-

@@ -57,7 +57,9 @@ export function straighten(o: Obstacles, piece: Piece, path: Path, keep: number)
     kept.push(best);
     i = best;
   }
-  return Float64Array.from(kept.flatMap((k) => [path[3 * k] as number, path[3 * k + 1] as number, path[3 * k + 2] as number]));
+  return Float64Array.from(
+    kept.flatMap((k) => [path[3 * k] as number, path[3 * k + 1] as number, path[3 * k + 2] as number]),
+  );
 }
 
 export const poseOf = (path: Path, i: number): Pose => ({

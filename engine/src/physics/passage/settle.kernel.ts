@@ -8,7 +8,16 @@ export type Place = Float64Array;
  * to it, round by round, until none is nearer or `rounds` are over: where there is room between several it is found so.
  * What comes out is only a proposal, to be replayed.
  */
-export function settle(o: Obstacles, at: Place, cos: number, sin: number, a: number, b: number, margin: number, rounds: number): void {
+export function settle(
+  o: Obstacles,
+  at: Place,
+  cos: number,
+  sin: number,
+  a: number,
+  b: number,
+  margin: number,
+  rounds: number,
+): void {
   const { starts, x: px, y: py, nx, ny, off } = o;
   const count = starts.length - 1;
   for (let round = 0; round < rounds; round++) {
@@ -28,7 +37,8 @@ export function settle(o: Obstacles, at: Place, cos: number, sin: number, a: num
       for (let k = starts[j] as number; k < (starts[j + 1] as number); k++) {
         const ax = nx[k] as number;
         const ay = ny[k] as number;
-        const g = ax * x + ay * y - a * Math.abs(ax * cos + ay * sin) - b * Math.abs(ay * cos - ax * sin) - (off[k] as number);
+        const g =
+          ax * x + ay * y - a * Math.abs(ax * cos + ay * sin) - b * Math.abs(ay * cos - ax * sin) - (off[k] as number);
         if (g > gap) {
           gap = g;
           mx = ax;
