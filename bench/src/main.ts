@@ -6,6 +6,7 @@ import { houseYearBench } from './houseYear.ts';
 import { type BenchRow, kept } from './measure.ts';
 import { moistAirBench } from './moistAir.ts';
 import { networkBench } from './network.ts';
+import { passageBench } from './passage.ts';
 import { powerMapsBench } from './powerMaps.ts';
 import { wintersBench } from './winters.ts';
 
@@ -18,6 +19,7 @@ const benches: Readonly<Record<string, () => BenchRow[] | Promise<BenchRow[]>>> 
   'power-maps': powerMapsBench,
   foresight: foresightBench,
   winters: wintersBench,
+  passage: passageBench,
 };
 
 /** `npm run bench -- [NAME] [--json]`: ratios of one run; exit 1 only when a result is wrong. */

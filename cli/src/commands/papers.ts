@@ -1,8 +1,9 @@
 import { existsSync } from 'node:fs';
 import { mkdir, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { ductPlanSvg, oneLineSvg, trapSvg } from '@kneewall/documents';
-import { evaluate } from '@kneewall/engine';
+import { ductPlanSvg, oneLineSvg, passageSvg, trapSvg } from '@kneewall/documents';
+import { evaluate, type Plan, runJob } from '@kneewall/engine';
+import type { Project, System } from '@kneewall/project';
 import { exitCodes, Refused } from '../exit.ts';
 import { readOptions } from '../options.ts';
 import { readProject, writeWhole } from '../projectFile.ts';
@@ -16,16 +17,29 @@ export async function papers(args: readonly string[]): Promise<number> {
     throw new Refused('Say where the papers go: --out DIR. See "kneewall help".');
   const { project } = await readProject(file);
   const units = unitsOf(values.units, project);
-  const { plan } = evaluate(project, {}, { units });
+  const plan = planWithPassages(project, units);
   await makeFolder(values.out);
   const lines = [await writeSheet(join(values.out, 'ducts.svg'), ductPlanSvg(plan, project, units))];
-  const others = { 'supply.svg': oneLineSvg(plan, project, units), 'trap.svg': trapSvg(plan, project, units) };
+  const others = {
+    'supply.svg': oneLineSvg(plan, project, units),
+    'trap.svg': trapSvg(plan, project, units),
+    'way-in.svg': passageSvg(plan, project, units),
+  };
   for (const [name, text] of Object.entries(others))
     if (text !== undefined) lines.push(await writeSheet(join(values.out, name), text));
   if (plan.trades.air?.flows.ok !== true)
     lines.push('Its flows are unknown so far; "kneewall check" says what is missing.');
   process.stdout.write(`${lines.join('\n')}\n`);
   return exitCodes.nothingFails;
+}
+
+/** The plan with its ways in planned, which takes a second or two and is what one sheet draws. */
+function planWithPassages(project: Project, units: System): Plan {
+  const { plan, wanted } = evaluate(project, {}, { units });
+  const job = wanted.find((j) => j.kind === 'access/passage');
+  if (!job) return plan;
+  const found = runJob(job, { blob: () => undefined, tell: () => {} });
+  return evaluate(project, { [job.key]: found }, { units }).plan;
 }
 
 async function makeFolder(folder: string): Promise<void> {

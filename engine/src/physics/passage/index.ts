@@ -12,3 +12,5 @@ export {
 export { type Answer, planPath, type Question } from './planPath.ts';
 export { type Path, type Replay, replay, sweep } from './replay.ts';
 export { type Asked, type Room, roomOnWay } from './roomOnWay.ts';
+export { chance } from './chance.ts';
+export { corridor } from './corridor.ts';
