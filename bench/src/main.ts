@@ -7,6 +7,7 @@ import { houseYearBench } from './houseYear.ts';
 import { type BenchRow, kept } from './measure.ts';
 import { moistAirBench } from './moistAir.ts';
 import { networkBench } from './network.ts';
+import { passageBench } from './passage.ts';
 import { planningBench } from './planning.ts';
 import { powerMapsBench } from './powerMaps.ts';
 import { reachMapsBench } from './reachMaps.ts';
@@ -24,6 +25,7 @@ const benches: Readonly<Record<string, () => BenchRow[] | Promise<BenchRow[]>>> 
   planning: planningBench,
   cutting: cuttingBench,
   'reach-maps': reachMapsBench,
+  passage: passageBench,
 };
 
 /** `npm run bench -- [NAME] [--json]`: ratios of one run; exit 1 only when a result is wrong. */

@@ -11,6 +11,7 @@ export { pictureOf } from './ductPlan/onSheet.ts';
 export { elevationSvg } from './elevation/elevationSvg.ts';
 export { csvCell, materialsCsv } from './materialsCsv.ts';
 export { oneLineSvg } from './oneLine/oneLineSvg.ts';
+export { passageSvg } from './passage/passageSvg.ts';
 export type { Sheet } from './sheets.ts';
 export { sheetsOf } from './sheets.ts';
 export type { TrapPicture } from './trap/trapPicture.ts';

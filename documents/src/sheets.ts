@@ -3,6 +3,7 @@ import type { Project, System } from '@kneewall/project';
 import { ductPlanSvg } from './ductPlan/ductPlanSvg.ts';
 import { elevationSvg } from './elevation/elevationSvg.ts';
 import { oneLineSvg } from './oneLine/oneLineSvg.ts';
+import { passageSvg } from './passage/passageSvg.ts';
 import { trapSvg } from './trap/trapSvg.ts';
 
 /** A drawing of the plan on a sheet of its own. */
@@ -15,6 +16,7 @@ const drawings: readonly { readonly file: string; readonly title: string; readon
   { file: 'ducts.svg', title: 'The ducts in plan', drawn: ductPlanSvg },
   { file: 'wall.svg', title: 'The wall and the outdoor unit', drawn: elevationSvg },
   { file: 'supply.svg', title: 'The supply in one line', drawn: oneLineSvg },
+  { file: 'way-in.svg', title: 'The tightest way in', drawn: passageSvg },
   { file: 'trap.svg', title: 'The trap of the drain', drawn: trapSvg },
 ];
 

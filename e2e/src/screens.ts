@@ -11,6 +11,7 @@ export const screens = [
   '/trade/air',
   '/trade/condensate',
   '/trade/lineset',
+  '/trade/access',
   '/trade/circuit',
   '/trade/offgrid',
   '/project',

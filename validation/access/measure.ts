@@ -3,10 +3,11 @@ import { id } from './check.ts';
 import { heatRows } from './heat.ts';
 import { joistRows } from './joists.ts';
 import { liftingRows } from './lifting.ts';
+import { motion } from './motion.ts';
 import { passingRows } from './passing.ts';
 
 export const source: ValidationSource = {
   id,
   title: 'Corners, hatches, lifting, ropes, joists and working heat',
-  measure: () => [...passingRows(), ...liftingRows(), ...joistRows(), ...heatRows()],
+  measure: () => [...passingRows(), ...motion(), ...liftingRows(), ...joistRows(), ...heatRows()],
 };

@@ -1,7 +1,7 @@
 import type { Project } from '@kneewall/project';
 import { describe, expect, it } from 'vitest';
 import { demo } from '../../test/demos.ts';
-import { evaluate, type Finding } from '../index.ts';
+import { evaluate, type Finding, runJob } from '../index.ts';
 import { faceSpare, neverThrough, widthForTurned } from './kernels/index.ts';
 
 const n = (value: number) => ({ value, known: 'measured' });
@@ -31,6 +31,16 @@ const found = (changes: Readonly<Record<string, unknown>>, id: string): Finding 
   if (!finding) throw new Error(`no finding ${id}`);
   return finding;
 };
+/** The same once its passages are planned. */
+function planned(changes: Readonly<Record<string, unknown>>, id: string): Finding {
+  const project = changed(changes);
+  const job = evaluate(project, {}).wanted.find((j) => j.kind === 'access/passage');
+  if (!job) throw new Error('no passage to plan');
+  const results = { [job.key]: runJob(job, { blob: () => undefined, tell: () => {} }) };
+  const finding = evaluate(project, results).plan.findings.find((f) => f.id === `access/${id}`);
+  if (!finding) throw new Error(`no finding ${id}`);
+  return finding;
+}
 const hatch = 'routes.passages.hatch';
 const lifting = 'routes.access.lifting';
 
@@ -50,20 +60,28 @@ describe('what passes', () => {
     expect(found({ [`${hatch}.height`]: wide }, 'passes:hatch/handler').status).toBe('tight');
   });
 
-  it('headroom: enough, too little for the box at all, and nothing claimed between', () => {
+  it('headroom: enough, too little for the box at all, and planned between', () => {
     const large = { [`${hatch}.height`]: n(0.9) };
     const id = 'headroom:hatch/handler';
     expect(found({ ...large, [`${hatch}.headroom`]: n(1.35) }, id).status).toBe('ok');
     expect(found({ ...large, [`${hatch}.headroom`]: n(0.25) }, id).status).toBe('fails');
-    const between = found({ ...large, [`${hatch}.headroom`]: n(0.6) }, id);
-    expect([between.status, between.because]).toEqual(['unknown', 'out-of-range']);
+    const low = { ...large, [`${hatch}.headroom`]: n(0.7) };
+    const between = found(low, id);
+    expect([between.status, between.because]).toEqual(['unknown', 'pending']);
+    const up = planned(low, id);
+    expect([up.status, up.source]).toEqual(['ok', 'access.motion']);
+    expect(planned({ ...large, [`${hatch}.headroom`]: n(0.6) }, id).status).toBe('fails');
   });
 
   it('a corner turns what a straight way lets through', () => {
     const narrow = { 'routes.passages.way.height': n(0.5), 'routes.passages.way.width': n(0.8) };
     expect(found(narrow, 'passes:way/handler').status).toBe('ok');
     const corner = { ...narrow, 'routes.passages.way.after': n(0.8) };
-    expect(found(corner, 'passes:way/handler').status).toBe('fails');
+    expect(found(corner, 'passes:way/handler')).toMatchObject({ status: 'unknown', because: 'pending' });
+    expect(planned(corner, 'passes:way/handler').status).toBe('fails');
+    // With one end up it is shorter from above: what the ceiling lets.
+    const high = { ...corner, 'routes.passages.way.height': n(1.2) };
+    expect(planned(high, 'passes:way/handler').status).toBe('ok');
   });
 
   it('a face turned by brute force takes the width that the closed form says', () => {

@@ -9,6 +9,7 @@ import type { TradeInput } from '../plan/trade.ts';
 import type { Working } from '../plan/working.ts';
 import { workingHeat } from './atticHeat.ts';
 import { hoistedOf, mayLift } from './lifting.ts';
+import { eachOnce, passageJob } from './motion/passageJob.ts';
 import { waysOf } from './passing.ts';
 import { loadedOf } from './platform.ts';
 import type { AccessResult } from './result.ts';
@@ -31,12 +32,14 @@ export function design({ project, upstream }: TradeInput<keyof Upstream>): Acces
   const massOf = (piece: 'handler' | 'handlerCrated' | 'outdoorUnit') =>
     attempt(() => s.of(required(unit)[piece].mass));
   const listed = inOrder(passages);
+  const ways = attempt(() => {
+    if (listed.length === 0) return unresolved('missing', 'routes.passages');
+    return inOrder(project.candidates).flatMap(([id, candidate]) => waysOf(id, candidate, listed));
+  });
+  const { ways: asked } = eachOnce(ways.ok ? ways.value.map((w) => w.asked) : []);
   return {
     chosen,
-    ways: attempt(() => {
-      if (listed.length === 0) return unresolved('missing', 'routes.passages');
-      return inOrder(project.candidates).flatMap(([id, candidate]) => waysOf(id, candidate, listed));
-    }),
+    ways,
     up: s.choice(lifting.up),
     people: attempt(() => s.of(lifting.people)),
     carried: (['handlerCrated', 'handler', 'outdoorUnit'] as const).map((piece) => ({ piece, mass: massOf(piece) })),
@@ -45,6 +48,6 @@ export function design({ project, upstream }: TradeInput<keyof Upstream>): Acces
     platform: attempt(() => loadedOf(platform, required(massOf('handler')), s)),
     heat: noted('attic-heat', (rec) => workingHeat(heat, upstream, s, rec)),
     workings,
-    wanted: [],
+    wanted: asked.length > 0 ? [passageJob({ ways: asked })] : [],
   };
 }

@@ -1,6 +1,7 @@
 import type { Finder } from '../plan/trade.ts';
 import { design } from './design.ts';
 import { findings } from './findings.ts';
+import { learn } from './learn.ts';
 
 /** Boxes through openings, lifting, platform, and heat in the attic. */
 export const accessFinder: Finder<'access', 'climate' | 'loads' | 'equipment'> = {
@@ -9,6 +10,7 @@ export const accessFinder: Finder<'access', 'climate' | 'loads' | 'equipment'> =
   reads: ['routes.passages', 'routes.access', 'candidates'],
   after: ['climate', 'loads', 'equipment'],
   design,
+  learn,
   findings,
   looksAt: { reads: ['routes.passages', 'routes.access', 'candidates'], trades: [] },
 };

@@ -2,6 +2,7 @@ import type { Judged, Words } from '../plan/judge.ts';
 import type { Printer } from '../plan/printer.ts';
 import { unknownWords } from '../plan/unknownWords.ts';
 import { lifts } from './liftWords.ts';
+import { cutCaution, heightPlanned, helpWords, wayPlanned } from './motionWords.ts';
 
 type Say = (j: Judged, print: Printer) => Words;
 
@@ -22,7 +23,17 @@ const endWords: Readonly<Record<string, string>> = {
 
 const piece = (j: Judged): string => pieceWords[text(j, 'piece')] ?? 'piece';
 
+/** What framing the smallest opening meets, laid across joists at their spacing. */
+function joistWords(j: Judged): string {
+  const cut = number(j, 'joistsCut');
+  if (text(j, 'kind') !== 'hatch') return '';
+  return cut === 0
+    ? ' At the spacing entered it goes between two joists.'
+    : ` At the spacing entered it meets ${cut} ${cut === 1 ? 'joist' : 'joists'} at least, its short side laid across them.`;
+}
+
 function passesWords(j: Judged, print: Printer): Words {
+  if (j.facts?.['byPlan'] === 1) return wayPlanned(j, piece(j), print);
   const name = text(j, 'name');
   const face = `${metres(j, print, 'faceLong')} by ${metres(j, print, 'faceShort')}`;
   const opening = `${metres(j, print, 'openLong')} by ${metres(j, print, 'openShort')}`;
@@ -43,22 +54,24 @@ function passesWords(j: Judged, print: Printer): Words {
   return {
     what: `${name}: the ${piece(j)} does not pass. Its smallest face is ${face}, the opening ${opening}; ${print.quantity(Math.max(0, -likely), 'length')} are lacking.`,
     why: `${number(j, 'never') === 1 ? 'No way of turning it helps: that is proved.' : 'No face of it goes in. Whether it could be twisted through is not ruled out; do not count on it.'} ${why}`,
-    mend: `An opening of ${metres(j, print, 'smallLong')} by ${metres(j, print, 'smallShort')} in the clear would do; or look for a unit that comes apart. Joists, trusses and rafters are not cut without an engineer; a hatch between trusses may be as wide as their spacing and no wider.`,
-    caution:
-      'A cut joist, truss or rafter can bring the roof down: ask a structural engineer and the local code first. Old ceilings and insulation may hold asbestos or lead paint.',
+    mend: `An opening of ${metres(j, print, 'smallLong')} by ${metres(j, print, 'smallShort')} in the clear would do; or look for a unit that comes apart. Joists, trusses and rafters are not cut without an engineer; a hatch between trusses may be as wide as their spacing and no wider.${joistWords(j)}${helpWords(j)}`,
+    caution: cutCaution,
   };
 }
 
 const say: Readonly<Record<string, Say>> = {
   passes: passesWords,
-  headroom: (j, print) => ({
-    what: `${text(j, 'name')}: ${print.value(j)} is free above it; ${print.limit(j)} is enough to bring the ${piece(j)} up and lay it down.`,
-    why: 'A box that came up through a hole has to be tipped over, and tipped it stands taller than it is long.',
-    mend:
-      j.status === 'ok'
-        ? 'Measure where the roof is lowest over the opening, not at the ridge.'
-        : 'The piece cannot even lie there. Look for another way in.',
-  }),
+  headroom: (j, print) =>
+    j.facts?.['byPlan'] === 1
+      ? heightPlanned(j, piece(j), print)
+      : {
+          what: `${text(j, 'name')}: ${print.value(j)} is free above it; ${print.limit(j)} is enough to bring the ${piece(j)} up and lay it down.`,
+          why: 'A box that came up through a hole has to be tipped over, and tipped it stands taller than it is long.',
+          mend:
+            j.status === 'ok'
+              ? 'Measure where the roof is lowest over the opening, not at the ridge.'
+              : 'The piece cannot even lie there. Look for another way in.',
+        },
   opening: (j, print) => ({
     what:
       j.status === 'fails'
@@ -138,8 +151,8 @@ const beyond: Readonly<Record<string, Say>> = {
     caution: 'Nobody lifts alone what is above the limit of one.',
   }),
   headroom: (j, print) => ({
-    what: `${text(j, 'name')}: the ${piece(j)} may have to be turned while it comes up; only ${metres(j, print, 'enough')} above the hatch is surely enough.`,
-    why: 'Whether it can be turned on the way hangs on rafters and framing that a few measures do not tell.',
+    what: `${text(j, 'name')}: whether the ${piece(j)} can be tipped under that roof was neither shown nor ruled out; ${metres(j, print, 'enough')} above the hatch is surely enough.`,
+    why: 'It is so tight that neither a way nor a proof against one was found; no tape is that good.',
     mend: 'Build a frame of its size from cardboard and laths and take that up first.',
   }),
   raise: (j, print) => ({

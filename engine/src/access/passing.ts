@@ -4,14 +4,15 @@ import { type Scenario, sampledScenario, scenario } from '../plan/scenario.ts';
 import { type Box, neverThrough, type Pose, posesThrough, sides, smallestOpening } from './kernels/boxes.ts';
 import { cornerSpare } from './kernels/corner.ts';
 import { heightToClear } from './kernels/tilt.ts';
+import { askedPassage } from './motion/asked.ts';
 import type { PassageKind, Passing, PieceId, Way } from './result.ts';
+import { hatchLeast, spareWanted } from './spare.ts';
+
+export { hatchLeast } from './spare.ts';
 
 type Passage = ResolvedProject['routes']['passages'][string];
 type Candidate = ResolvedProject['candidates'][string];
 type Sides = Candidate[PieceId];
-
-/** m on each side for hands, a crooked frame and a tape read wrong. Source: `access.spare`. */
-export const spareWanted = 0.012;
 
 const boxOf = (sidesOf: Sides, s: Scenario): Box => ({
   width: s.of(sidesOf.width),
@@ -55,9 +56,6 @@ function readings(piece: Sides, passage: Passage): { readonly worse: Scenario; r
   }
   return { worse: sampledScenario(worse), better: sampledScenario(better) };
 }
-
-/** m that codes commonly ask of a hatch to an appliance, short and long. Source: `access.opening`. */
-export const hatchLeast = [0.508, 0.762] as const;
 
 /** The smallest opening for it; of a hatch never less than codes ask. */
 function smallestFor(box: Box, kind: PassageKind): readonly [number, number] {
@@ -106,10 +104,21 @@ function heightIn(box: Box, all: readonly Pose[], opening: readonly [number, num
 }
 
 const pieceNames: Readonly<Record<'handler' | 'outdoor' | 'both', readonly PieceId[]>> = {
-  handler: ['handler', 'handlerCrated'],
+  handler: ['handler', 'handlerCrated', 'handlerPart'],
   outdoor: ['outdoorUnit'],
-  both: ['handler', 'handlerCrated', 'outdoorUnit'],
+  both: ['handler', 'handlerCrated', 'handlerPart', 'outdoorUnit'],
 };
+
+/** A unit that does not come apart has no part to tell of. */
+const told = (unit: Candidate, piece: PieceId): boolean => piece !== 'handlerPart' || !('missing' in unit[piece].width);
+
+/** m by which the readings of tape and data sheet, each at its worse end, may take from a total spare. */
+function doubtOf(piece: Sides, passage: Passage): number {
+  const short = sides.map((side) => piece[side]).map((g) => ('missing' in g ? 0 : g.high - g.likely));
+  const measures = [passage.width, passage.height, passage.after, passage.headroom, passage.framing, passage.ridge];
+  const wide = measures.map((g) => ('missing' in g ? 0 : Math.max(g.likely - g.low, g.high - g.likely)));
+  return Math.max(...short) + 2 * Math.max(...wide);
+}
 
 /** Each piece of a unit at each passage that it has to pass. */
 export function waysOf(
@@ -120,7 +129,8 @@ export function waysOf(
   return passages.flatMap(([passage, at]) => {
     const s = scenario();
     const kind = s.choice(at.kind);
-    return pieceNames[s.choice(at.carries)].map((piece) => ({
+    const pieces = pieceNames[s.choice(at.carries)].filter((piece) => told(unit, piece));
+    return pieces.map((piece) => ({
       candidate,
       unit: unit.name ?? candidate,
       piece,
@@ -128,6 +138,9 @@ export function waysOf(
       name: at.name ?? passage,
       kind,
       passing: attempt(() => passingOf(unit[piece], at, kind)),
+      asked: attempt(() => ({ passage: askedPassage(at, kind, s), piece: boxOf(unit[piece], s) })),
+      planned: attempt(() => unresolved('pending', `routes.passages.${passage}`)),
+      doubt: doubtOf(unit[piece], at),
     }));
   });
 }

@@ -2,8 +2,10 @@ import type { Range } from '@kneewall/project';
 import type { Outcome } from '../plan/outcome.ts';
 import type { ResultBase } from '../plan/trade.ts';
 import type { Pose } from './kernels/boxes.ts';
+import type { AskedWay } from './motion/asked.ts';
+import type { Planned } from './motion/planned.ts';
 
-export type PieceId = 'handler' | 'handlerCrated' | 'outdoorUnit';
+export type PieceId = 'handler' | 'handlerCrated' | 'handlerPart' | 'outdoorUnit';
 export type PassageKind = 'hatch' | 'door' | 'stair' | 'crawl';
 
 /** How a piece meets a passage. m. */
@@ -29,6 +31,11 @@ export type Way = {
   readonly name: string;
   readonly kind: PassageKind;
   readonly passing: Outcome<Passing>;
+  /** What motion planning is asked, and what it found: `pending` until its job is done. */
+  readonly asked: Outcome<AskedWay>;
+  readonly planned: Outcome<Planned>;
+  /** m by which tape and data sheet may take from the spare that was found. */
+  readonly doubt: number;
 };
 
 export type Up = 'rope' | 'hands' | 'ladder' | 'stair';

@@ -16,6 +16,10 @@ export const sources: Sources = {
     title: 'Common practice, no source: 12 mm or half an inch on each side',
     standing: 'common practice',
   },
+  'access.motion': {
+    title: 'Motion planning in the plane: a path replayed by separating axes, or every cell of poses proved to touch',
+    standing: 'definition',
+  },
   'access.tilt': { title: 'A box leaning in a slot; enough height, not the least', standing: 'definition' },
   'access.opening': {
     title: 'International Residential Code M1305.1: 20 by 30 in, and large enough for the largest piece',

@@ -1,3 +1,5 @@
+import { type PassageInputs, passageKind, passageVersion } from '../access/motion/passageJob.ts';
+import { planWays } from '../access/motion/planWays.ts';
 import { type BalanceInput, balanceAir } from '../air/balance/balanceAir.ts';
 import { balanceKind, balanceVersion } from '../air/balance/balanceJob.ts';
 import type { DuctSizingInput } from '../air/sizing/setUp.ts';
@@ -100,6 +102,7 @@ const kinds: Readonly<Record<string, { readonly version: number; readonly run: R
     run: (inputs) => attempt(() => balanceAir(inputs as BalanceInput)),
   },
   [waysKind]: { version: waysVersion, run: throughYear<WaysInputs>(compareWays) },
+  [passageKind]: { version: passageVersion, run: (inputs, host) => planWays(inputs as PassageInputs, host.tell) },
   [wintersKind]: { version: wintersVersion, run: inOneGo(wintersKind) },
   [recordedKind]: { version: recordedVersion, run: inOneGo(recordedKind) },
   [studyKind]: { version: studyVersion, run: inOneGo(studyKind) },

@@ -48,6 +48,30 @@ export const passages = map(
       optional: true,
     }),
     floor: length('Width of the solid floor along it', 3, { optional: true }),
+    ladder: length('A ladder that stays takes of its length', 1, {
+      help: 'Of a hatch whose ladder or its frame cannot be taken out while the boxes go up.',
+      default: 0,
+    }),
+    below: length('Ceiling above the floor below it', 6, {
+      help: 'Of a hatch or stair: the height of the room from which the boxes come.',
+      default: 2.4,
+    }),
+    roof: quantity('angle', {
+      label: 'Slope of the roof above it',
+      help: 'Of a hatch: 0 where what is above it is level. The headroom is then that over its lower edge.',
+      default: 0,
+      plausible: { min: 0, max: 70 },
+      possible: { min: 0, max: 89 },
+      usually: 'measured',
+    }),
+    rises: choice({ height: 'Along its length', width: 'Across it' }, { label: 'The roof rises', default: 'height' }),
+    ridge: length('Underside of the ridge above the joists', 8, {
+      help: 'Left empty, nothing is counted that is higher than over the upper edge of the hatch.',
+      optional: true,
+    }),
+    rise: length('Rise of one step', 0.4, { help: 'Of a stair.', optional: true }),
+    going: length('Going of one step', 0.6, { help: 'Of a stair: from nosing to nosing, level.', optional: true }),
+    storey: length('From floor to floor', 6, { help: 'Of a stair: what the whole flight rises.', default: 2.7 }),
   },
   { label: 'Ways in', one: 'Passage', help: 'Everything the boxes must pass, measured in the clear.' },
 );

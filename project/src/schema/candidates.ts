@@ -125,15 +125,15 @@ const blower = group(
   { label: 'Blower' },
 );
 
-const box = (label: string) =>
+const box = (label: string, neededBy: readonly 'access'[] = ['access']) =>
   group(
     {
-      width: length('Width'),
-      depth: length('Depth'),
-      height: length('Height'),
+      width: length('Width', neededBy),
+      depth: length('Depth', neededBy),
+      height: length('Height', neededBy),
       mass: quantity('mass', {
         label: 'Mass',
-        neededBy: ['access'],
+        neededBy,
         plausible: { min: 5, max: 300 },
         possible: { min: 0 },
         usually: 'nameplate',
@@ -141,10 +141,10 @@ const box = (label: string) =>
     },
     { label },
   );
-const length = (label: string) =>
+const length = (label: string, neededBy: readonly 'access'[]) =>
   quantity('length', {
     label,
-    neededBy: ['access'],
+    neededBy,
     plausible: { min: 0.1, max: 2.5 },
     possible: { min: 0 },
     usually: 'nameplate',
@@ -215,6 +215,7 @@ export const candidates = map(
     electrics,
     handler: box('Air handler, bare'),
     handlerCrated: box('Air handler, crated'),
+    handlerPart: box('Air handler taken apart: its largest part', []),
     outdoorUnit: box('Outdoor unit'),
     lineLimits,
   },

@@ -6,3 +6,4 @@ export * from './lifting.ts';
 export * from './rectangle.ts';
 export * from './rope.ts';
 export * from './tilt.ts';
+export { type Verdict, verdictOf } from '../verdict.ts';
