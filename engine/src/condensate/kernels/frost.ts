@@ -34,3 +34,16 @@ export function timeToFreeze(
     solid: (resistance * mass * water.melting) / -air,
   };
 }
+
+/** Hours of frost without a break, and how many kelvin hours they lie below 0 °C. */
+export type FrostyHours = { readonly hours: number; readonly kelvinHours: number };
+
+/**
+ * Share of standing water that is ice after so many frosty hours, 0 to 1. Ice grows with kelvin hours alone, so that their
+ * mean does for air that rises and falls; cooling to 0 °C is taken at that mean. Source: `condensate.frost`.
+ */
+export function iceShare(pipe: ColdPipe, from: number, { hours, kelvinHours }: FrostyHours): number {
+  if (!(kelvinHours > 0)) return 0;
+  const { cold, solid } = timeToFreeze(pipe, from, -kelvinHours / hours);
+  return Math.min(1, Math.max(0, (3600 * hours - cold) / solid));
+}
