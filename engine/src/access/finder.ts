@@ -6,9 +6,9 @@ import { findings } from './findings.ts';
 export const accessFinder: Finder<'access', 'climate' | 'loads' | 'equipment'> = {
   id: 'access',
   phase: 'agreed',
-  reads: ['routes.passages', 'routes.access', 'candidates'],
+  reads: ['routes.passages', 'routes.access', 'candidates', 'work.windows'],
   after: ['climate', 'loads', 'equipment'],
   design,
   findings,
-  looksAt: { reads: ['routes.passages', 'routes.access', 'candidates'], trades: [] },
+  looksAt: { reads: ['routes.passages', 'routes.access', 'candidates', 'work.windows'], trades: [] },
 };
