@@ -10,5 +10,7 @@ export type { DuctPicture } from './ductPlan/onSheet.ts';
 export { pictureOf } from './ductPlan/onSheet.ts';
 export { csvCell, materialsCsv } from './materialsCsv.ts';
 export { oneLineSvg } from './oneLine/oneLineSvg.ts';
+export type { DrainPicture } from './trap/drainPicture.ts';
+export { drainOf, drainSvg } from './trap/drainSvg.ts';
 export type { TrapPicture } from './trap/trapPicture.ts';
 export { trapOf, trapSvg } from './trap/trapSvg.ts';

@@ -68,7 +68,8 @@ describe('an attic in cold mountains', () => {
     expect(Math.min(...(july?.minutes ?? [60]))).toBeLessThanOrEqual(30);
     // More heat, never more minutes.
     const order = july?.index.map((index, h) => [index, july.minutes[h] ?? 0] as const).toSorted((a, b) => a[0] - b[0]);
-    for (const [i, pair] of (order ?? []).entries()) if (i > 0) expect(pair[1]).toBeLessThanOrEqual(order?.[i - 1]?.[1] ?? 0);
+    for (const [i, pair] of (order ?? []).entries())
+      if (i > 0) expect(pair[1]).toBeLessThanOrEqual(order?.[i - 1]?.[1] ?? 0);
   });
 
   it('judges each planned window by its hours and names the better start', () => {
@@ -98,7 +99,17 @@ describe('an attic in cold mountains', () => {
   // Common practice, no source: second outlet above the first, its own line outside; vent after the trap and over the
   // pan; risers that clear the pan and give the drain its fall.
   it('agrees with a drain as the trade builds it', () => {
-    for (const id of ['vent', 'vent-top', 'second', 'second-above', 'second-fall', 'second-ends', 'risers', 'fall', 'ends'])
+    for (const id of [
+      'vent',
+      'vent-top',
+      'second',
+      'second-above',
+      'second-fall',
+      'second-ends',
+      'risers',
+      'fall',
+      'ends',
+    ])
       expect([id, finding(`condensate/${id}`)?.status]).toEqual([id, 'ok']);
   });
 

@@ -4,9 +4,10 @@ import { heatRows } from './heat.ts';
 import { joistRows } from './joists.ts';
 import { liftingRows } from './lifting.ts';
 import { passingRows } from './passing.ts';
+import { raisingRows } from './raising.ts';
 
 export const source: ValidationSource = {
   id,
   title: 'Corners, hatches, lifting, ropes, joists and working heat',
-  measure: () => [...passingRows(), ...liftingRows(), ...joistRows(), ...heatRows()],
+  measure: () => [...passingRows(), ...liftingRows(), ...joistRows(), ...heatRows(), ...raisingRows()],
 };

@@ -1,7 +1,7 @@
 import { existsSync } from 'node:fs';
 import { mkdir, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { ductPlanSvg, oneLineSvg, trapSvg } from '@kneewall/documents';
+import { drainSvg, ductPlanSvg, oneLineSvg, trapSvg } from '@kneewall/documents';
 import { evaluate } from '@kneewall/engine';
 import { exitCodes, Refused } from '../exit.ts';
 import { readOptions } from '../options.ts';
@@ -19,7 +19,11 @@ export async function papers(args: readonly string[]): Promise<number> {
   const { plan } = evaluate(project, {}, { units });
   await makeFolder(values.out);
   const lines = [await writeSheet(join(values.out, 'ducts.svg'), ductPlanSvg(plan, project, units))];
-  const others = { 'supply.svg': oneLineSvg(plan, project, units), 'trap.svg': trapSvg(plan, project, units) };
+  const others = {
+    'supply.svg': oneLineSvg(plan, project, units),
+    'trap.svg': trapSvg(plan, project, units),
+    'drain.svg': drainSvg(plan, project, units),
+  };
   for (const [name, text] of Object.entries(others))
     if (text !== undefined) lines.push(await writeSheet(join(values.out, name), text));
   if (plan.trades.air?.flows.ok !== true)

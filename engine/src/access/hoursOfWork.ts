@@ -55,15 +55,16 @@ function plannedOf(window: Window, id: string, months: readonly MonthHours[], s:
   const until = Math.min(86_400, from + s.of(window.duration));
   if (!(until > from)) return unresolved('out-of-range', window.duration.path);
   const within = hours.minutes.filter((_, h) => 3600 * (h + 1) > from && 3600 * h < until);
+  const work = workBetween(hours.minutes, from, until);
   const hot = within.filter((minutes) => minutes < 60).length;
   return {
     day: window.day,
     month: month - 1,
     from,
     until,
-    work: workBetween(hours.minutes, from, until),
+    work,
     leastMinutes: Math.min(...within),
-    drink: hot === 0 ? 0 : Math.min(drinkMost, drinkAnHour) * ((until - from) / 3600),
+    drink: hot === 0 || work === 0 ? 0 : Math.min(drinkMost, drinkAnHour) * ((until - from) / 3600),
     ...bestStart(hours.minutes, until - from),
   };
 }

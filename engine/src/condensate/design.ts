@@ -168,7 +168,7 @@ function frostOf(
     return Math.min(night, lowest ?? night);
   };
   const trap = s.choice(drain.place);
-  const stands = stretches.filter((one) => one.id !== '' && !one.falls);
+  const stands = stretches.filter((one) => one.id !== '' && one.place !== 'inside' && !one.falls);
   const places = [trap, ...stands.map((one) => one.place)];
   const air = Math.min(...places.map(airAt));
   rec.step('t_air', 'table', {}, air, '°C', trap === 'attic' ? 'condensate.attic-night' : 'condensate.coldest');

@@ -26,7 +26,7 @@ export function frostsAt(place: Place, { year }: LoadsResult): Frosts | undefine
 /** A winter at one place, and how much of water that stood in such a pipe turned to ice in its hardest stretch. */
 export function winterOf(frosts: Frosts, inner: number, insulation: number): Winter {
   const pipe = coldPipe(inner, insulation);
-  const ice = frosts.hardest.reduce((most, f) => Math.max(most, iceShare(pipe, standing, f)), 0);
+  const ice = frosts.hardest.reduce((most, f) => Math.max(most, iceShare(pipe, f.kelvinHours)), 0);
   const { hours, longest, lowest, hardest } = frosts;
   return { hours, longest, lowest, ice, ...(hardest[0] ? { from: hardest[0].from } : {}) };
 }

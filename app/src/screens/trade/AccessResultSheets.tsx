@@ -2,6 +2,7 @@ import type { TradeResults } from '@kneewall/engine';
 import { Scroll } from '../../look/Scroll.tsx';
 import { Sheet } from '../../look/Sheet.tsx';
 import { Quantity } from '../../quantity/Quantity.tsx';
+import { AtticHoursSheet } from './AtticHoursSheet.tsx';
 import { HatchDrawing } from './HatchDrawing.tsx';
 import { OutcomeOr } from './OutcomeOr.tsx';
 
@@ -17,16 +18,19 @@ const pieceWords: Readonly<Record<Way['piece'], string>> = {
 /** Whether the boxes pass their openings: the chosen unit drawn in the tightest one, all units in a table. */
 export default function AccessResultSheets({ result }: { result: Access }) {
   return (
-    <Sheet title="Ways in">
-      <OutcomeOr outcome={result.ways} what="Whether the boxes pass">
-        {(ways) => (
-          <>
-            <Drawn ways={ways.filter((w) => result.chosen.ok && w.candidate === result.chosen.value)} />
-            <WaysTable ways={ways} />
-          </>
-        )}
-      </OutcomeOr>
-    </Sheet>
+    <>
+      <Sheet title="Ways in">
+        <OutcomeOr outcome={result.ways} what="Whether the boxes pass">
+          {(ways) => (
+            <>
+              <Drawn ways={ways.filter((w) => result.chosen.ok && w.candidate === result.chosen.value)} />
+              <WaysTable ways={ways} />
+            </>
+          )}
+        </OutcomeOr>
+      </Sheet>
+      <AtticHoursSheet hours={result.heatHours} />
+    </>
   );
 }
 

@@ -35,15 +35,13 @@ export function timeToFreeze(
   };
 }
 
-/** Hours of frost without a break, and how many kelvin hours they lie below 0 °C. */
-export type FrostyHours = { readonly hours: number; readonly kelvinHours: number };
-
 /**
- * Share of standing water that is ice after so many frosty hours, 0 to 1. Ice grows with kelvin hours alone, so that their
- * mean does for air that rises and falls; cooling to 0 °C is taken at that mean. Source: `condensate.frost`.
+ * Share of standing water that is ice after so many kelvin hours below 0 °C without a break, 0 to 1. Ice grows with kelvin
+ * hours alone, however the air rises and falls; what cooling to 0 °C takes, at most a sixteenth of it all, is left out, so
+ * that it leans to more ice. Source: `condensate.frost`.
  */
-export function iceShare(pipe: ColdPipe, from: number, { hours, kelvinHours }: FrostyHours): number {
+export function iceShare(pipe: ColdPipe, kelvinHours: number): number {
   if (!(kelvinHours > 0)) return 0;
-  const { cold, solid } = timeToFreeze(pipe, from, -kelvinHours / hours);
-  return Math.min(1, Math.max(0, (3600 * hours - cold) / solid));
+  const mass = (Math.PI / 4) * pipe.inner * pipe.inner * water.density;
+  return Math.min(1, (3600 * kelvinHours) / (coldResistance(pipe) * mass * water.melting));
 }
