@@ -241,22 +241,23 @@ function wayOf(
     names: [
       { at: [4, way.top - 20], text: 'The drain’s way from the trap to its end', anchor: 'start' },
       ...names,
-      {
-        at: [4, bottom + 10],
-        text: `${say(run)} long, loses ${say(fall)}; dashed: least ${say(least)}`,
-        anchor: 'start',
-      },
-      ...(ends ? [{ at: [4, bottom + (pump ? 28 : 19)], text: ends, anchor: 'start' } as const] : []),
-      ...(pump
-        ? [
-            {
-              at: [4, bottom + 19],
-              text: pump.lift === undefined ? 'then a pump' : `then a pump lifts it ${say(pump.lift)}`,
-              anchor: 'start',
-            } as const,
-          ]
-        : []),
+      ...below(pump, ends, `${say(run)} long, loses ${say(fall)}; dashed: least ${say(least)}`, say),
     ],
     stretched: down / across,
   };
+}
+
+/** What stands below the way: its sums, the pump after it, and where it ends. */
+function below(
+  pump: DrainFacts['pump'],
+  ends: string | undefined,
+  sums: string,
+  say: (metres: number) => string,
+): Name[] {
+  const lifted = pump?.lift === undefined ? 'then a pump' : `then a pump lifts it ${say(pump.lift)}`;
+  return [sums, ...(pump ? [lifted] : []), ...(ends ? [ends] : [])].map((text, i) => ({
+    at: [4, way.top + way.height + 10 + 9 * i],
+    text,
+    anchor: 'start',
+  }));
 }

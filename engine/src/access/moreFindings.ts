@@ -14,7 +14,7 @@ const peopleLeast = 2;
 const throughMost = 0.3;
 
 /** What must not be done by one alone: hoisting, ladders, ramps, and any work in an attic's heat. */
-export function together({ people, up, outdoorUp }: AccessResult, { lifting, heat }: Access): Found[] {
+export function together({ chosen, people, up, outdoorUp }: AccessResult, { lifting, heat }: Access): Found[] {
   const summer = 'choice' in heat.time && heat.time.choice !== 'cold';
   const risky = [
     ...(up === 'rope' ? ['hoisting'] : up === 'stair' ? ['carrying it up a stair'] : ['bringing it up by hand']),
@@ -34,6 +34,7 @@ export function together({ people, up, outdoorUp }: AccessResult, { lifting, hea
         facts: { risky: risky.join(', ') },
       },
       (rec) => {
+        required(chosen);
         required(people);
         return entered('n', lifting.people)(rec);
       },

@@ -62,7 +62,7 @@ export const lines: Readonly<Record<string, Say>> = {
         : 'End it over a window or a door, on its own all the way.',
   }),
   pump: (j, print) => ({
-    what: `Over ${length(j, print, 'lift')} the pump lifts ${print.value(j)} in an hour; ${print.limit(j)} is wanted, twice what the unit makes at its most. It lifts no more at ${length(j, print, 'headMost')}, and draws ${print.quantity(Number(j.facts?.power ?? 0), 'power')}.`,
+    what: `Over ${length(j, print, 'lift')} the pump lifts ${print.value(j)} in an hour; ${print.limit(j)} is wanted, twice what the unit makes at its most. It lifts no more at ${length(j, print, 'headMost')}, and draws ${print.quantity(Number(j.facts?.power ?? 0), 'electric-power')}.`,
     why: 'A pump that is just enough when new is too little with slime in it.',
     mend:
       j.status === 'ok'

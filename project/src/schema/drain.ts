@@ -118,7 +118,7 @@ const pump = group(
       possible: { min: 0 },
       usually: 'nameplate',
     }),
-    power: quantity('power', {
+    power: quantity('electric-power', {
       label: 'It draws',
       default: { low: 15, likely: 40, high: 120 },
       plausible: { min: 2, max: 500 },
