@@ -14,5 +14,7 @@ export { oneLineSvg } from './oneLine/oneLineSvg.ts';
 export { passageSvg } from './passage/passageSvg.ts';
 export type { Sheet } from './sheets.ts';
 export { sheetsOf } from './sheets.ts';
+export type { DrainPicture } from './trap/drainPicture.ts';
+export { drainOf, drainSvg } from './trap/drainSvg.ts';
 export type { TrapPicture } from './trap/trapPicture.ts';
 export { trapOf, trapSvg } from './trap/trapSvg.ts';

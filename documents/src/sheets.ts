@@ -4,6 +4,7 @@ import { ductPlanSvg } from './ductPlan/ductPlanSvg.ts';
 import { elevationSvg } from './elevation/elevationSvg.ts';
 import { oneLineSvg } from './oneLine/oneLineSvg.ts';
 import { passageSvg } from './passage/passageSvg.ts';
+import { drainSvg } from './trap/drainSvg.ts';
 import { trapSvg } from './trap/trapSvg.ts';
 
 /** A drawing of the plan on a sheet of its own. */
@@ -17,6 +18,7 @@ const drawings: readonly { readonly file: string; readonly title: string; readon
   { file: 'wall.svg', title: 'The wall and the outdoor unit', drawn: elevationSvg },
   { file: 'supply.svg', title: 'The supply in one line', drawn: oneLineSvg },
   { file: 'way-in.svg', title: 'The tightest way in', drawn: passageSvg },
+  { file: 'drain.svg', title: 'The way of the drain', drawn: drainSvg },
   { file: 'trap.svg', title: 'The trap of the drain', drawn: trapSvg },
 ];
 

@@ -5,9 +5,10 @@ import { joistRows } from './joists.ts';
 import { liftingRows } from './lifting.ts';
 import { motion } from './motion.ts';
 import { passingRows } from './passing.ts';
+import { raisingRows } from './raising.ts';
 
 export const source: ValidationSource = {
   id,
   title: 'Corners, hatches, lifting, ropes, joists and working heat',
-  measure: () => [...passingRows(), ...motion(), ...liftingRows(), ...joistRows(), ...heatRows()],
+  measure: () => [...passingRows(), ...motion(), ...liftingRows(), ...joistRows(), ...heatRows(), ...raisingRows()],
 };

@@ -2,7 +2,17 @@ import type { Project } from '@kneewall/project';
 import { describe, expect, it } from 'vitest';
 import { demo } from '../../test/demos.ts';
 import { evaluate, type Finding, runJob } from '../index.ts';
-import { faceSpare, neverThrough, widthForTurned } from './kernels/index.ts';
+import {
+  anchorPull,
+  drawUp,
+  faceSpare,
+  holdBack,
+  lowerShare,
+  neverThrough,
+  ownFrequency,
+  shakenThrough,
+  widthForTurned,
+} from './kernels/index.ts';
 
 const n = (value: number) => ({ value, known: 'measured' });
 
@@ -142,5 +152,85 @@ describe('who lifts, what carries, how hot', () => {
     const minutes = (time: string): number => Number(found({ 'routes.access.heat.time': time }, 'heat').value);
     expect(minutes('dawn')).toBeGreaterThan(minutes('any'));
     expect(all({ 'routes.access.heat.time': 'cold' }).some((f) => f.id === 'access/heat')).toBe(false);
+  });
+});
+
+describe('on knees, on steps, up a ramp, alone', () => {
+  it('on knees nothing is claimed, and the caution stands', () => {
+    const carry = found({ [`${lifting}.pose`]: 'kneeling' }, 'carry:outdoorUnit');
+    expect([carry.status, carry.because]).toEqual(['unknown', 'out-of-range']);
+    expect(carry.what).toMatch(/kneel/);
+    expect(carry.caution).toMatch(/alone/);
+  });
+
+  it('one person alone is refused what two may do', () => {
+    expect(found({ [`${lifting}.people`]: n(1) }, 'alone').status).toBe('fails');
+    expect(found({}, 'alone').status).toBe('ok');
+  });
+
+  it('a ladder counts person, tools and unit; a stair loads the lower one more', () => {
+    const ladder = found({ [`${lifting}.up`]: 'ladder', [`${lifting}.ladder`]: n(136) }, 'ladder');
+    const mass = Number(
+      evaluate(demo('tern-ledge'), {}).plan.findings.find((f) => f.id === 'access/carry:outdoorUnit')?.value,
+    );
+    expect(mass).toBeGreaterThan(0);
+    expect(Number(ladder.value)).toBeGreaterThan(108);
+    expect(found({ [`${lifting}.up`]: 'stair' }, 'raise').what).toMatch(/lower of two carries/);
+    expect(lowerShare(1, 0, 40)).toBe(0.5);
+    expect(lowerShare(1, 0.25, 45)).toBeCloseTo(0.75, 12);
+  });
+
+  it('a ramp takes less pull than the weight, friction more; what friction holds does not slide back', () => {
+    const ramp = { mass: 60, slope: 30, friction: 0 };
+    expect(drawUp(ramp)).toBeCloseTo((60 * 9.80665) / 2, 9);
+    expect(drawUp({ ...ramp, slope: 90, friction: 5 })).toBeCloseTo(60 * 9.80665, 6);
+    // Up and back bracket the weight's own part along the slope by the same friction.
+    const rough = { ...ramp, friction: 0.2 };
+    expect((drawUp(rough) + holdBack(rough)) / 2).toBeCloseTo(drawUp(ramp), 9);
+    expect(holdBack({ ...ramp, friction: Math.tan(Math.PI / 6) })).toBeCloseTo(0, 9);
+    const outdoor = 'routes.access.outdoor';
+    const pull = (slope: number) =>
+      (found({ [`${outdoor}.up`]: 'ramp', [`${outdoor}.slope`]: n(slope) }, 'outdoor-pull').value as { likely: number })
+        .likely;
+    expect(pull(45)).toBeGreaterThan(pull(20));
+    expect(found({ [`${outdoor}.up`]: 'ramp', [`${outdoor}.anchor`]: n(60) }, 'outdoor-anchor').status).toBe('fails');
+  });
+
+  it('an anchor whose rope is pulled aside holds the sum of both as vectors', () => {
+    expect(anchorPull(600, 200, 0)).toEqual({ force: 800, aside: 0 });
+    const square = anchorPull(400, 300, 90);
+    expect(square.force).toBeCloseTo(500, 9);
+    expect(square.aside).toBeCloseTo((Math.atan2(3, 4) * 180) / Math.PI, 9);
+  });
+});
+
+describe('what lies under the unit', () => {
+  const platform = 'routes.access.platform';
+  it('panels and timbers add their weight to the joists; on edge they are stronger than flat', () => {
+    const used = (changes: Readonly<Record<string, unknown>>, id = 'joists') =>
+      (found(changes, id).value as { likely: number }).likely;
+    expect(used({ [`${platform}.sheet`]: n(0.018) })).toBeGreaterThan(used({}));
+    expect(used({ [`${platform}.cross`]: 'flat-2x4' })).toBeGreaterThan(used({}));
+    const across = (cross: string) => used({ [`${platform}.cross`]: cross }, 'across');
+    // Same section turned: moduli are as depth to width.
+    expect(across('flat-2x4') / across('edge-2x4')).toBeGreaterThan(2);
+  });
+
+  it('an unknown timber makes a range, from the weakest grade to the best', () => {
+    const { low, likely, high } = found({}, 'joists').value as { low: number; likely: number; high: number };
+    expect(low).toBeLessThan(likely);
+    expect(high).toBeGreaterThan(likely);
+    expect(high / likely).toBeCloseTo(875 / 675, 9);
+  });
+
+  it('soft mounts hold the shaking off, stiff ones that swing with the blower are said to be none', () => {
+    const mounts = (gives: number) =>
+      found({ [`${platform}.isolation`]: 'springs', [`${platform}.gives`]: n(gives) }, 'mounts');
+    expect(mounts(0.02).status).toBe('ok');
+    expect(mounts(0.0012).because).toBe('out-of-range');
+    // An inch of sag swings at 3.13 Hz.
+    expect(ownFrequency(0.0254)).toBeCloseTo(3.127, 3);
+    expect(shakenThrough(0.0254, 2 * ownFrequency(0.0254))).toBeCloseTo(1 / 3, 12);
+    expect(shakenThrough(0, 20)).toBe(1);
   });
 });

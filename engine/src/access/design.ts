@@ -8,10 +8,11 @@ import { scenario } from '../plan/scenario.ts';
 import type { TradeInput } from '../plan/trade.ts';
 import type { Working } from '../plan/working.ts';
 import { workingHeat } from './atticHeat.ts';
-import { hoistedOf, mayLift } from './lifting.ts';
+import { heatHours } from './hoursOfWork.ts';
+import { hoistedOf, mayLift, raisedOf, stepsOf } from './lifting.ts';
 import { eachOnce, passageJob } from './motion/passageJob.ts';
 import { waysOf } from './passing.ts';
-import { loadedOf } from './platform.ts';
+import { loadedOf, mountedOf } from './platform.ts';
 import type { AccessResult } from './result.ts';
 
 export type Upstream = {
@@ -24,7 +25,7 @@ export type Upstream = {
 export function design({ project, upstream }: TradeInput<keyof Upstream>): AccessResult {
   const s = scenario();
   const { passages, access } = project.routes;
-  const { lifting, platform, heat } = access;
+  const { lifting, outdoor, platform, heat } = access;
   const workings: Record<string, Working> = {};
   const noted = noting('access', workings);
   const chosen = attempt(() => required(upstream.equipment.chosen));
@@ -47,6 +48,15 @@ export function design({ project, upstream }: TradeInput<keyof Upstream>): Acces
     hoisted: attempt(() => hoistedOf(lifting, required(massOf('handler')), s)),
     platform: attempt(() => loadedOf(platform, required(massOf('handler')), s)),
     heat: noted('attic-heat', (rec) => workingHeat(heat, upstream, s, rec)),
+    heatHours: attempt(() => heatHours(project, upstream, s)),
+    steps: attempt(() => {
+      const { width, depth, height } = required(unit).handler;
+      const box = { width: s.of(width), depth: s.of(depth), height: s.of(height) };
+      return stepsOf(lifting, platform.person, required(massOf('handler')), box, s);
+    }),
+    outdoorUp: s.choice(outdoor.up),
+    raised: attempt(() => raisedOf(outdoor, lifting.sheave, required(massOf('outdoorUnit')), s)),
+    mounted: attempt(() => mountedOf(platform, s)),
     workings,
     wanted: asked.length > 0 ? [passageJob({ ways: asked })] : [],
   };

@@ -7,10 +7,10 @@ import { learn } from './learn.ts';
 export const accessFinder: Finder<'access', 'climate' | 'loads' | 'equipment'> = {
   id: 'access',
   phase: 'agreed',
-  reads: ['routes.passages', 'routes.access', 'candidates'],
+  reads: ['routes.passages', 'routes.access', 'candidates', 'work.windows'],
   after: ['climate', 'loads', 'equipment'],
   design,
   learn,
   findings,
-  looksAt: { reads: ['routes.passages', 'routes.access', 'candidates'], trades: [] },
+  looksAt: { reads: ['routes.passages', 'routes.access', 'candidates', 'work.windows'], trades: [] },
 };

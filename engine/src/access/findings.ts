@@ -4,6 +4,7 @@ import type { Drafts, PlanView } from '../plan/trade.ts';
 import { codeFindings } from './codeFindings.ts';
 import { told } from './found.ts';
 import { liftFindings } from './liftFindings.ts';
+import { planned } from './moreFindings.ts';
 import { plannedFacts, plannedFor, plannedSpare } from './plannedFinding.ts';
 import type { AccessResult, Passing, Way } from './result.ts';
 import { spareWanted } from './spare.ts';
@@ -15,6 +16,7 @@ export function findings(result: AccessResult, { project }: PlanView): Drafts {
     ...headrooms(result, project.routes.passages),
     ...codeFindings(project.routes),
     ...liftFindings(result, project.routes.access),
+    ...planned(result, project.work.windows),
   ];
   return draftsOf(found);
 }

@@ -4,25 +4,22 @@ import type { Found } from '../plan/telling.ts';
 import { entered } from '../plan/telling.ts';
 import { answered, told } from './found.ts';
 import { gravity } from './kernels/rope.ts';
+import { gear, pullMost, quarter, strengthLeft } from './limits.ts';
+import { ladder, outdoors, together, underUnit } from './moreFindings.ts';
 import type { AccessResult } from './result.ts';
 
 type Access = ResolvedProject['routes']['access'];
-
-/** N that one person pulls steadily. Source: `access.pull`. */
-const pullMost = 250;
-/** Times the load that lifting gear has to hold before it breaks. Source: `access.gear`. */
-const gear = 5;
-/** Of a joist's strength, what is left when no engineer has looked. Source: `access.engineer`. */
-const strengthLeft = 0.2;
-/** s of an hour: too little to begin, and what is called comfortable. Source: `access.screening`. */
-const quarter = 900;
 
 /** Who lifts what, what carries it, and how long people can work beside it. */
 export function liftFindings(result: AccessResult, access: Access): Found[] {
   return [
     ...carried(result, access),
     ...(result.up === 'rope' ? roped(result, access) : [raised(result, access)]),
+    ...ladder(result, access),
+    ...together(result, access),
+    ...outdoors(result, access),
     ...platform(result, access),
+    ...underUnit(result, access),
     ...heat(result, access),
   ];
 }
@@ -41,7 +38,11 @@ function carried({ carried: pieces, mayLift, people }: AccessResult, { lifting }
         kind: 'mass',
         limit: mayLift.ok ? { max: mayLift.value } : {},
         source: 'access.lifting',
-        facts: { piece, ...(people.ok ? { people: people.value } : {}) },
+        facts: {
+          piece,
+          ...(people.ok ? { people: people.value } : {}),
+          ...('choice' in lifting.pose ? { pose: lifting.pose.choice } : {}),
+        },
       },
       (rec) => {
         required(mayLift);
@@ -54,7 +55,7 @@ function carried({ carried: pieces, mayLift, people }: AccessResult, { lifting }
 }
 
 /** Up a ladder, a stair or by hand overhead: outside what the lifting equation covers, so nothing is claimed. */
-const raised = ({ up, hoisted }: AccessResult, { lifting }: Access): Found =>
+const raised = ({ up, hoisted, steps }: AccessResult, { lifting }: Access): Found =>
   told(
     {
       id: 'raise',
@@ -64,13 +65,19 @@ const raised = ({ up, hoisted }: AccessResult, { lifting }: Access): Found =>
       kind: 'mass',
       limit: {},
       source: 'access.lifting',
-      facts: { up, ...(hoisted.ok ? { mass: hoisted.value.mass } : {}) },
+      facts: {
+        up,
+        ...(hoisted.ok ? { mass: hoisted.value.mass } : {}),
+        ...(steps.ok && steps.value.below !== undefined ? { below: steps.value.below } : {}),
+      },
     },
     () => unresolved('out-of-range', 'choice' in lifting.up ? 'routes.access.lifting.up' : lifting.up.path),
   );
 
 function roped({ hoisted }: AccessResult, { lifting }: Access): Found[] {
-  const facts = hoisted.ok ? { mass: hoisted.value.mass } : {};
+  const facts = hoisted.ok
+    ? { mass: hoisted.value.mass, ...(hoisted.value.leans === undefined ? {} : { leans: hoisted.value.leans }) }
+    : {};
   const of = { subject: 'lifting', holdPoint: 'lift', consequence: 'harm', kind: 'mass', facts } as const;
   const hung = hoisted.ok ? (gear * hoisted.value.anchor) / gravity : undefined;
   return [

@@ -39,7 +39,7 @@ export const lifts: Readonly<Record<string, Say>> = {
   }),
   anchor: (j, print) => ({
     what: `What the tackle hangs from gives way at ${print.value(j)}; five times the pull on it is ${print.limit(j)}.`,
-    why: 'It carries the load and the pull on the rope, together more than the unit weighs, and jerks.',
+    why: `It carries the load and the pull on the rope, together more than the unit weighs, and jerks.${j.facts?.leans === undefined ? '' : ` It is pulled down and ${Math.round(number(j, 'leans'))}° aside, towards whoever pulls: it must not slide or tip that way.`}`,
     mend:
       j.status === 'ok'
         ? 'Hang it over a bearing wall or several rafters; look at every knot and shackle.'

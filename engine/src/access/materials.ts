@@ -26,5 +26,15 @@ export function materials(result: AccessResult): readonly MaterialLine[] {
           count('tag', 'Light line to keep the load from turning', 1),
         ]
       : []),
+    ...(result.outdoorUp === 'ramp'
+      ? [count('ramp', 'Planks for a ramp, with battens under them and something to fix both ends', 2)]
+      : []),
+    ...(result.mounted.ok && result.mounted.value.own > 0
+      ? [count('mounts', 'Pads or springs under the unit, chosen for a quarter of its weight each', 4)]
+      : []),
+    ...(result.platform.ok && result.platform.value.across
+      ? [count('structural-screws', 'Structural screws for the timbers across the joists, two at each crossing', 24)]
+      : []),
+    ...(result.heat.ok ? [count('bottles', 'Water bottles that reach into the attic, one for each person', 2)] : []),
   ];
 }

@@ -2,6 +2,7 @@ import type { Judged, Words } from '../plan/judge.ts';
 import type { Printer } from '../plan/printer.ts';
 import { unknownWords } from '../plan/unknownWords.ts';
 import { lifts } from './liftWords.ts';
+import { more, moreSubjects } from './moreWords.ts';
 import { cutCaution, heightPlanned, helpWords, wayPlanned } from './motionWords.ts';
 
 type Say = (j: Judged, print: Printer) => Words;
@@ -33,7 +34,7 @@ function joistWords(j: Judged): string {
 }
 
 function passesWords(j: Judged, print: Printer): Words {
-  if (j.facts?.['byPlan'] === 1) return wayPlanned(j, piece(j), print);
+  if (j.facts?.byPlan === 1) return wayPlanned(j, piece(j), print);
   const name = text(j, 'name');
   const face = `${metres(j, print, 'faceLong')} by ${metres(j, print, 'faceShort')}`;
   const opening = `${metres(j, print, 'openLong')} by ${metres(j, print, 'openShort')}`;
@@ -62,7 +63,7 @@ function passesWords(j: Judged, print: Printer): Words {
 const say: Readonly<Record<string, Say>> = {
   passes: passesWords,
   headroom: (j, print) =>
-    j.facts?.['byPlan'] === 1
+    j.facts?.byPlan === 1
       ? heightPlanned(j, piece(j), print)
       : {
           what: `${text(j, 'name')}: ${print.value(j)} is free above it; ${print.limit(j)} is enough to bring the ${piece(j)} up and lay it down.`,
@@ -120,6 +121,7 @@ const say: Readonly<Record<string, Say>> = {
     mend: j.status === 'ok' ? 'Nothing to do.' : 'One near the unit, as the local code asks.',
   }),
   ...lifts,
+  ...more,
 };
 
 const subjects: Readonly<Record<string, string>> = {
@@ -140,14 +142,23 @@ const subjects: Readonly<Record<string, string>> = {
   sag: 'How far the joists sag',
   deck: 'Whether there is a floor round the unit',
   heat: 'How long people can work in the attic',
+  ...moreSubjects,
 };
 
 /** Statements that nothing can be said about because no rule reaches there. */
 const beyond: Readonly<Record<string, Say>> = {
-  carry: () => ({
-    what: 'The lifting equation gives no limit for a lift as entered.',
-    why: 'It ends at hands 63 cm in front of the ankles, and at lifts of 175 cm; beyond it nothing is safe to promise.',
-    mend: 'Hold it closer, lift it in two steps, or let a trolley or hoist do it. Look at the people and measures entered.',
+  mounts: () => ({
+    what: 'At one of the blower’s speeds pads or springs shake with it instead of holding it off.',
+    why: 'At the pace at which the unit swings by itself on them every turn of the blower adds to the last.',
+    mend: 'Mounts that give more under its weight, or rubber that gives next to nothing; compare their sheets.',
+  }),
+  carry: (j) => ({
+    what:
+      text(j, 'pose') === 'kneeling' || text(j, 'pose') === 'crawling'
+        ? 'People who kneel or crawl are outside the lifting equation: no limit is claimed.'
+        : 'The lifting equation gives no limit for a lift as entered.',
+    why: 'It is for people on their feet, ends at hands 63 cm in front of the ankles, and at lifts of 175 cm; beyond it nothing is safe to promise.',
+    mend: 'Slide it on boards or a sheet of panel, with a strap to pull it; hold it closer, lift it in two steps, or let a trolley or hoist do it. Look at the people and measures entered.',
     caution: 'Nobody lifts alone what is above the limit of one.',
   }),
   headroom: (j, print) => ({
@@ -156,7 +167,7 @@ const beyond: Readonly<Record<string, Say>> = {
     mend: 'Build a frame of its size from cardboard and laths and take that up first.',
   }),
   raise: (j, print) => ({
-    what: `The unit of ${print.quantity(number(j, 'mass'), 'mass')} is to go up ${{ hands: 'through the opening by hand', ladder: 'a ladder', stair: 'a stair' }[text(j, 'up')] ?? 'by hand'}. The lifting equation does not cover that, so nothing here says it is safe.`,
+    what: `The unit of ${print.quantity(number(j, 'mass'), 'mass')} is to go up ${{ hands: 'through the opening by hand', ladder: 'a ladder', stair: 'a stair' }[text(j, 'up')] ?? 'by hand'}. The lifting equation does not cover that, so nothing here says it is safe.${j.facts?.below === undefined ? '' : ` On that stair the lower of two carries ${print.quantity(number(j, 'below'), 'mass')} of it.`}`,
     why: 'On a ladder one hand belongs to the ladder; overhead, kneeling, on steps or in the heat people lift far less than on firm ground.',
     mend: 'Hoist it by rope and sheaves from an anchor that is known, or have movers do it.',
     caution: 'Falls kill: nobody carries a unit up a ladder, and nobody stands under it.',

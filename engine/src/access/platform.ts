@@ -1,9 +1,10 @@
-import type { ResolvedProject } from '@kneewall/project';
+import type { Range, ResolvedProject } from '@kneewall/project';
 import { unresolved } from '../plan/outcome.ts';
 import type { Scenario } from '../plan/scenario.ts';
 import { type Joist, type Load, moment, sag, stress } from './kernels/joist.ts';
+import { ownFrequency, shakenThrough } from './kernels/mount.ts';
 import { gravity } from './kernels/rope.ts';
-import type { Loaded } from './result.ts';
+import type { Loaded, Mounted } from './result.ts';
 
 type Platform = ResolvedProject['routes']['access']['platform'];
 
@@ -18,7 +19,7 @@ const sizes = {
 } as const;
 /** Pa: stiffness and bending stress of plain grades, weakest to best; not known spans them. Source: `access.timber`. */
 const psi = 6894.757;
-const timbers = {
+const woods = {
   unknown: { elastic: [1.2e6, 1.4e6, 1.6e6], bending: [675, 875, 900] },
   spruce: { elastic: [1.2e6, 1.4e6, 1.4e6], bending: [675, 875, 875] },
   larch: { elastic: [1.4e6, 1.6e6, 1.6e6], bending: [525, 900, 900] },
@@ -34,12 +35,14 @@ export function loadedOf(platform: Platform, mass: number, s: Scenario): Loaded 
   if (!(joists >= 1)) return unresolved('out-of-range', platform.joists.path);
   const from = s.maybe(platform.from);
   if (from !== undefined && (from <= 0 || from >= span)) return unresolved('out-of-range', platform.from.path);
+  const added = s.of(platform.sheet) * woodDensity * gravity;
+  const timbers = acrossOf(platform, mass, spacing, s);
   const load: Load = {
-    spread: (s.of(platform.live) + s.of(platform.dead)) * spacing,
-    point: (mass / joists + s.of(platform.person)) * gravity,
+    spread: (s.of(platform.live) + s.of(platform.dead) + added) * spacing,
+    point: (mass / joists + timbers.mass + s.of(platform.person)) * gravity,
     ...(from === undefined ? {} : { at: from }),
   };
-  const timber = timbers[s.choice(platform.timber)];
+  const timber = woods[s.choice(platform.timber)];
   const joist = (elastic: number): Joist => ({ width: 1.5 * inch, depth: inches * inch, span, elastic: elastic * psi });
   const bent = stress(moment(span, load), joist(1));
   const used = timber.bending.map((f) => bent / (f * psi * factor * together));
@@ -50,5 +53,50 @@ export function loadedOf(platform: Platform, mass: number, s: Scenario): Loaded 
     used: { low: strong, likely, high: weak },
     sag: { low: stiff, likely: usual, high: soft },
     span,
+    ...(timbers.across ? { across: timbers.across } : {}),
   };
+}
+
+/** kg/m³ of panels and timber. Source: `access.wood`. */
+const woodDensity = 600;
+
+/**
+ * Timbers across the joists: kg that they put on a joist, and the share of their strength that is used where the unit's
+ * foot stands halfway between two joists. Laid flat they bend about their weak side. Size counts for nothing here: leaning
+ * to the weak side. Source: `access.timber`.
+ */
+function acrossOf(
+  platform: Platform,
+  mass: number,
+  spacing: number,
+  s: Scenario,
+): { readonly mass: number; readonly across?: Range } {
+  const cross = s.choice(platform.cross);
+  const count = s.of(platform.crossing);
+  if (cross === 'none') return { mass: 0 };
+  if (!(count >= 1)) return unresolved('out-of-range', platform.crossing.path);
+  const wide = (cross.endsWith('2x4') ? 3.5 : 5.5) * inch;
+  const section = cross.startsWith('flat') ? { width: wide, depth: 1.5 * inch } : { width: 1.5 * inch, depth: wide };
+  const own = wide * 1.5 * inch * woodDensity * spacing;
+  const bent = stress(moment(spacing, { spread: (own * gravity) / spacing, point: (mass / count) * gravity }), section);
+  const [weak = 1, likely = 1, strong = 1] = woods[s.choice(platform.timber)].bending;
+  const used = (f: number): number => bent / (f * psi);
+  return { mass: own * count, across: { low: used(strong), likely: used(likely), high: used(weak) } };
+}
+
+/** Share of the blower's shaking that its pads let through, from its slowest turn to its fastest. */
+export function mountedOf(platform: Platform, s: Scenario): Mounted {
+  const { turns } = platform;
+  if ('missing' in turns) return unresolved('missing', turns.path);
+  const gives = s.choice(platform.isolation) === 'none' ? 0 : s.of(platform.gives);
+  const own = gives > 0 ? ownFrequency(gives) : 0;
+  const at = (rpm: number): number => {
+    const share = shakenThrough(gives, rpm / 60);
+    // At its own frequency nothing but damping, which is not known, holds it.
+    return Number.isFinite(share) ? share : unresolved('out-of-range', platform.gives.path);
+  };
+  const ends = [at(turns.low), at(turns.likely), at(turns.high)];
+  // A blower that runs up through the mounts' own frequency shakes more on the way than at either end.
+  if (own > turns.low / 60 && own < turns.high / 60) return unresolved('out-of-range', platform.gives.path);
+  return { through: { low: Math.min(...ends), likely: at(turns.likely), high: Math.max(...ends) }, own };
 }

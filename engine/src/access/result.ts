@@ -39,11 +39,56 @@ export type Way = {
 };
 
 export type Up = 'rope' | 'hands' | 'ladder' | 'stair';
-/** N on the rope's end and on what the tackle hangs from. */
-export type Hoisted = { readonly mass: number; readonly pull: Range; readonly anchor: number };
+/** N on the rope's end and on what the tackle hangs from, and degrees by which that leans aside. */
+export type Hoisted = { readonly mass: number; readonly pull: Range; readonly anchor: number; readonly leans?: number };
+
+export type OutdoorUp = 'ground' | 'ramp' | 'rope' | 'hands';
+/** The outdoor unit on its way up: N at the rope's end and on its anchor, degrees of the way, N that it slides back with. */
+export type Raised = Hoisted & { readonly slope: number; readonly back: Range };
+
+/** Who carries how much where the equation says nothing: kg on the lower one of a stair, kg on the ladder. */
+export type Steps = { readonly below?: number; readonly ladder?: number };
+
+/** Minutes of each hour of a month's day that may be worked, with the attic's °C and the index's. */
+export type MonthHours = {
+  readonly attic: readonly number[];
+  readonly index: readonly number[];
+  readonly minutes: readonly number[];
+};
+
+/**
+ * A planned window: s after midnight, sun time; s of work that its hours allow, the least minutes in one of them, L to
+ * drink for one person, and the start that would leave most.
+ */
+export type PlannedHours = {
+  readonly day: string;
+  readonly month: number;
+  readonly from: number;
+  readonly until: number;
+  readonly work: number;
+  readonly leastMinutes: number;
+  readonly drink: number;
+  readonly best: number;
+  readonly bestWork: number;
+};
+
+/** Which hours can be worked in the attic: of each month, and of each planned window. */
+export type HeatHours = {
+  readonly months: readonly MonthHours[];
+  readonly planned: readonly { readonly id: string; readonly of: Outcome<PlannedHours> }[];
+};
 
 /** One joist under the unit: share of its strength that is used, m of sag. */
-export type Loaded = { readonly used: Range; readonly sag: Range; readonly span: number };
+export type Loaded = {
+  readonly used: Range;
+  readonly sag: Range;
+  readonly span: number;
+  /** The same of the timbers laid across, where there are any. */
+  readonly across?: Range;
+};
+
+/** Share of the blower's shaking that comes through its pads, at its speeds. */
+export type Mounted = { readonly through: Range; readonly own: number };
 
 /** The attic while people work in it: °C, and minutes of an hour that may be worked. */
 export type Working = {
@@ -68,4 +113,10 @@ export type AccessResult = ResultBase & {
   readonly hoisted: Outcome<Hoisted>;
   readonly platform: Outcome<Loaded>;
   readonly heat: Outcome<Working>;
+  /** Pending until the house's year is known. */
+  readonly heatHours: Outcome<HeatHours>;
+  readonly steps: Outcome<Steps>;
+  readonly outdoorUp: OutdoorUp;
+  readonly raised: Outcome<Raised>;
+  readonly mounted: Outcome<Mounted>;
 };

@@ -88,4 +88,28 @@ export const sources: Sources = {
   'access.heat-limit': { title: 'NIOSH 2016-106, section 8.1: limits of work in heat', standing: 'standard' },
   'access.efforts': { title: 'NIOSH and ACGIH: heat that a person gives off', standing: 'from memory' },
   'access.heat-index': { title: 'Heat index of the United States weather service', standing: 'standard' },
+  'access.hours': {
+    title:
+      'The attic by the hour through the house’s own year, nine days of ten no hotter; screening table of work in an hour',
+    standing: 'from memory',
+  },
+  'access.water': {
+    title: 'NIOSH 2016-106: a cup of 240 mL each quarter of an hour, at most 1.4 L in an hour',
+    standing: 'from memory',
+  },
+  'access.alone': {
+    title: 'Common practice, no source: hoisting, ladders and hot attics never alone',
+    standing: 'common practice',
+  },
+  'access.ladder': {
+    title: 'The ladder’s label: person, clothes, tools and load together',
+    standing: 'maker',
+  },
+  'access.ramp': { title: 'Statics of a load drawn up a slope against friction', standing: 'definition' },
+  'access.stair': { title: 'Statics of a box on two carriers, its middle above their hands', standing: 'definition' },
+  'access.wood': { title: 'Common practice, no source: 600 kg/m³ of panels and timber', standing: 'common practice' },
+  'access.mount': {
+    title: 'An undamped mass on a spring; less than 30 % of the shaking let through is common practice, no source',
+    standing: 'common practice',
+  },
 };

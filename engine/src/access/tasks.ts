@@ -42,5 +42,21 @@ export function tasks(result: AccessResult): readonly Task[] {
       safeStops: ['Unit on the ground, opening guarded', 'Unit on the platform, strapped, opening guarded'],
       cautions: [attic, under, heavy, 'The opening is a hole in the floor: guard it from above and below.'],
     }),
+    ...(result.outdoorUp === 'ramp' || result.outdoorUp === 'rope'
+      ? [
+          task('outdoor-up', {
+            what:
+              result.outdoorUp === 'ramp'
+                ? 'Fix the ramp and its anchor, draw a sack of half the weight up, then the outdoor unit; strap it down'
+                : 'Hang the tackle beside the wall, hoist a sack of half the weight, then the outdoor unit; strap it down',
+            holdPoint: 'lift',
+            duration: minutes(45, 90, 180),
+            people: 3,
+            after: [],
+            safeStops: ['Unit on the ground', 'Unit on its bracket or stand, bolted'],
+            cautions: [under, heavy, 'Keep it upright; a unit that lay on its side stands a day before it runs.'],
+          }),
+        ]
+      : []),
   ];
 }

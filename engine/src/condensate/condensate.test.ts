@@ -97,3 +97,73 @@ describe('what a drain is judged by', () => {
     expect(JSON.stringify(plan.findings.filter((f) => f.trade === 'condensate'))).not.toMatch(/null|NaN|Infinity/);
   });
 });
+
+describe('its way, its second line, its risers', () => {
+  const stretch = (place: string, run: number, fall: number) => ({ place, run: n(run), fall: n(fall) });
+
+  it('a level stretch fails though the whole falls enough, and stretches sum to the whole', () => {
+    const project = changed({ stretches: { a: stretch('attic', 3, 0.2), b: stretch('outdoors', 3, 0.01) } });
+    expect(found(project, 'fall').value).toBeCloseTo(0.21, 12);
+    expect(found(project, 'fall').limit?.min).toBeCloseTo(6 / 96, 12);
+    expect(found(project, 'fall-of:a').status).toBe('ok');
+    expect(found(project, 'fall-of:b').status).toBe('fails');
+  });
+
+  it('water stands, and so freezes, in the trap and where the drain does not fall; not in a pipe that falls empty', () => {
+    const outside = (fall: number) =>
+      changed({ place: 'inside', stretches: { a: stretch('inside', 3, 0.2), b: stretch('outdoors', 3, fall) } });
+    expect(found(outside(0.05), 'freezes').status).toBe('ok');
+    expect(found(outside(0.01), 'freezes').status).toBe('fails');
+  });
+
+  it('the second outlet lies above the first, and its line ends on its own where it is seen', () => {
+    const second = (above: number, ends: string) =>
+      changed({ second: 'overflow', secondLine: { above: n(above), run: n(4), fall: n(0.1), ends } });
+    expect(found(second(0.013, 'seen'), 'second-above').status).toBe('ok');
+    expect(found(second(0, 'seen'), 'second-above').status).toBe('fails');
+    expect(found(second(0.013, 'joined'), 'second-ends').status).toBe('fails');
+    expect(found(second(0.013, 'seen'), 'second-fall').limit?.min).toBeCloseTo(4 / 96, 12);
+    expect(has(changed({ second: 'switch' }), 'second-ends')).toBe(false);
+  });
+
+  it('risers as high as the plan says give the trap its room and the drain its fall, to the last millimetre', () => {
+    const at = (risers: number) => {
+      const more = risers - 0.05;
+      return changed({
+        second: 'pan',
+        risers: n(risers),
+        below: n(0.08 + more),
+        fall: n(0.03 + more),
+        pan: { length: n(2), width: n(1), depth: n(0.038) },
+      });
+    };
+    const low = found(at(0.05), 'risers');
+    expect(low.status).toBe('fails');
+    const least = low.limit?.min ?? 0;
+    for (const id of ['risers', 'trap-room', 'fall']) expect(found(at(least), id).status).toBe('ok');
+    const under = ['trap-room', 'fall'].filter((id) => found(at(least - 0.001), id).status === 'fails');
+    expect(under).toHaveLength(1);
+  });
+
+  it('a pump lifts by its two ends less its tube, and one that does not stop the unit fails', () => {
+    const pump = (lift: number, alarm: string) =>
+      changed({
+        pump: { used: 'yes', lift: n(lift), tubeRun: n(6), headMost: n(5), flowMost: n(0.06), alarm },
+      });
+    expect(found(pump(2, 'stops'), 'pump').status).toBe('ok');
+    expect(found(pump(5, 'stops'), 'pump').value).toBe(0);
+    expect(found(pump(2, 'sounds'), 'pump-fails').status).toBe('fails');
+    // Half the height leaves half the flow, less a little for the tube.
+    const half = Number(found(pump(2.5, 'stops'), 'pump').value);
+    expect(half).toBeLessThan(0.03);
+    expect(half).toBeGreaterThan(0.028);
+  });
+
+  it('the muggy hour’s water is the coil’s latent heat where air, unit and house agree', () => {
+    const { plan } = evaluate(demo('juniper-flat'), {});
+    const muggy = plan.findings.find((f) => f.id === 'condensate/muggy-hour');
+    const latent = plan.agreement.cooling?.latent ?? 0;
+    expect(latent).toBeGreaterThan(0);
+    expect(muggy?.value).toBeCloseTo((latent * 3.6) / 2.454e6, 12);
+  });
+});

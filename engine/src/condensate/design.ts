@@ -1,4 +1,4 @@
-import type { Range, ResolvedProject } from '@kneewall/project';
+import type { Range } from '@kneewall/project';
 import type { AirResult } from '../air/result.ts';
 import type { ClimateResult } from '../climate/result.ts';
 import type { EquipmentResult, UnitRow } from '../equipment/result.ts';
@@ -13,7 +13,9 @@ import { panHolds, timeToFill } from './kernels/pan.ts';
 import { carriesHalfFull, slopeLeast } from './kernels/slope.ts';
 import { type Trap, trapUnderPressure, trapUnderSuction } from './kernels/trap.ts';
 import { litresAnHour } from './kernels/water.ts';
-import type { CondensateResult, Frost } from './result.ts';
+import { hasSecondLine, pumpedOf, risersOf, yearOfWater } from './lifts.ts';
+import type { Along, CondensateResult, Drain, Frost, Stretch } from './result.ts';
+import { coldPipe, frostsAt, standing, stretchesOf, wall, winterOf } from './stretches.ts';
 
 type Upstream = {
   readonly climate: ClimateResult;
@@ -21,15 +23,8 @@ type Upstream = {
   readonly equipment: EquipmentResult;
   readonly air: AirResult;
 };
-export type Drain = ResolvedProject['routes']['drain'];
-
-/** Pipe wall and a hand's breadth of slack round the trap, m. Source: `condensate.room`. */
-const wall = 0.003;
 /** Times its clean pressure that a filter takes before it is changed. Source: `condensate.suction`. */
 const loadedTimes = 2;
-/** Films over a bare pipe in still attic air, W/(m²K), and °C of water that stands in a trap. Source: `condensate.frost`. */
-const film = 8;
-const standing = 5;
 
 /** Water, trap, fall, pan and frost of the drain. Pure; what is not known blinds only what hangs on it. */
 export function design({ project, upstream }: TradeInput<keyof Upstream>): CondensateResult {
@@ -44,32 +39,59 @@ export function design({ project, upstream }: TradeInput<keyof Upstream>): Conde
     const { high } = required(pressure);
     return pulls ? trapUnderSuction(high, rec) : trapUnderPressure(high, rec);
   };
+  const stretches = attempt(() => stretchesOf(drain, upstream.loads, s));
+  const along = attempt(() => alongOf(drain, required(stretches), s));
+  const fallLeast = attempt(() => runOf(drain, s) * slopeLeast);
+  const room = noted('trap-room', (rec) => {
+    const { drop, seal, room: both } = trapAt(rec);
+    const size = s.of(drain.size);
+    const least = both + size + wall;
+    rec.step('h', 'H + J + d + wall', { H: drop, J: seal, d: size, wall }, least, 'm', 'condensate.room');
+    return least;
+  });
   return {
     pulls,
     water,
     pressure,
     trap: attempt(() => trapAt()),
-    room: noted('trap-room', (rec) => {
-      const { drop, seal, room } = trapAt(rec);
-      const size = s.of(drain.size);
-      const least = room + size + wall;
-      rec.step('h', 'H + J + d + wall', { H: drop, J: seal, d: size, wall }, least, 'm', 'condensate.room');
-      return least;
-    }),
-    fallLeast: attempt(() => s.of(drain.run) * slopeLeast),
-    filled: noted('pipe-filled', (rec) => filledOf(drain, required(water), s, rec)),
+    room,
+    fallLeast,
+    filled: noted('pipe-filled', (rec) => filledOf(drain, required(stretches), required(water), s, rec)),
     panTime: attempt(() => panTimeOf(drain, required(water).high, s)),
-    frost: noted('freezes', (rec) => frostOf(drain, upstream, s, rec)),
-    along: attempt(() => ({
-      run: s.of(drain.run),
-      size: s.of(drain.size),
-      insulation: s.of(drain.insulation),
-      ...('choice' in drain.second ? { second: drain.second.choice } : {}),
-    })),
+    frost: noted('freezes', (rec) => frostOf(drain, upstream, stretches.ok ? stretches.value : [], s, rec)),
+    along,
+    stretches,
+    risers: noted('risers', (rec) => risersOf(drain, { room, fallLeast, along }, s, rec)),
+    secondLine: attempt(() => {
+      const { run, fall } = drain.secondLine;
+      if (!hasSecondLine(drain)) return unresolved('missing', drain.second.path);
+      return { run: s.of(run), fall: s.of(fall), least: s.of(run) * slopeLeast };
+    }),
+    ...(s.choice(drain.pump.used) === 'yes' ? { pumped: noted('pump', (rec) => pumpedOf(drain, s, rec)) } : {}),
+    waterYear: attempt(() => {
+      const { latentMonths, latentPeak } = required(upstream.loads.year).cooling;
+      return yearOfWater(latentMonths, latentPeak);
+    }),
     workings,
     wanted: [],
   };
 }
+
+/** m of pipe from the trap to the end: of all stretches, where there are any. */
+function runOf(drain: Drain, s: Scenario): number {
+  const entered = Object.values(drain.stretches);
+  return entered.length === 0 ? s.of(drain.run) : entered.reduce((sum, of) => sum + s.of(of.run), 0);
+}
+
+const alongOf = (drain: Drain, stretches: readonly Stretch[], s: Scenario): Along => ({
+  run: runOf(drain, s),
+  fall: stretches.reduce((sum, { fall }) => sum + fall, 0),
+  size: s.of(drain.size),
+  insulation: s.of(drain.insulation),
+  pump: s.choice(drain.pump.used) === 'yes',
+  float: s.choice(drain.float) === 'yes',
+  ...('choice' in drain.second ? { second: drain.second.choice } : {}),
+});
 
 /** The most water a data sheet's cooling rows make; a row without a sensible share stands for 0.7 to 0.85 of it. */
 function waterOf({ chosen, candidates }: EquipmentResult): Range {
@@ -106,14 +128,15 @@ function pressureOf(drain: Drain, { ladder, flows }: AirResult, pulls: boolean):
   return { low: clean + low, likely: loaded + likely, high: loaded + high };
 }
 
-function filledOf(drain: Drain, water: Range, s: Scenario, rec: WorkingRecorder): Range {
-  const [run, fall, size] = [s.of(drain.run), s.of(drain.fall), s.of(drain.size)];
-  if (!(run > 0)) return unresolved('missing', drain.run.path);
-  const { flow } = carriesHalfFull(size, fall / run);
+/** Where it is flattest it carries least. */
+function filledOf(drain: Drain, stretches: readonly Stretch[], water: Range, s: Scenario, rec: WorkingRecorder): Range {
+  const size = s.of(drain.size);
+  const slope = stretches.reduce((least, { run, fall }) => Math.min(least, fall / run), Number.POSITIVE_INFINITY);
+  const { flow } = carriesHalfFull(size, slope);
   const carries = flow * 3.6e6;
   if (!(carries > 0)) return unresolved('missing', drain.fall.path);
   const share = water.likely / carries;
-  rec.step('carries', 'table', { d: size, slope: fall / run }, carries, 'L/h', 'condensate.manning');
+  rec.step('carries', 'table', { d: size, slope }, carries, 'L/h', 'condensate.manning');
   rec.step('share', 'water / carries', { water: water.likely, carries }, share, '', 'condensate.manning');
   return { low: water.low / carries, likely: share, high: water.high / carries };
 }
@@ -125,15 +148,39 @@ function panTimeOf({ pan }: Drain, water: number, s: Scenario): number {
   return timeToFill(panHolds(size, tilt), water);
 }
 
-/** The coldest air the drain meets at the design night, and what standing water does in it. */
-function frostOf(drain: Drain, { climate, loads }: Upstream, s: Scenario, rec: WorkingRecorder): Frost {
-  const outdoors = (): number => required(climate.night).outdoor.likely;
-  const place = s.choice(drain.place);
-  const air = place === 'inside' ? insideLeast : place === 'attic' ? required(loads.atticNight).likely : outdoors();
-  rec.step('t_air', 'table', {}, air, '°C', place === 'attic' ? 'condensate.attic-night' : 'condensate.coldest');
-  const inner = s.of(drain.size);
-  const pipe = { inner, outer: inner + 2 * wall, insulation: s.of(drain.insulation), film };
-  return { air, ...timeToFreeze(pipe, standing, air) };
+/**
+ * The coldest air that standing water meets, in the trap and where the drain does not fall, and what it does to it: of the
+ * design night, and of the house's own year once that is known.
+ */
+function frostOf(
+  drain: Drain,
+  { climate, loads }: Upstream,
+  stretches: readonly Stretch[],
+  s: Scenario,
+  rec: WorkingRecorder,
+): Frost {
+  const airAt = (place: Stretch['place']): number => {
+    if (place === 'inside') return insideLeast;
+    const lowest = frostsAt(place, loads)?.lowest;
+    // The space below is known by the year alone; until then it counts as outdoors.
+    if (place === 'below' && lowest !== undefined) return lowest;
+    const night = place === 'attic' ? required(loads.atticNight).likely : required(climate.night).outdoor.likely;
+    return Math.min(night, lowest ?? night);
+  };
+  const trap = s.choice(drain.place);
+  const stands = stretches.filter((one) => one.id !== '' && one.place !== 'inside' && !one.falls);
+  const places = [trap, ...stands.map((one) => one.place)];
+  const air = Math.min(...places.map(airAt));
+  rec.step('t_air', 'table', {}, air, '°C', trap === 'attic' ? 'condensate.attic-night' : 'condensate.coldest');
+  const [size, insulation] = [s.of(drain.size), s.of(drain.insulation)];
+  const coldest = places.find((place) => airAt(place) === air) ?? trap;
+  const frosts = frostsAt(coldest, loads);
+  return {
+    air,
+    ...timeToFreeze(coldPipe(size, insulation), standing, air),
+    ...(frosts ? { winter: winterOf(frosts, size, insulation) } : {}),
+    standing: stands.map((one) => one.name),
+  };
 }
 
 /** °C of a heated house on its coldest night. Source: `condensate.coldest`. */

@@ -10,5 +10,5 @@ export const condensateFinder: Finder<'condensate', 'climate' | 'loads' | 'equip
   after: ['climate', 'loads', 'equipment', 'air'],
   design,
   findings,
-  looksAt: { reads: ['routes.drain', 'candidates'], trades: ['equipment'] },
+  looksAt: { reads: ['routes.drain', 'candidates'], trades: ['equipment'], agreement: true },
 };

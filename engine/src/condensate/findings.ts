@@ -1,19 +1,17 @@
-import type { ResolvedProject } from '@kneewall/project';
 import { attempt, required, unresolved } from '../plan/outcome.ts';
 import { scenario } from '../plan/scenario.ts';
-import { type DraftOf, draftsOf, entered, type Found, holding, telling } from '../plan/telling.ts';
+import { draftsOf, entered, type Found } from '../plan/telling.ts';
 import type { Drafts, PlanView } from '../plan/trade.ts';
-import type { CondensateResult } from './result.ts';
-
-type Drain = ResolvedProject['routes']['drain'];
+import { answered, told } from './found.ts';
+import { pumpFindings, secondFindings } from './lineFindings.ts';
+import type { CondensateResult, Drain, Frost } from './result.ts';
+import { muggy, risers, stretchFalls, ventTop } from './wayFindings.ts';
 
 /** m: the least inner diameter of a drain. Source: `condensate.pipe`. */
 export const diameterLeast = 0.01905;
 /** m: the least depth of a pan under the unit, and how much larger than the unit it has to be. Source: `condensate.pan`. */
 export const panDepthLeast = 0.038;
 export const panBeyond = 0.076;
-
-const told = telling('condensate', 'drain');
 
 /** What stands against the drain. */
 export function findings(result: CondensateResult, view: PlanView): Drafts {
@@ -22,10 +20,16 @@ export function findings(result: CondensateResult, view: PlanView): Drafts {
   const found = [
     trapRoom(result, drain),
     vent(drain),
+    ...ventTop(drain),
     fall(result, drain),
+    ...stretchFalls(result, drain),
+    ...risers(result, drain),
     pipeSize(result, drain),
     ...pipeFilled(result),
+    ...muggy(result, view.agreement),
     second(drain),
+    ...secondFindings(result, drain),
+    ...pumpFindings(result, drain),
     ...(hasPan ? [panDepth(result, drain), panLarger(view)] : []),
     ...freezes(result, drain),
     ends(drain),
@@ -54,16 +58,6 @@ function trapRoom({ room, trap, pressure, pulls }: CondensateResult, drain: Drai
       return entered('h_free', drain.below)(rec);
     },
   );
-}
-
-/** One for the answer that holds, nothing for the others. */
-function answered<T extends string>(
-  of: DraftOf,
-  field: { readonly choice: T } | { readonly missing: true; readonly path: string },
-  good: readonly T[],
-): Found {
-  const facts = 'choice' in field ? { ...of.facts, answer: field.choice } : of.facts;
-  return told({ ...of, ...(facts ? { facts } : {}) }, holding(field, good, of.source));
 }
 
 const vent = (drain: Drain): Found =>
@@ -108,7 +102,7 @@ const ends = (drain: Drain): Found =>
     ['ground', 'gap'],
   );
 
-const fall = ({ fallLeast }: CondensateResult, drain: Drain): Found =>
+const fall = ({ fallLeast, along }: CondensateResult, drain: Drain): Found =>
   told(
     {
       id: 'fall',
@@ -120,7 +114,10 @@ const fall = ({ fallLeast }: CondensateResult, drain: Drain): Found =>
     },
     (rec) => {
       required(fallLeast);
-      return entered('h_fall', drain.fall)(rec);
+      if (Object.keys(drain.stretches).length === 0) return entered('h_fall', drain.fall)(rec);
+      const { fall } = required(along);
+      rec.step('h_fall', 'table', {}, fall, 'm', 'project');
+      return fall;
     },
   );
 
@@ -137,7 +134,8 @@ const pipeSize = ({ water }: CondensateResult, drain: Drain): Found =>
     },
     (rec) => {
       // A usual size says nothing of a drain that nobody has measured yet.
-      if ('missing' in drain.run) return unresolved('missing', drain.run.path);
+      if ('missing' in drain.run && Object.keys(drain.stretches).length === 0)
+        return unresolved('missing', drain.run.path);
       return entered('d', drain.size)(rec);
     },
   );
@@ -204,6 +202,13 @@ function panLarger({ project, trades }: PlanView): Found {
   );
 }
 
+const frostFacts = ({ cold, solid, winter, standing }: Frost) => ({
+  cold,
+  solid,
+  ...(standing.length > 0 ? { standing: standing.join(', ') } : {}),
+  ...(winter ? { hours: winter.hours, longest: winter.longest, ice: winter.ice } : {}),
+});
+
 /** Not where it is heated or emptied every autumn. */
 function freezes({ frost, workings }: CondensateResult, drain: Drain): Found[] {
   if ('choice' in drain.heated && drain.heated.choice === 'yes') return [];
@@ -219,7 +224,7 @@ function freezes({ frost, workings }: CondensateResult, drain: Drain): Found[] {
         limit: { min: 0 },
         source: 'condensate.frost',
         working: 'condensate/freezes',
-        ...(frost.ok && frost.value.air < 0 ? { facts: { cold: frost.value.cold, solid: frost.value.solid } } : {}),
+        ...(frost.ok && frost.value.air < 0 ? { facts: frostFacts(frost.value) } : {}),
       },
       working: workings['condensate/freezes'] ?? [],
     },

@@ -30,9 +30,9 @@ const length = (id: string, what: string, amount: number, soldBy: number): Mater
 });
 
 /** Pipe, trap, vent, hangers, and what catches the water when the drain stops. */
-export function materials({ along }: CondensateResult): readonly MaterialLine[] {
+export function materials({ along, risers, secondLine, pumped }: CondensateResult): readonly MaterialLine[] {
   if (!along.ok) return [];
-  const { run, size, second, insulation } = along.value;
+  const { run, size, second, insulation, float, pump } = along.value;
   const pipe = `Drain pipe, ${Math.round(size * 1000)} mm inside`;
   return [
     length('pipe', pipe, (run + atTrap) * waste, pipeLength),
@@ -42,7 +42,23 @@ export function materials({ along }: CondensateResult): readonly MaterialLine[] 
     count('glue', 'Primer and cement for that pipe; solvents: air, no flame, no pilot light', 1),
     count('union', 'Union, so that the trap comes off for cleaning', 1),
     ...(insulation > 0 ? [length('foam', 'Pipe foam for trap and drain', run + atTrap, 1.83)] : []),
-    ...caught(second, run),
+    ...(risers.ok ? [count('risers', `Risers under the unit, ${millimetres(risers.value.least)} or higher`, 4)] : []),
+    ...caught(second, secondLine.ok ? secondLine.value.run : run),
+    ...(float && second !== 'switch'
+      ? [count('float', 'Float switch for pan or second outlet, made for the unit’s control voltage', 1)]
+      : []),
+    ...(pump ? pumpLines(pumped?.ok ? pumped.value.lift : undefined) : []),
+  ];
+}
+
+/** Up to the next centimetre: blocks are not cut finer. */
+const millimetres = (metres: number): string => `${Math.ceil(100 * metres - 1e-9) * 10} mm`;
+
+function pumpLines(lift: number | undefined): MaterialLine[] {
+  const height = lift === undefined ? '' : ` that lifts ${millimetres(lift)} with water to spare`;
+  return [
+    count('pump', `Condensate pump${height}, with a high-water switch that stops the unit`, 1),
+    count('check-valve', 'Check valve for the pump’s tube, where the pump has none', 1),
   ];
 }
 

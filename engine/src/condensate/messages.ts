@@ -1,6 +1,7 @@
 import type { Judged, Words } from '../plan/judge.ts';
 import type { Printer } from '../plan/printer.ts';
 import { unknownWords } from '../plan/unknownWords.ts';
+import { lineSubjects, lines } from './lineWords.ts';
 
 type Say = (j: Judged, print: Printer) => Words;
 
@@ -58,6 +59,7 @@ const say: Readonly<Record<string, Say>> = {
     why: 'A pipe that runs full has no air over the water.',
     mend: j.status === 'ok' ? 'Nothing to do.' : 'More fall or a larger pipe.',
   }),
+  ...lines,
   second: (j) => ({
     what: {
       pan: 'When the drain stops, a pan under the unit catches the water and leads it where it is seen.',
@@ -116,13 +118,18 @@ function frostWords(j: Judged, print: Printer): Words {
     j.facts?.cold === undefined
       ? ''
       : ` Standing water is down to freezing in ${hours(number(j, 'cold'))}, and solid ${hours(number(j, 'solid'))} later.`;
+  const standing = j.facts?.standing === undefined ? '' : ` Water also stands in: ${j.facts.standing}.`;
+  const winter =
+    j.facts?.hours === undefined
+      ? ''
+      : ` The house’s own year has ${Math.round(number(j, 'hours'))} hours of frost there, up to ${Math.round(number(j, 'longest'))} without a break; ${Math.round(100 * number(j, 'ice'))} % of what stands is then ice.`;
   return {
-    what: `On the cold night trap and drain lie in air of ${print.value(j)}.${cold}`,
+    what: `At its coldest trap and drain lie in air of ${print.value(j)}.${cold}${winter}${standing}`,
     why: 'In winter no water comes, but the trap stays full: it bursts, and is found in May when the ceiling is wet.',
     mend:
       j.status === 'ok'
         ? 'Nothing to do.'
-        : 'Empty the trap after the last cooling day, or lay a heating cable made for drains, and enter that. Foam only delays it.',
+        : 'Empty the trap after the last cooling day, or lay a heating cable made for drains, and enter that. Foam only delays it; a pipe that is empty and falls does not freeze.',
   };
 }
 
@@ -137,17 +144,19 @@ const subjects: Readonly<Record<string, string>> = {
   'pan-larger': 'Whether the pan is larger than the unit',
   freezes: 'Whether trap and drain freeze',
   ends: 'Where the drain ends',
+  ...lineSubjects,
 };
 
 export function words(j: Judged, print: Printer): Words {
+  const id = j.id.split(':')[0] ?? j.id;
   if (j.status === 'unknown')
     return unknownWords(
       j,
       print,
-      `${subjects[j.id] ?? 'This'} is not known yet.`,
+      `${subjects[id] ?? 'This'} is not known yet.`,
       'Water above a ceiling forgives no guess.',
     );
-  const found = say[j.id];
+  const found = say[id];
   if (!found) throw new Error(`assert: no words for the finding ${j.id}`);
   return found(j, print);
 }

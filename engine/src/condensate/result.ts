@@ -1,14 +1,68 @@
-import type { Range } from '@kneewall/project';
+import type { Range, ResolvedProject } from '@kneewall/project';
 import type { Outcome } from '../plan/outcome.ts';
 import type { ResultBase } from '../plan/trade.ts';
 import type { Trap } from './kernels/trap.ts';
 
-/** How the drain meets cold air: the coldest that is met, °C, and s until standing water is at 0 °C and solid. */
-export type Frost = { readonly air: number; readonly cold: number; readonly solid: number };
+export type Drain = ResolvedProject['routes']['drain'];
+export type Place = 'inside' | 'attic' | 'below' | 'outdoors';
 
-/** What is bought along it: m of pipe, m inside, what catches the water when it stops, m of foam. */
+/**
+ * A winter at one place: hours below 0 °C and the longest without a break, the lowest °C, the hour of the year in which the
+ * hardest stretch begins, and the share of standing water that is ice at the end of the hardest one.
+ */
+export type Winter = {
+  readonly hours: number;
+  readonly longest: number;
+  readonly lowest: number;
+  readonly ice: number;
+  readonly from?: number;
+};
+
+/** How standing water meets cold air: the coldest that is met, °C, and s until it is at 0 °C and solid. */
+export type Frost = {
+  readonly air: number;
+  readonly cold: number;
+  readonly solid: number;
+  readonly winter?: Winter;
+  /** Names of stretches that do not fall, so that water stands in them too. */
+  readonly standing: readonly string[];
+};
+
+/** A stretch of the drain, m; `falls` by the least slope. `id` is empty where the drain is not entered in stretches. */
+export type Stretch = {
+  readonly id: string;
+  readonly name: string;
+  readonly place: Place;
+  readonly run: number;
+  readonly fall: number;
+  readonly least: number;
+  readonly falls: boolean;
+  readonly winter?: Winter;
+};
+
+/** Litres an hour that the pump lifts, m of lift and of what it can, W. */
+export type Pumped = {
+  readonly litres: number;
+  readonly lift: number;
+  readonly headMost: number;
+  readonly power: number;
+};
+
+/** m of risers that the trap, the fall and the pan's rim each ask for, and the most of them. */
+export type Risers = { readonly trap: number; readonly fall: number; readonly rim: number; readonly least: number };
+
+/** m of the second outlet's or the pan's line. */
+export type SecondLine = { readonly run: number; readonly fall: number; readonly least: number };
+
+/** Litres by month, in the year, and in the worst hour. */
+export type WaterYear = { readonly months: readonly number[]; readonly year: number; readonly hourMost: number };
+
+/** What is bought along it: m of pipe and of its fall, m inside, what catches the water when it stops, m of foam. */
 export type Along = {
   readonly run: number;
+  readonly fall: number;
+  readonly pump: boolean;
+  readonly float: boolean;
   readonly size: number;
   readonly second?: 'pan' | 'overflow' | 'switch' | 'none';
   readonly insulation: number;
@@ -31,5 +85,12 @@ export type CondensateResult = ResultBase & {
   /** s until the pan runs over with its drain stopped. */
   readonly panTime: Outcome<number>;
   readonly frost: Outcome<Frost>;
+  readonly stretches: Outcome<readonly Stretch[]>;
+  readonly risers: Outcome<Risers>;
+  readonly secondLine: Outcome<SecondLine>;
+  /** Only where the project says that there is one. */
+  readonly pumped?: Outcome<Pumped>;
+  /** What the house's drying comes to through its year, at the coil that keeps its humidity; pending until that is known. */
+  readonly waterYear: Outcome<WaterYear>;
   readonly along: Outcome<Along>;
 };

@@ -65,4 +65,30 @@ export const sources: Sources = {
     title: 'The cold night’s air; inside a heated house 12 °C, common practice, no source',
     standing: 'common practice',
   },
+  'condensate.muggy': {
+    title: 'Latent heat of the coil’s model at the hot hour, where air, unit and house agree, over 2.454 MJ/kg',
+    standing: 'definition',
+  },
+  'condensate.risers': {
+    title:
+      'Geometry: risers give the trap its room, the drain its fall, and keep the unit above the pan’s rim (International Mechanical Code 307.2.3, from memory)',
+    standing: 'from memory',
+  },
+  'condensate.second-above': {
+    title: 'Common practice, no source: the second outlet lies a quarter of an inch or more above the first',
+    standing: 'common practice',
+  },
+  'condensate.pump': {
+    title:
+      'Straight line between a pump’s two ends, below its real curve; slow flow through its tube by Hagen and Poiseuille',
+    standing: 'definition',
+  },
+  'condensate.pump-spare': {
+    title: 'Common practice, no source: a pump lifts twice the most that the unit makes',
+    standing: 'common practice',
+  },
+  'condensate.pump-stops': {
+    title: 'International Mechanical Code 307.3: a pump in an attic or crawl space stops the unit when it fails',
+    standing: 'standard',
+  },
 };

@@ -13,7 +13,7 @@ const task = (id: string, rest: Omit<Task, 'id' | 'trade'>): Task => ({
 });
 
 /** From the unit's level to the first litre poured in. */
-export function tasks({ along }: CondensateResult): readonly Task[] {
+export function tasks({ along, pumped }: CondensateResult): readonly Task[] {
   if (!along.ok) return [];
   return [
     task('level', {
@@ -43,5 +43,31 @@ export function tasks({ along }: CondensateResult): readonly Task[] {
       safeStops: ['Any time: drain open, pan dry'],
       cautions: ['Power locked off while water is poured near the unit. Keep it away from wires and controls.'],
     }),
+    ...(pumped
+      ? [
+          task('pump', {
+            what: 'Set the pump level, lead its tube up and then down, wire its high-water switch as the unit’s maker shows',
+            holdPoint: 'close',
+            duration: minutes(40, 75, 150),
+            people: 1,
+            after: ['condensate/pipe'],
+            safeStops: ['Pump unplugged, its box empty'],
+            cautions: ['Power locked off, unit and pump. Wiring is for whoever the local code lets do it.'],
+          }),
+        ]
+      : []),
+    ...(along.value.second === 'pan' || along.value.second === 'overflow'
+      ? [
+          task('second-line', {
+            what: 'Lay the second line with its fall and no trap, on its own to where it is seen; pour a litre through it',
+            holdPoint: 'connect',
+            duration: minutes(30, 60, 120),
+            people: 1,
+            after: ['condensate/level'],
+            safeStops: ['After each glued joint: ends capped'],
+            cautions: [attic, solvents],
+          }),
+        ]
+      : []),
   ];
 }

@@ -76,6 +76,16 @@ export const passages = map(
   { label: 'Ways in', one: 'Passage', help: 'Everything the boxes must pass, measured in the clear.' },
 );
 
+const angle = (label: string, likely: number, most: number, help?: string) =>
+  quantity('angle', {
+    label,
+    ...(help ? { help } : {}),
+    default: likely,
+    plausible: { min: 0, max: most },
+    possible: { min: 0, max: 90 },
+    usually: 'estimated',
+  });
+
 const lifting = group(
   {
     up: choice(
@@ -92,6 +102,14 @@ const lifting = group(
       { label: 'On the ground it is', default: 'hands' },
     ),
     people: count('People who carry', 2, 6),
+    pose: choice(
+      { standing: 'On their feet', kneeling: 'On their knees', crawling: 'Crawling or lying' },
+      {
+        label: 'They lift',
+        help: 'In most attics nobody stands: then no published limit covers it.',
+        default: 'standing',
+      },
+    ),
     reach: length('Hands in front of the ankles', 1, {
       help: 'A box is held away from the body: half its depth and a hand.',
       default: 0.4,
@@ -116,6 +134,28 @@ const lifting = group(
       { yes: 'Down, over one more sheave', no: 'Up, from the load' },
       { label: 'The rope is pulled', default: 'yes' },
     ),
+    aside: angle(
+      'The rope’s end is pulled aside from straight down by',
+      20,
+      80,
+      'Who pulls stands aside, so the anchor is pulled that way too.',
+    ),
+    stairSlope: angle('Slope of the stair', 37, 60, 'Rise and going of 190 and 250 mm, 7 1/2 and 10 in: 37°.'),
+    ladder: quantity('mass', {
+      label: 'Load the ladder is made for',
+      help: 'On its label. Person, clothes, tools and load count together.',
+      neededBy: ['access'],
+      plausible: { min: 75, max: 200 },
+      possible: { min: 0 },
+      usually: 'nameplate',
+    }),
+    tools: quantity('mass', {
+      label: 'Clothes and tools that one person wears',
+      default: 8,
+      plausible: { min: 0, max: 40 },
+      possible: { min: 0 },
+      usually: 'estimated',
+    }),
     anchor: quantity('mass', {
       label: 'Load at which what it hangs from gives way, as a mass',
       help: 'The weakest of beam, strap and sheave, by their sheets: breaking load, not working load.',
@@ -136,6 +176,17 @@ const pressure = (label: string, likely: number, help: string) =>
     plausible: { min: 0, max: 3000 },
     possible: { min: 0 },
     usually: 'assumed',
+  });
+
+/** m of what is thin: panels, and what pads give. */
+const thin = (label: string, likely: number, help: string) =>
+  quantity('length', {
+    label,
+    help,
+    default: likely,
+    plausible: { min: 0, max: 0.06 },
+    possible: { min: 0 },
+    usually: 'nameplate',
   });
 
 const platform = group(
@@ -168,12 +219,79 @@ const platform = group(
       possible: { min: 0 },
       usually: 'estimated',
     }),
+    sheet: thin(
+      'Thickness of panels laid over the joists',
+      0,
+      'Their own weight then counts: 18 mm or 23/32 in of plywood.',
+    ),
+    cross: choice(
+      {
+        none: 'None: it stands on the joists or panels',
+        'flat-2x4': '2x4, laid flat',
+        'flat-2x6': '2x6, laid flat',
+        'edge-2x4': '2x4, on edge',
+        'edge-2x6': '2x6, on edge',
+      },
+      { label: 'Timbers across the joists under the unit', default: 'none' },
+    ),
+    crossing: count('How many of them', 2, 6),
+    isolation: choice(
+      { none: 'Nothing', pads: 'Rubber pads or mounts', springs: 'Springs, under it or in its straps' },
+      { label: 'Between the unit and the wood', default: 'none' },
+    ),
+    gives: thin(
+      'They give under its weight',
+      0.004,
+      'By their sheet, at the load of one quarter of the unit: pads 2 to 5 mm, springs 10 to 25 mm.',
+    ),
+    turns: quantity('number', {
+      label: 'Turns of the blower in a minute',
+      default: { low: 500, likely: 800, high: 1100 },
+      plausible: { min: 150, max: 3600 },
+      possible: { min: 1 },
+      usually: 'estimated',
+    }),
     deck: choice(
       { yes: 'Panels or boards, fixed', loose: 'Loose boards', none: 'Nothing yet' },
       { label: 'Floor round the unit', neededBy: ['access'] },
     ),
   },
   { label: 'Platform' },
+);
+
+/** How the outdoor unit comes onto its bracket or stand. */
+const outdoor = group(
+  {
+    up: choice(
+      {
+        ground: 'It stays near the ground: nothing to raise',
+        ramp: 'Drawn up a ramp of planks by a rope',
+        rope: 'Hoisted straight up by a rope',
+        hands: 'Lifted onto it by hand',
+      },
+      { label: 'How it goes up', default: 'ground' },
+    ),
+    slope: angle('Slope of the ramp', 30, 60),
+    friction: quantity('fraction', {
+      label: 'Friction of the unit on the ramp, as a share of its weight',
+      help: 'Crate on planks 0.3 to 0.5, on wet or icy wood 0.1 to 0.2, on a trolley or rollers 0.03 to 0.1.',
+      default: { low: 0.2, likely: 0.35, high: 0.5 },
+      plausible: { min: 0, max: 1 },
+      possible: { min: 0 },
+      usually: 'estimated',
+    }),
+    parts: count('Parts of rope at the load', 3, 8),
+    pulling: count('People who pull the rope', 2, 6, 'Beside or above it, never below.'),
+    anchor: quantity('mass', {
+      label: 'Load at which its anchor gives way, as a mass',
+      help: 'Against the pull’s own direction: a post, a tree, a beam; not a gutter, a rail or siding.',
+      neededBy: ['access'],
+      plausible: { min: 50, max: 10_000 },
+      possible: { min: 0 },
+      usually: 'nameplate',
+    }),
+  },
+  { label: 'Raising the outdoor unit' },
 );
 
 const service = group(
@@ -214,4 +332,4 @@ const heat = group(
 );
 
 /** How things are lifted, carried and stood, and how people work up there. */
-export const access = group({ lifting, platform, service, heat }, { label: 'Lifting, platform, heat' });
+export const access = group({ lifting, outdoor, platform, service, heat }, { label: 'Lifting, platform, heat' });

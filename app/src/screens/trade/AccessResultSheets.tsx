@@ -4,6 +4,7 @@ import { useId, useState } from 'react';
 import { Scroll } from '../../look/Scroll.tsx';
 import { Sheet } from '../../look/Sheet.tsx';
 import { Quantity } from '../../quantity/Quantity.tsx';
+import { AtticHoursSheet } from './AtticHoursSheet.tsx';
 import { HatchDrawing } from './HatchDrawing.tsx';
 import { OutcomeOr } from './OutcomeOr.tsx';
 import { PassagePicture } from './passage/PassagePicture.tsx';
@@ -31,11 +32,14 @@ const spareOf = (w: Way): number => verdictOf(w).spare ?? Number.POSITIVE_INFINI
 /** Whether the boxes pass their openings: every unit at a glance, and any of them drawn on its way. */
 export default function AccessResultSheets({ result }: { result: Access }) {
   return (
-    <Sheet title="Ways in">
-      <OutcomeOr outcome={result.ways} what="Whether the boxes pass">
-        {(ways) => <WaysIn ways={ways} chosen={result.chosen.ok ? result.chosen.value : ''} />}
-      </OutcomeOr>
-    </Sheet>
+    <>
+      <Sheet title="Ways in">
+        <OutcomeOr outcome={result.ways} what="Whether the boxes pass">
+          {(ways) => <WaysIn ways={ways} chosen={result.chosen.ok ? result.chosen.value : ''} />}
+        </OutcomeOr>
+      </Sheet>
+      <AtticHoursSheet hours={result.heatHours} />
+    </>
   );
 }
 

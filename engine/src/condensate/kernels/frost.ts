@@ -34,3 +34,14 @@ export function timeToFreeze(
     solid: (resistance * mass * water.melting) / -air,
   };
 }
+
+/**
+ * Share of standing water that is ice after so many kelvin hours below 0 °C without a break, 0 to 1. Ice grows with kelvin
+ * hours alone, however the air rises and falls; what cooling to 0 °C takes, at most a sixteenth of it all, is left out, so
+ * that it leans to more ice. Source: `condensate.frost`.
+ */
+export function iceShare(pipe: ColdPipe, kelvinHours: number): number {
+  if (!(kelvinHours > 0)) return 0;
+  const mass = (Math.PI / 4) * pipe.inner * pipe.inner * water.density;
+  return Math.min(1, (3600 * kelvinHours) / (coldResistance(pipe) * mass * water.melting));
+}

@@ -4,6 +4,7 @@ import { pressureOfRatio, saturationPressure } from '../../physics/air/index.ts'
 import { daysInMonth, monthOfDay } from '../../physics/calendar.ts';
 import { heatMet } from './heatMet.ts';
 import type { YearRun } from './run.ts';
+import { dayShares, type Frosts, frostsOf, hourlyMeans } from './spaces.ts';
 
 /** Twelve monthly mean days of 24 hours. */
 export type DayCurves = readonly (readonly number[])[];
@@ -22,6 +23,9 @@ export type HouseYear = {
     readonly latent: number;
     readonly peak: number;
     readonly months: readonly number[];
+    /** Latent heat by month, kWh, and its largest hourly mean, W: the water that a coil takes out. */
+    readonly latentMonths: readonly number[];
+    readonly latentPeak: number;
   };
   readonly rooms: Readonly<Record<string, { readonly heating: number; readonly cooling: number }>>;
   /** °C: mean days of each month, where the house has such a space. */
@@ -31,6 +35,14 @@ export type HouseYear = {
   readonly atticMost?: number;
   /** Hours in which the attic is above 40 °C. */
   readonly atticHotHours?: number;
+  /** By month and hour: °C that nine days of ten stay below in the attic, and kg/kg of its air in the mean. */
+  readonly atticWork?: { readonly temperature: DayCurves; readonly humidity: DayCurves };
+  /** How the attic, the space below and the air outdoors freeze. */
+  readonly frosts: {
+    readonly attic?: Frosts;
+    readonly below?: Frosts;
+    readonly outdoor: Frosts;
+  };
   /** The house left to itself: hours in which its rooms' mean lies below and above what is wanted, by more than 1 K. */
   readonly alone: {
     readonly cold: number;
@@ -43,6 +55,8 @@ export type HouseYear = {
 };
 
 const atticHot = 40;
+/** Of a month's days, those that an hour's temperature for planning work stays below. */
+const nineOfTen = 0.9;
 const damp = 0.7;
 const dry = 0.3;
 const comfort = 1;
@@ -67,8 +81,13 @@ export function yearAnswers(inputs: HouseInputs, loaded: YearRun, free: YearRun)
   };
   const attic = curves('attic');
   const below = curves('below');
+  const hours = (zone: string, of: Float64Array = record.temperature): Float64Array => {
+    const k = zones.indexOf(zone);
+    return hourlyMeans((row) => of[row * zones.length + k] ?? 0, rows, loaded.rowSeconds);
+  };
   const k = zones.indexOf('attic');
   const atticRows = Float64Array.from({ length: rows }, (_, row) => record.temperature[row * zones.length + k] ?? 0);
+  const atticDamp = (row: number): number => record.humidity[row * zones.length + k] ?? 0;
   return {
     heating: {
       energy: sum(heating) * kilowattHours,
@@ -81,6 +100,8 @@ export function yearAnswers(inputs: HouseInputs, loaded: YearRun, free: YearRun)
       latent: sum(latent) * kilowattHours,
       peak: hourlyPeak(cooling, loaded),
       months: byMonth(cooling, loaded),
+      latentMonths: byMonth(latent, loaded),
+      latentPeak: hourlyPeak(latent, loaded),
     },
     rooms: Object.fromEntries(
       rooms.map((id, j) => [
@@ -98,8 +119,14 @@ export function yearAnswers(inputs: HouseInputs, loaded: YearRun, free: YearRun)
           attic,
           atticMost: atticRows.reduce((a, b) => Math.max(a, b), -1e9),
           atticHotHours: (atticRows.filter((t) => t > atticHot).length * loaded.rowSeconds) / 3600,
+          atticWork: { temperature: dayShares(hours('attic'), nineOfTen), humidity: dayCurves(atticDamp, loaded) },
         }
       : {}),
+    frosts: {
+      ...(attic ? { attic: frostsOf(hours('attic')) } : {}),
+      ...(below ? { below: frostsOf(hours('below')) } : {}),
+      outdoor: frostsOf(hourlyMeans((row) => loaded.outdoor[row] ?? 0, rows, loaded.rowSeconds)),
+    },
     alone: leftAlone(inputs, free),
     humidity: humidityOf(inputs, loaded),
   };

@@ -9,6 +9,6 @@ export type YearInputs = { readonly house: HouseInputs; readonly weather: YearWe
 export const yearStep = 900;
 
 export const houseYearKind = 'loads/year';
-export const houseYearVersion = 5;
+export const houseYearVersion = 6;
 
 export const houseYearJob = (inputs: YearInputs): Job => makeJob(houseYearKind, houseYearVersion, inputs, 'short');

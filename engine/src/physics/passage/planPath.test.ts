@@ -2,10 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { longestTurning } from '../../access/kernels/corner.ts';
 import { chance } from './chance.ts';
 import { clearance } from './clearance.kernel.ts';
-import { badOutline, obstaclesOf, type Outline, type Piece, type Pose } from './obstacles.ts';
+import { corridor } from './corridor.ts';
+import { badOutline, type Outline, obstaclesOf, type Piece, type Pose } from './obstacles.ts';
 import { planPath, type Question } from './planPath.ts';
 import { replay, sweep } from './replay.ts';
-import { corridor } from './corridor.ts';
 
 const square = (x: number, y: number, s: number): Outline => [
   [x, y],
