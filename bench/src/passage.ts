@@ -32,7 +32,10 @@ export async function passageBench(): Promise<BenchRow[]> {
     const job = jobOf(hatch);
     if (!all) return job;
     const inputs = job.inputs as { ways: { passage: { framing: number } }[] };
-    const ways = inputs.ways.map((w) => ({ ...w, passage: { ...w.passage, framing: w.passage.framing + turn * 1e-6 } }));
+    const ways = inputs.ways.map((w) => ({
+      ...w,
+      passage: { ...w.passage, framing: w.passage.framing + turn * 1e-6 },
+    }));
     return { ...job, inputs: { ways } };
   };
   const whole = side(

@@ -33,7 +33,7 @@ function joistWords(j: Judged): string {
 }
 
 function passesWords(j: Judged, print: Printer): Words {
-  if (j.facts?.['byPlan'] === 1) return wayPlanned(j, piece(j), print);
+  if (j.facts?.byPlan === 1) return wayPlanned(j, piece(j), print);
   const name = text(j, 'name');
   const face = `${metres(j, print, 'faceLong')} by ${metres(j, print, 'faceShort')}`;
   const opening = `${metres(j, print, 'openLong')} by ${metres(j, print, 'openShort')}`;
@@ -62,7 +62,7 @@ function passesWords(j: Judged, print: Printer): Words {
 const say: Readonly<Record<string, Say>> = {
   passes: passesWords,
   headroom: (j, print) =>
-    j.facts?.['byPlan'] === 1
+    j.facts?.byPlan === 1
       ? heightPlanned(j, piece(j), print)
       : {
           what: `${text(j, 'name')}: ${print.value(j)} is free above it; ${print.limit(j)} is enough to bring the ${piece(j)} up and lay it down.`,

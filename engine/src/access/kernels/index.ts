@@ -1,3 +1,4 @@
+export { type Verdict, verdictOf } from '../verdict.ts';
 export * from './boxes.ts';
 export * from './corner.ts';
 export * from './heat.ts';
@@ -6,4 +7,3 @@ export * from './lifting.ts';
 export * from './rectangle.ts';
 export * from './rope.ts';
 export * from './tilt.ts';
-export { type Verdict, verdictOf } from '../verdict.ts';

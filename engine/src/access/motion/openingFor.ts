@@ -1,8 +1,8 @@
-import { planPath, type Piece } from '../../physics/passage/index.ts';
+import { type Piece, planPath } from '../../physics/passage/index.ts';
 import { smallestOpening } from '../kernels/boxes.ts';
 import { hatchLeast, spareWanted } from '../spare.ts';
-import { type Attempt, attemptsOf } from './attempts.ts';
 import type { AskedPassage, AskedWay } from './asked.ts';
+import { type Attempt, attemptsOf } from './attempts.ts';
 import type { Planned } from './planned.ts';
 
 const widest = 1.6;

@@ -1,6 +1,6 @@
 import { type Piece, planPath, type Room, roomOnWay } from '../../physics/passage/index.ts';
-import { type Attempt, attemptsOf, type Stage } from './attempts.ts';
 import type { AskedWay } from './asked.ts';
+import { type Attempt, attemptsOf, type Stage } from './attempts.ts';
 import { openingFor } from './openingFor.ts';
 import type { Planned, PlannedStage, Proof } from './planned.ts';
 import { tightestOn } from './tightest.ts';

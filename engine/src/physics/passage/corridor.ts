@@ -1,4 +1,4 @@
-import { obstaclesOf, type Outline, type Piece } from './obstacles.ts';
+import { type Outline, obstaclesOf, type Piece } from './obstacles.ts';
 import type { Question } from './planPath.ts';
 
 /** m that walls reach: beyond whatever a piece sees. */

@@ -1,4 +1,6 @@
+export { chance } from './chance.ts';
 export { clearance } from './clearance.kernel.ts';
+export { corridor } from './corridor.ts';
 export {
   type BadOutline,
   badOutline,
@@ -12,5 +14,3 @@ export {
 export { type Answer, planPath, type Question } from './planPath.ts';
 export { type Path, type Replay, replay, sweep } from './replay.ts';
 export { type Asked, type Room, roomOnWay } from './roomOnWay.ts';
-export { chance } from './chance.ts';
-export { corridor } from './corridor.ts';
