@@ -57,7 +57,12 @@ function WaysIn({ ways, chosen }: { ways: readonly Way[]; chosen: string }) {
       {drawn && (
         <p>
           <label htmlFor={id}>Drawn: </label>
-          <select id={id} className="input" value={nameOf(drawn)} onChange={(e) => pick(e.currentTarget.value)}>
+          <select
+            id={id}
+            className="input passage-pick"
+            value={nameOf(drawn)}
+            onChange={(e) => pick(e.currentTarget.value)}
+          >
             {ways.map((w) => (
               <option key={nameOf(w)} value={nameOf(w)}>
                 {`${w.name}: ${w.unit}, ${pieceWords[w.piece].toLowerCase()}`}

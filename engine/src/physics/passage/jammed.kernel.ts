@@ -71,33 +71,57 @@ function sides(
     }
     if (ways === 0) return -1;
     if (ways > 1) continue;
-    if (which >= 0) {
-      const mx = nx[which] as number;
-      const my = ny[which] as number;
-      const mu = mx * cos + my * sin;
-      const mv = my * cos - mx * sin;
-      gap[n] = mx * x + my * y - a * Math.abs(mu) - b * Math.abs(mv) - (off[which] as number);
-      gx[n] = mx;
-      gy[n] = my;
-      slope[n] = -a * (mu < 0 ? -mv : mv) + b * (mv < 0 ? -mu : mu);
-      bend[n] = reach;
-      turning[n] = 0;
-    } else {
-      const s = -1 - which;
-      const q = corner[s] as number;
-      const sign = s === 0 || s === 2 ? -1 : 1;
-      const rx = (px[q] as number) - x;
-      const ry = (py[q] as number) - y;
-      gap[n] = ownGap[s] as number;
-      gx[n] = s < 2 ? sign * cos : -sign * sin;
-      gy[n] = s < 2 ? sign * sin : sign * cos;
-      slope[n] = s < 2 ? -sign * (ry * cos - rx * sin) : sign * (rx * cos + ry * sin);
-      bend[n] = Math.sqrt(rx * rx + ry * ry);
-      turning[n] = 1;
-    }
+    if (which >= 0) keepNormal(o, n, which, x, y, cos, sin, a, b);
+    else keepOwn(o, n, -1 - which, x, y, cos, sin);
     n++;
   }
   return n;
+}
+
+/** Takes down an obstacle's side `k` as the n-th. Its gap bends with the piece's reach at most. */
+function keepNormal(
+  { nx, ny, off }: Obstacles,
+  n: number,
+  k: number,
+  x: number,
+  y: number,
+  cos: number,
+  sin: number,
+  a: number,
+  b: number,
+): void {
+  const mx = nx[k] as number;
+  const my = ny[k] as number;
+  const mu = mx * cos + my * sin;
+  const mv = my * cos - mx * sin;
+  gap[n] = mx * x + my * y - a * Math.abs(mu) - b * Math.abs(mv) - (off[k] as number);
+  gx[n] = mx;
+  gy[n] = my;
+  slope[n] = -a * (mu < 0 ? -mv : mv) + b * (mv < 0 ? -mu : mu);
+  bend[n] = Math.sqrt(a * a + b * b);
+  turning[n] = 0;
+}
+
+/** Takes down the piece's own side `s` as the n-th, by the obstacle's corner nearest to it: that turns with the piece. */
+function keepOwn(
+  { x: px, y: py }: Obstacles,
+  n: number,
+  s: number,
+  x: number,
+  y: number,
+  cos: number,
+  sin: number,
+): void {
+  const q = corner[s] as number;
+  const sign = s === 0 || s === 2 ? -1 : 1;
+  const rx = (px[q] as number) - x;
+  const ry = (py[q] as number) - y;
+  gap[n] = ownGap[s] as number;
+  gx[n] = s < 2 ? sign * cos : -sign * sin;
+  gy[n] = s < 2 ? sign * sin : sign * cos;
+  slope[n] = s < 2 ? -sign * (ry * cos - rx * sin) : sign * (rx * cos + ry * sin);
+  bend[n] = Math.sqrt(rx * rx + ry * ry);
+  turning[n] = 1;
 }
 
 function own(s: number, g: number, k: number): void {

@@ -55,10 +55,14 @@ export function settle(
       const hu = u - a - highU;
       const gv = lowV - v - b;
       const hv = v - b - highV;
-      if (gu > gap) [gap, mx, my] = [gu, -cos, -sin];
-      if (hu > gap) [gap, mx, my] = [hu, cos, sin];
-      if (gv > gap) [gap, mx, my] = [gv, sin, -cos];
-      if (hv > gap) [gap, mx, my] = [hv, -sin, cos];
+      const own = Math.max(gu, hu, gv, hv);
+      if (own > gap) {
+        const sign = own === gu || own === gv ? -1 : 1;
+        const along = own === gu || own === hu;
+        gap = own;
+        mx = along ? sign * cos : -sign * sin;
+        my = along ? sign * sin : sign * cos;
+      }
       if (gap >= margin) continue;
       moved = true;
       at[0] = x + (margin - gap) * mx;
