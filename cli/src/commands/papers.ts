@@ -1,8 +1,8 @@
 import { existsSync } from 'node:fs';
 import { mkdir, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { ductPlanSvg, oneLineSvg, trapSvg } from '@kneewall/documents';
-import { evaluate } from '@kneewall/engine';
+import { ductPlanSvg, oneLineSvg, trapSvg, workCalendar } from '@kneewall/documents';
+import { evaluate, runJob, workPlanKind } from '@kneewall/engine';
 import { exitCodes, Refused } from '../exit.ts';
 import { readOptions } from '../options.ts';
 import { readProject, writeWhole } from '../projectFile.ts';
@@ -16,10 +16,17 @@ export async function papers(args: readonly string[]): Promise<number> {
     throw new Refused('Say where the papers go: --out DIR. See "kneewall help".');
   const { project } = await readProject(file);
   const units = unitsOf(values.units, project);
-  const { plan } = evaluate(project, {}, { units });
+  const { plan, wanted } = evaluate(project, {}, { units });
+  const job = wanted.find((j) => j.kind === workPlanKind);
+  const host = { blob: () => undefined, tell: () => undefined };
+  const worked = job ? evaluate(project, { [job.key]: runJob(job, host) }, { units }).plan : plan;
   await makeFolder(values.out);
   const lines = [await writeSheet(join(values.out, 'ducts.svg'), ductPlanSvg(plan, project, units))];
-  const others = { 'supply.svg': oneLineSvg(plan, project, units), 'trap.svg': trapSvg(plan, project, units) };
+  const others = {
+    'supply.svg': oneLineSvg(plan, project, units),
+    'trap.svg': trapSvg(plan, project, units),
+    'work-plan.ics': workCalendar(worked),
+  };
   for (const [name, text] of Object.entries(others))
     if (text !== undefined) lines.push(await writeSheet(join(values.out, name), text));
   if (plan.trades.air?.flows.ok !== true)

@@ -8,6 +8,7 @@ import { scenario } from '../plan/scenario.ts';
 import type { TradeInput } from '../plan/trade.ts';
 import type { Working } from '../plan/working.ts';
 import { workingHeat } from './atticHeat.ts';
+import { hotDayMinutes } from './hotDay.ts';
 import { hoistedOf, mayLift } from './lifting.ts';
 import { waysOf } from './passing.ts';
 import { loadedOf } from './platform.ts';
@@ -44,6 +45,7 @@ export function design({ project, upstream }: TradeInput<keyof Upstream>): Acces
     hoisted: attempt(() => hoistedOf(lifting, required(massOf('handler')), s)),
     platform: attempt(() => loadedOf(platform, required(massOf('handler')), s)),
     heat: noted('attic-heat', (rec) => workingHeat(heat, upstream, s, rec)),
+    hotDay: attempt(() => hotDayMinutes(heat, upstream, s)),
     workings,
     wanted: [],
   };

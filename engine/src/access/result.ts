@@ -61,4 +61,6 @@ export type AccessResult = ResultBase & {
   readonly hoisted: Outcome<Hoisted>;
   readonly platform: Outcome<Loaded>;
   readonly heat: Outcome<Working>;
+  /** Minutes [12][24] that hours of a hot day of each month leave for work in the attic, solar time. */
+  readonly hotDay: Outcome<readonly (readonly number[])[]>;
 };
