@@ -18,7 +18,7 @@ export function tasks(result: AccessResult): readonly Task[] {
       holdPoint: 'order',
       duration: minutes(30, 60, 120),
       people: 2,
-      place: 'inside',
+      place: 'attic',
       parts: 'any',
       after: [],
       safeStops: ['Any time'],

@@ -96,7 +96,7 @@ const balancing = (collars: number, places: number): Task[] => [
     holdPoint: 'start',
     duration: { low: places * 6 * minute, likely: places * 12 * minute, high: places * 25 * minute },
     people: 2,
-    place: 'inside',
+    place: 'attic',
     parts: 'any',
     after: ['air/seal', ...(collars > 0 ? ['air/dampers'] : [])],
     safeStops: ['Any time: all dampers locked, none shut'],

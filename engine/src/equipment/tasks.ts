@@ -27,7 +27,7 @@ export function tasks({ chosen }: EquipmentResult): readonly Task[] {
       holdPoint: 'start',
       duration: { low: 20 * minute, likely: 40 * minute, high: 90 * minute },
       people: 1,
-      place: 'inside',
+      place: 'attic',
       parts: 'any',
       after: ['equipment/receive'],
       safeStops: ['Any time: power locked off'],
