@@ -75,7 +75,7 @@ function designAll(project: Project, results: Results, memo: Memo): Designs {
 }
 
 /** A designed trade with what its finished jobs found; what it then wants may be finished too. */
-function learned(
+export function learned(
   finder: AnyFinder,
   designed: Attempted<Result>,
   results: Results,
@@ -165,7 +165,8 @@ function throughYear(
   return remembered(memo, 'season', [jobs, ...seen], () => seasonFrom(jobs, results));
 }
 
-function judgeOne(
+/** What a trade holds against its limits, judged again only when something moved that it looks at. */
+export function judgeOne(
   finder: AnyFinder,
   designed: Attempted<Result>,
   project: Project,

@@ -10,6 +10,7 @@ import { loadsFinder } from './loads/finder.ts';
 import { offgridFinder } from './offgrid/finder.ts';
 import type { Finder } from './plan/trade.ts';
 import type { TradeResults } from './results.ts';
+import { scheduleFinder } from './schedule/finder.ts';
 
 /** A finder with its own result type forgotten, for code that treats all of them alike. */
 export type AnyFinder = Finder<keyof TradeResults, keyof TradeResults>;
@@ -25,6 +26,7 @@ export const finders: readonly AnyFinder[] = [
   circuitFinder,
   offgridFinder,
   accessFinder,
+  scheduleFinder,
 ] as unknown as readonly AnyFinder[];
 
 export const builtTrades: readonly TradeId[] = finders.map((f) => f.id);

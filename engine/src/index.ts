@@ -128,5 +128,7 @@ export { wordFormulas } from './plan/working.ts';
 export type { Evaluated, EvaluateOptions } from './plan.ts';
 export { evaluate } from './plan.ts';
 export type { TradeResults } from './results.ts';
+export type { ScheduleResult, Unplaced, WorkAnswers } from './schedule/result.ts';
+export { workPlanKind } from './schedule/workJob.ts';
 
 export { engineVersion } from './version.ts';

@@ -23,5 +23,5 @@ export function evaluate(project: Project, results: Results, options: EvaluateOp
   const memo = options.memo ?? coldMemo();
   const found = findAll(project, results, memo);
   const units = options.units ?? (project.site?.units === 'si' ? 'si' : 'us');
-  return { plan: tellAll(found, units, memo), wanted: found.wanted };
+  return tellAll(found, results, units, memo);
 }

@@ -7,6 +7,7 @@ import type { EquipmentResult } from './equipment/result.ts';
 import type { LinesetResult } from './lineset/result.ts';
 import type { LoadsResult } from './loads/result.ts';
 import type { OffgridResult } from './offgrid/result.ts';
+import type { ScheduleResult } from './schedule/result.ts';
 
 /** Each trade's result, by its id. Adding a trade adds a line here and one in the list of trades. */
 export type TradeResults = {
@@ -19,4 +20,5 @@ export type TradeResults = {
   readonly circuit: CircuitResult;
   readonly offgrid: OffgridResult;
   readonly access: AccessResult;
+  readonly schedule: ScheduleResult;
 };

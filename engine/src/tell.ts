@@ -1,7 +1,7 @@
 import { inspectProject, type Problem, type System } from '@kneewall/project';
 import { couplingSources } from './coupling/sources.ts';
-import type { Found, JudgedDrafts } from './find.ts';
-import { builtTrades } from './finders.ts';
+import { type Found, type JudgedDrafts, judgeOne, learned } from './find.ts';
+import { builtTrades, finders } from './finders.ts';
 import { type Attempted, attempted } from './plan/attempted.ts';
 import { faultFinding } from './plan/fault.ts';
 import type { Finding } from './plan/finding.ts';
@@ -11,7 +11,8 @@ import { type Memo, remembered } from './plan/memo.ts';
 import type { Plan } from './plan/plan.ts';
 import { printerFor } from './plan/printer.ts';
 import type { Source } from './plan/source.ts';
-import type { PlanView, ResultBase } from './plan/trade.ts';
+import type { PlanView, ResultBase, Results } from './plan/trade.ts';
+import type { Evaluated } from './plan.ts';
 import { type AnyTeller, tellers } from './tellers.ts';
 import { engineVersion } from './version.ts';
 
@@ -25,11 +26,18 @@ type Told = {
 };
 
 /** The plan of what was found, in the words and units of a person. A trade that cannot say what it found is blind. */
-export function tellAll({ project, view, trades }: Found, units: System, memo: Memo): Plan {
-  const told = trades.map(({ id, found }) => {
+export function tellAll(found: Found, results: Results, units: System, memo: Memo): Evaluated {
+  const tell = ({ id, found }: Found['trades'][number], view: PlanView): Told => {
     const tale = tellOne(tellers[id], found, view, units, memo);
     return 'value' in tale ? tale.value : blind(id, tale.fault);
-  });
+  };
+  const first = new Map(found.trades.flatMap((t) => (tellers[t.id].sum ? [] : [[t.id, tell(t, found.view)] as const])));
+  const { view, trades, wanted } = summedUp(found, [...first.values()], results, memo);
+  const told = trades.map((t) => first.get(t.id) ?? tell(t, view));
+  return { plan: planOf(found.project, view, told, memo), wanted };
+}
+
+function planOf(project: Found['project'], view: PlanView, told: readonly Told[], memo: Memo): Plan {
   const findings = told.flatMap((t) => t.findings);
   const base = Object.values(view.trades) as ResultBase[];
   return {
@@ -46,6 +54,28 @@ export function tellAll({ project, view, trades }: Found, units: System, memo: M
     sources: allSources,
     problems: remembered(memo, 'problems', [project], () => inspectProject(project)) as readonly Problem[],
   };
+}
+
+/** What was found, with the results of those trades that need the tasks of all others: asked, learned and judged again. */
+function summedUp(found: Found, told: readonly Told[], results: Results, memo: Memo): Found {
+  const { project } = found;
+  let { view, trades, wanted } = found;
+  const tasks = told.map((t) => t.tasks);
+  found.trades.forEach(({ id, found: own }, at) => {
+    const { sum } = tellers[id];
+    const finder = finders.find((f) => f.id === id);
+    if (!sum || !finder || 'fault' in own) return;
+    const asked = remembered(memo, `sum:${id}`, [own.value.result, ...tasks], () =>
+      attempted(() => sum(own.value.result, tasks.flat())),
+    );
+    const summed = learned(finder, asked, results, memo);
+    if ('value' in summed) {
+      view = { ...view, trades: { ...view.trades, [id]: summed.value } };
+      wanted = [...wanted, ...summed.value.wanted];
+    }
+    trades = trades.with(at, { id, found: judgeOne(finder, summed, project, view, memo) });
+  });
+  return { project, view, trades, wanted };
 }
 
 function tellOne(

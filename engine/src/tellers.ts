@@ -9,6 +9,7 @@ import { loadsTeller } from './loads/teller.ts';
 import { offgridTeller } from './offgrid/teller.ts';
 import type { Teller } from './plan/trade.ts';
 import type { TradeResults } from './results.ts';
+import { scheduleTeller } from './schedule/teller.ts';
 
 /** A teller with its own result type forgotten. */
 export type AnyTeller = Teller<keyof TradeResults>;
@@ -24,6 +25,7 @@ export const tellers = {
   circuit: circuitTeller,
   offgrid: offgridTeller,
   access: accessTeller,
+  schedule: scheduleTeller,
 } satisfies { readonly [Id in keyof TradeResults]: Teller<Id> } as unknown as Readonly<
   Record<keyof TradeResults, AnyTeller>
 >;

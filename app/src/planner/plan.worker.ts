@@ -32,8 +32,8 @@ function plan(): void {
   try {
     const found = findAll(project, results, memo);
     if (teller) {
-      const plan = teller.tellAll(found, units, memo);
-      send({ type: 'plan', revision, plan, wanted: found.wanted, ms: performance.now() - start });
+      const { plan, wanted } = teller.tellAll(found, results, units, memo);
+      send({ type: 'plan', revision, plan, wanted, ms: performance.now() - start });
       return;
     }
     send({ type: 'marks', revision, marks: marksOf(found) });

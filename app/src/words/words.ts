@@ -27,6 +27,7 @@ export const tradeParts: Readonly<Record<TradeId, readonly (readonly string[])[]
   schedule: [
     ['work', 'crew'],
     ['work', 'windows'],
+    ['work', 'dates'],
   ],
   commissioning: [['readings']],
 };

@@ -2,7 +2,7 @@ import { existsSync } from 'node:fs';
 import { mkdir, readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
-import { sheetsOf } from '@kneewall/documents';
+import { sheetsOf, workCalendar } from '@kneewall/documents';
 import { evaluate } from '@kneewall/engine';
 import { exitCodes, Refused } from '../exit.ts';
 import { readOptions } from '../options.ts';
@@ -37,6 +37,8 @@ export async function papers(args: readonly string[]): Promise<number> {
   const plan = quick ? evaluate(project, {}, { units }).plan : await planWithJobs(project, file, units, long);
   const lines: string[] = [];
   for (const { file: name, svg } of sheetsOf(plan, project, units)) lines.push(await writeSheet(join(out, name), svg));
+  const calendar = workCalendar(plan);
+  if (calendar !== undefined) lines.push(await writeSheet(join(out, 'work-plan.ics'), calendar));
   const { planSet, printPlanSet } = await import('@kneewall/documents/planSet');
   const pdf = await printPlanSet(planSet({ plan, project, units }, letters), await paperFonts());
   lines.push(await writeSheet(join(out, 'plan-set.pdf'), pdf));

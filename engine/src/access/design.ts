@@ -8,6 +8,7 @@ import { scenario } from '../plan/scenario.ts';
 import type { TradeInput } from '../plan/trade.ts';
 import type { Working } from '../plan/working.ts';
 import { workingHeat } from './atticHeat.ts';
+import { hotDayMinutes } from './hotDay.ts';
 import { heatHours } from './hoursOfWork.ts';
 import { hoistedOf, mayLift, raisedOf, stepsOf } from './lifting.ts';
 import { eachOnce, passageJob } from './motion/passageJob.ts';
@@ -57,6 +58,7 @@ export function design({ project, upstream }: TradeInput<keyof Upstream>): Acces
     outdoorUp: s.choice(outdoor.up),
     raised: attempt(() => raisedOf(outdoor, lifting.sheave, required(massOf('outdoorUnit')), s)),
     mounted: attempt(() => mountedOf(platform, s)),
+    hotDay: attempt(() => hotDayMinutes(heat, upstream, s)),
     workings,
     wanted: asked.length > 0 ? [passageJob({ ways: asked })] : [],
   };

@@ -119,4 +119,6 @@ export type AccessResult = ResultBase & {
   readonly outdoorUp: OutdoorUp;
   readonly raised: Outcome<Raised>;
   readonly mounted: Outcome<Mounted>;
+  /** Minutes [12][24] that hours of a hot day of each month leave for work in the attic, solar time. */
+  readonly hotDay: Outcome<readonly (readonly number[])[]>;
 };

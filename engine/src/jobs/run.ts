@@ -34,6 +34,8 @@ import { houseYearKind, houseYearVersion, type YearInputs } from '../loads/dynam
 import { BuildingRefused } from '../physics/building/index.ts';
 import type { LinearSolver } from '../physics/dispatch/index.ts';
 import { attempt } from '../plan/outcome.ts';
+import { planJob } from '../schedule/planJob.ts';
+import { type WorkInputs, workPlanKind, workPlanVersion } from '../schedule/workJob.ts';
 import type { Job } from './job.ts';
 import { runSplit, type SplitJob, splitOf } from './split.ts';
 
@@ -101,6 +103,7 @@ const kinds: Readonly<Record<string, { readonly version: number; readonly run: R
     version: balanceVersion,
     run: (inputs) => attempt(() => balanceAir(inputs as BalanceInput)),
   },
+  [workPlanKind]: { version: workPlanVersion, run: (inputs, host) => planJob(inputs as WorkInputs, host.tell) },
   [waysKind]: { version: waysVersion, run: throughYear<WaysInputs>(compareWays) },
   [passageKind]: { version: passageVersion, run: (inputs, host) => planWays(inputs as PassageInputs, host.tell) },
   [wintersKind]: { version: wintersVersion, run: inOneGo(wintersKind) },

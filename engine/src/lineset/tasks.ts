@@ -29,6 +29,8 @@ export function tasks({ needed, once }: LinesetResult): readonly Task[] {
       holdPoint: 'order',
       duration: minutes(15, 30, 60),
       people: 2,
+      place: 'attic',
+      parts: 'any',
       after: [],
       safeStops: ['Any time'],
       cautions: ['Ladder: tied or held, three points of contact. Hot attic: short turns.'],
@@ -38,6 +40,7 @@ export function tasks({ needed, once }: LinesetResult): readonly Task[] {
       holdPoint: 'cut',
       duration: minutes(30, 60, 120),
       people: 1,
+      place: 'outside',
       after: ['lineset/rope'],
       safeStops: ['Sleeve in, weathered, closed against animals'],
       cautions: ['Before drilling: wires, pipes and framing behind? Old boards and paint may hold asbestos or lead.'],
@@ -47,6 +50,7 @@ export function tasks({ needed, once }: LinesetResult): readonly Task[] {
       holdPoint: 'lift',
       duration: minutes(60, 120, 240),
       people: 2,
+      place: 'outside',
       after: ['lineset/hole'],
       safeStops: ['Unit bolted down, tags on', 'Unit on the ground, covered'],
       cautions: [
@@ -58,6 +62,7 @@ export function tasks({ needed, once }: LinesetResult): readonly Task[] {
       holdPoint: 'connect',
       duration: minutes(45, 90, 180),
       people: 2,
+      place: 'attic',
       after: ['lineset/stand'],
       safeStops: ['Caps on both ends, line clipped, sleeve closed'],
       cautions: [
@@ -70,6 +75,7 @@ export function tasks({ needed, once }: LinesetResult): readonly Task[] {
       holdPoint: 'connect',
       duration: minutes(45, 90, 180),
       people: 1,
+      place: 'outside',
       after: ['lineset/lay'],
       safeStops: ['Joined and holding its test pressure, valves shut'],
       cautions: [

@@ -14,6 +14,8 @@ export function tasks(result: LoadsResult): readonly Task[] {
       holdPoint: 'close',
       duration: { low: 3 * hour, likely: 6 * hour, high: 12 * hour },
       people: 2,
+      place: 'attic',
+      parts: 'any',
       after: [],
       safeStops: ['Any time: insulation raked back over, hatch closed or guarded'],
       cautions: [

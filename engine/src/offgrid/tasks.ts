@@ -15,6 +15,8 @@ export function tasks({ own, inputs }: OffgridResult): readonly Task[] {
       holdPoint: 'start',
       duration: { low: 20 * minute, likely: 45 * minute, high: 90 * minute },
       people: 1,
+      place: 'inside',
+      parts: 'any',
       after: [],
       safeStops: ['Any time: covers on'],
       cautions: [
@@ -32,6 +34,8 @@ const generatorTask: Task = {
   holdPoint: 'season',
   duration: { low: 40 * minute, likely: 60 * minute, high: 90 * minute },
   people: 1,
+  place: 'outside',
+  parts: 'any',
   after: [],
   safeStops: ['Any time: generator stopped, fuel tap shut'],
   cautions: [

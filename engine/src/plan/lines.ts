@@ -16,6 +16,8 @@ export type MaterialLine = {
   readonly for?: string;
 };
 
+export type Place = 'attic' | 'roof' | 'outside' | 'inside';
+
 /** One piece of work. Every task can be left only at one of its safe stops. */
 export type Task = {
   readonly id: string;
@@ -25,6 +27,10 @@ export type Task = {
   /** For two handy people, seconds. */
   readonly duration: Range;
   readonly people: number;
+  /** Where; left out it is planned as though it was the attic, where most holds people back. */
+  readonly place?: Place;
+  /** Parts of like length, each ending at a safe stop; `any`: it may be left at any time. Left out: done in one go. */
+  readonly parts?: number | 'any';
   readonly after: readonly string[];
   readonly safeStops: readonly string[];
   readonly cautions: readonly string[];

@@ -80,6 +80,8 @@ export type Teller<Id extends keyof TradeResults> = {
   materials(result: TradeResults[Id]): readonly MaterialLine[];
   tasks(result: TradeResults[Id]): readonly Task[];
   readings(result: TradeResults[Id], conditions: Conditions, view: PlanView): readonly ExpectedReading[];
+  /** Of the phase `sum`: its result with the tasks of all other trades, and the jobs that asks for; judged again then. */
+  sum?(result: TradeResults[Id], tasks: readonly Task[]): TradeResults[Id];
   /** Words for a finding, by the part of its id before the colon. */
   words(judged: Judged, print: Printer): Words;
   readonly sources: Sources;

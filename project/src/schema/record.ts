@@ -47,8 +47,30 @@ const windows = map(
       possible: { min: 0 },
       usually: 'estimated',
     }),
+    people: quantity('count', {
+      label: 'People there',
+      help: 'Left empty: the whole crew.',
+      neededBy: [],
+      plausible: { min: 1, max: 12 },
+      possible: { min: 1 },
+      usually: 'estimated',
+    }),
   },
   { label: 'Free time', one: 'Window' },
+);
+
+const dates = group(
+  {
+    doneBy: date({
+      label: 'Done by',
+      help: 'The last day on which work may end. Left empty nothing is held against it.',
+    }),
+    clock: choice(
+      { standard: 'Standard time', summer: 'Summer time, one hour ahead' },
+      { label: 'What clocks show on those days', default: 'standard' },
+    ),
+  },
+  { label: 'Dates' },
 );
 
 const stock = map(
@@ -97,7 +119,7 @@ const prices = map(
 );
 
 /** Who does it, when, and with what. */
-export const work = group({ crew, windows, stock, prices }, { label: 'Work' });
+export const work = group({ crew, windows, dates, stock, prices }, { label: 'Work' });
 
 /** Numbers the builder took, each held against what the plan expects. Appended, never overwritten. */
 export const readings = map(

@@ -16,6 +16,7 @@ const kindWord: Readonly<Record<string, string>> = {
   'coupling/grid-year': 'A year on the grid',
   'coupling/foresight': 'What smarter control of your own power could save',
   'air/sizing': 'The best stocked size of every duct',
+  'schedule/work-plan': 'Which work fits which of your windows',
   'loads/study': 'A thousand houses, each as this one may be',
   'loads/totals': 'What the first unknowns do together',
 };

@@ -3,17 +3,22 @@ import { holdPointTitle, holdPointWords } from '@kneewall/engine';
 import { Sheet } from '../../look/Sheet.tsx';
 import { Quantity, QuantityRange } from '../../quantity/Quantity.tsx';
 import { usePlanner } from '../../services.ts';
+import { WorkWindows } from './WorkWindows.tsx';
 import './Lists.css';
 
-/** What there is to do, by hold point; each task with its cautions first and where it may be left. */
+/** What there is to do, by window where there is a plan, and by hold point; each task with its cautions first and where it may be left. */
 export function DoScreen() {
-  const tasks = usePlanner((p) => p.plan?.tasks) ?? [];
+  const plan = usePlanner((p) => p.plan);
+  const tasks = plan?.tasks ?? [];
+  const planned = plan?.trades.schedule?.work.ok === true;
   return (
     <>
       <header className="screen-head">
         <h1>What to do</h1>
         <p className="lead">Work may be left only at a safe stop. Times are for two handy people.</p>
       </header>
+      {plan && planned && <WorkWindows plan={plan} />}
+      {planned && <h2>By hold point</h2>}
       {tasks.length === 0 && <p>No task follows from the plan yet.</p>}
       {holdPointWords.map((point) => {
         const here = tasks.filter((t) => t.holdPoint === point);

@@ -21,6 +21,7 @@ import './Trade.css';
 /** Fetched when it is looked at: charts and tables that few projects need do not hold back the first drawing. */
 const AccessResultSheets = lazy(() => import('./AccessResultSheets.tsx'));
 const OffgridResultSheets = lazy(() => import('./OffgridResultSheets.tsx'));
+const ScheduleResultSheets = lazy(() => import('./ScheduleResultSheets.tsx'));
 
 /** One trade: what it says, what stands against it, and what it is worked out from. */
 export function TradeScreen({ trade }: { trade: TradeId }) {
@@ -63,6 +64,12 @@ function Result({ trade }: { trade: TradeId }) {
     return (
       <Suspense fallback={<Sheet title="Own power">Opening…</Sheet>}>
         <OffgridResultSheets result={trades.offgrid} plan={plan} />
+      </Suspense>
+    );
+  if (trade === 'schedule' && trades?.schedule && plan)
+    return (
+      <Suspense fallback={<Sheet title="The plan of work">Opening…</Sheet>}>
+        <ScheduleResultSheets result={trades.schedule} plan={plan} />
       </Suspense>
     );
   return null;

@@ -65,6 +65,8 @@ export function doorTasks(ways: readonly DoorWay[]): Task[] {
       holdPoint: 'close',
       duration: { low: n * 25 * minute, likely: n * 50 * minute, high: n * 120 * minute },
       people: 1,
+      place: 'inside',
+      parts: n,
       after: [],
       safeStops: ['After each door or grille: door hung, hole covered'],
       cautions: [

@@ -1,0 +1,78 @@
+import { type Stay, workByWindow, workCalendar } from '@kneewall/documents';
+import type { Plan } from '@kneewall/engine';
+import { handOver } from '../../files/saveFile.ts';
+import { Button } from '../../look/Button.tsx';
+import { Sheet } from '../../look/Sheet.tsx';
+import './Lists.css';
+import './WorkWindows.css';
+
+const perDay = 1440;
+const clock = (minute: number): string => {
+  const m = Math.round(minute) % perDay;
+  return `${Math.floor(m / 60)}:${String(m % 60).padStart(2, '0')}`;
+};
+const dayWords = new Intl.DateTimeFormat('en', {
+  weekday: 'long',
+  day: 'numeric',
+  month: 'long',
+  timeZone: 'UTC',
+});
+/** The day of a date as people say it: Saturday, July 3. */
+export const dayName = (day: string): string => dayWords.format(Date.parse(`${day}T00:00:00Z`));
+
+const placeWords: Readonly<Record<string, string>> = {
+  attic: 'in the attic',
+  roof: 'on the roof',
+  outside: 'outside',
+  inside: 'inside',
+};
+
+/** The plan of work, window by window: what, who, how long, and where it may be left. Nothing while there is no plan. */
+export function WorkWindows({ plan }: { plan: Plan }) {
+  const windows = workByWindow(plan);
+  const file = workCalendar(plan);
+  if (windows.length === 0 || file === undefined) return null;
+  return (
+    <>
+      <p>
+        <Button onClick={() => handOver('work-plan.ics', file, 'text/calendar')}>Save for your calendar</Button>
+      </p>
+      {windows.map((w) => (
+        <Sheet key={w.window} title={`${dayName(w.day)}, ${clock(w.from)} to ${clock(w.to)}`}>
+          <ul className="work-stays">
+            {w.stays.map((s) => (
+              <li key={`${s.task} ${s.part}`}>
+                <OneStay stay={s} />
+              </li>
+            ))}
+          </ul>
+        </Sheet>
+      ))}
+    </>
+  );
+}
+
+const partWords = ({ part, last, parts }: Stay): string =>
+  parts === 1 ? '' : part === last ? `, part ${part} of ${parts}` : `, parts ${part} to ${last} of ${parts}`;
+
+function OneStay({ stay }: { stay: Stay }) {
+  const { cautions, people } = stay;
+  return (
+    <article className="task">
+      <h3>{stay.what}</h3>
+      <p>
+        {clock(stay.from)} to {clock(stay.to)}, {people} {people === 1 ? 'person' : 'people'},{' '}
+        {placeWords[stay.place] ?? stay.place}
+        {partWords(stay)}
+      </p>
+      {cautions.length > 0 && (
+        <ul className="caution">
+          {cautions.map((c) => (
+            <li key={c}>{c}</li>
+          ))}
+        </ul>
+      )}
+      <p className="field-help">Stop only at: {stay.safeStops.join('; ')}</p>
+    </article>
+  );
+}

@@ -1,0 +1,98 @@
+import type { Plan } from '@kneewall/engine';
+import { foldedLine, textValue } from './lines.ts';
+
+/** An event: a task in one window, all its parts there together. Minutes from the plan's start. */
+type Event = {
+  readonly id: string;
+  readonly what: string;
+  readonly words: string;
+  readonly from: number;
+  readonly to: number;
+};
+
+/**
+ * The plan of work as an iCalendar file (RFC 5545): one event for each task in each window, in UTC, its end exclusive.
+ * Undefined while there is no plan. Equal plans give equal bytes: the stamp is the plan's first day, not the clock's.
+ */
+export function workCalendar(plan: Plan): string | undefined {
+  const { schedule } = plan.trades;
+  if (!schedule?.frame.ok || !schedule.work.ok || schedule.work.value.parts.length === 0) return undefined;
+  const { start, ahead } = schedule.frame.value;
+  const utc = (minute: number): string => stamp(Date.parse(`${start}T00:00:00Z`) + (minute - 60 * ahead) * 60_000);
+  const lines = [
+    'BEGIN:VCALENDAR',
+    'VERSION:2.0',
+    'PRODID:-//Kneewall//work plan//EN',
+    'CALSCALE:GREGORIAN',
+    ...eventsOf(plan).flatMap((e) => [
+      'BEGIN:VEVENT',
+      `UID:${e.id}@kneewall.invalid`,
+      `DTSTAMP:${utc(0)}`,
+      `DTSTART:${utc(e.from)}`,
+      `DTEND:${utc(e.to)}`,
+      `SUMMARY:${textValue(e.what)}`,
+      `DESCRIPTION:${textValue(e.words)}`,
+      'END:VEVENT',
+    ]),
+    'END:VCALENDAR',
+  ];
+  return lines.map((line) => `${foldedLine(line)}\r\n`).join('');
+}
+
+function eventsOf(plan: Plan): Event[] {
+  return workByWindow(plan).flatMap(({ window, stays }) =>
+    stays.map((s): Event => {
+      const stops = s.safeStops.length > 0 ? [`Stop only at: ${s.safeStops.join('; ')}`] : [];
+      return {
+        id: `${s.task.replace('/', '.')}.${s.part}.${window}`,
+        what: s.what,
+        words: [...s.cautions, ...stops].join('\n'),
+        from: s.from,
+        to: s.to,
+      };
+    }),
+  );
+}
+
+/** A task in one window, its parts there one after the other. Minutes from the plan's start. */
+export type Stay = {
+  readonly task: string;
+  readonly what: string;
+  readonly people: number;
+  readonly place: string;
+  readonly part: number;
+  readonly last: number;
+  readonly parts: number;
+  readonly from: number;
+  readonly to: number;
+  readonly safeStops: readonly string[];
+  readonly cautions: readonly string[];
+};
+
+/** What is done in each window that has work, in order. Empty while there is no plan. */
+export function workByWindow(plan: Plan): { window: string; day: string; from: number; to: number; stays: Stay[] }[] {
+  const { schedule } = plan.trades;
+  if (!schedule?.frame.ok || !schedule.work.ok) return [];
+  const { parts } = schedule.work.value;
+  const tasks = new Map(plan.tasks.map((t) => [t.id, t]));
+  return schedule.frame.value.windows.flatMap(({ id, day, from, to }) => {
+    const stays: Stay[] = [];
+    for (const p of parts) {
+      const task = tasks.get(p.task);
+      if (!task || p.from < from || p.from >= to) continue;
+      const before = stays.findLastIndex((s) => s.task === p.task);
+      const same = stays[before];
+      if (same && same.to === p.from) stays[before] = { ...same, last: p.part, to: p.to };
+      else
+        stays.push({
+          ...{ task: p.task, what: task.what, people: task.people, place: task.place ?? 'attic' },
+          ...{ part: p.part, last: p.part, parts: p.parts, from: p.from, to: p.to },
+          ...{ safeStops: task.safeStops, cautions: task.cautions },
+        });
+    }
+    return stays.length === 0 ? [] : [{ window: id, day, from, to, stays }];
+  });
+}
+
+/** `20270703T110000Z`. */
+const stamp = (ms: number): string => `${new Date(ms).toISOString().slice(0, 19).replaceAll(/[-:]/g, '')}Z`;

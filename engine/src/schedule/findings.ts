@@ -1,0 +1,85 @@
+import { required } from '../plan/outcome.ts';
+import { type DraftOf, draftsOf, type Found, telling } from '../plan/telling.ts';
+import type { Drafts } from '../plan/trade.ts';
+import type { ScheduleResult, Unplaced, WorkAnswers } from './result.ts';
+
+/** Common practice, no source: chances that are held against a plan. */
+const overrunsMost = 0.25;
+const chanceLeast = 0.8;
+
+/** Whether all work has a place, ends at safe stops, stays out of the heat, and will be done in time. */
+export function findings(result: ScheduleResult): Drafts {
+  const { work, frame } = result;
+  const told = telling('schedule', 'work');
+  const one = (of: DraftOf, symbol: string, value: (w: WorkAnswers) => number): Found =>
+    told(of, (rec) => {
+      const found = value(required(work));
+      rec.step(symbol, 'solved', {}, found, '', of.source);
+      return found;
+    });
+  const unplaced = work.ok ? work.value.unplaced : [];
+  const found = [
+    one({ ...placed, facts: { waits: unplaced } }, 'unplaced', (w) => w.unplaced.length),
+    ...unplaced.filter((u) => u.because === 'no-window').map((u) => windowFor(u)),
+    one({ ...stops, facts: { parts: work.ok ? work.value.parts.length : 0 } }, 'past', (w) => w.wrong.length),
+    one(attic, 'over', (w) => 60 * w.atticOver),
+    one({ ...overruns, facts: likeliest(result) }, 'past', (w) => Math.max(0, ...w.parts.map((p) => p.overruns))),
+    told({ ...crew, limit: { min: work.ok ? work.value.mostPeople : 1 } }, (rec) => {
+      required(work);
+      const { crew: people } = required(frame);
+      rec.step('crew', 'table', {}, people, '', 'project');
+      return people;
+    }),
+  ];
+  if (work.ok && work.value.chance !== undefined) found.push(one(inTime, 'chance', (w) => w.chance ?? 0));
+  return draftsOf(found);
+}
+
+const base = { kind: 'count', source: 'schedule.plan', consequence: 'harm' } as const;
+const placed: DraftOf = { ...base, id: 'placed', holdPoint: 'decide', consequence: 'money', limit: { max: 0 } };
+const stops: DraftOf = { ...base, id: 'safe-stops', holdPoint: 'lift', source: 'schedule.check', limit: { max: 0 } };
+const attic: DraftOf = {
+  ...base,
+  id: 'attic',
+  holdPoint: 'lift',
+  kind: 'time',
+  source: 'schedule.heat',
+  limit: { max: 0 },
+};
+const overruns: DraftOf = {
+  ...base,
+  id: 'overruns',
+  holdPoint: 'lift',
+  kind: 'fraction',
+  source: 'schedule.lives',
+  limit: { max: overrunsMost },
+};
+const crew: DraftOf = { ...base, id: 'crew', holdPoint: 'decide', limit: {} };
+const inTime: DraftOf = {
+  ...base,
+  id: 'done-by',
+  holdPoint: 'decide',
+  consequence: 'money',
+  kind: 'fraction',
+  source: 'schedule.lives',
+  limit: { min: chanceLeast },
+};
+
+/** A task of which a part is longer than any window. */
+const windowFor = ({ task, longest = 0, needed = 0 }: Unplaced): Found =>
+  telling('schedule', task)(
+    { ...base, id: `window:${task}`, holdPoint: 'decide', kind: 'time', limit: { min: 60 * needed }, facts: { task } },
+    (rec) => {
+      rec.step('longest', 'solved', {}, 60 * longest, 's', base.source);
+      return 60 * longest;
+    },
+  );
+
+function likeliest({ work }: ScheduleResult): Readonly<Record<string, string>> {
+  if (!work.ok) return {};
+  const worst = work.value.parts.reduce<WorkAnswers['parts'][number] | undefined>(
+    (a, p) => (a && a.overruns >= p.overruns ? a : p),
+    undefined,
+  );
+  return worst && worst.overruns > 0 ? { task: worst.task } : {};
+}

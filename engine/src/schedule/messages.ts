@@ -1,0 +1,100 @@
+import type { Judged, Words } from '../plan/judge.ts';
+import type { Printer } from '../plan/printer.ts';
+import { unknownWords } from '../plan/unknownWords.ts';
+import type { Unplaced } from './result.ts';
+
+type Say = (j: Judged, print: Printer) => Words;
+
+const because: Readonly<Record<Unplaced['because'], string>> = {
+  'no-window': 'no window is long enough',
+  'too-few': 'too few people',
+  'does-not-fit': 'the windows are used up',
+  waits: 'waits for one of these',
+};
+const waiting = (j: Judged): string =>
+  ((j.facts?.waits ?? []) as readonly Unplaced[])
+    .slice(0, 6)
+    .map((u) => `${u.task.replace('/', ', ')} (${because[u.because]})`)
+    .join('; ');
+
+const say: Readonly<Record<string, Say>> = {
+  placed: (j, print) => ({
+    what:
+      j.status === 'ok'
+        ? 'All work has a place in your windows.'
+        : `Tasks without a place in your windows: ${print.value(j)}: ${waiting(j)}.`,
+    why: 'A house half opened when the free days end is cold, wet and dangerous.',
+    mend:
+      j.status === 'ok'
+        ? 'Plan again when a day falls through.'
+        : 'Enter more or longer windows, or ask for more hands.',
+  }),
+  window: (j, print) => ({
+    what: `${String(j.facts?.task ?? '').replace('/', ', ')}: no window is long enough. It needs ${print.limit(j)} in one go until it is safe to leave; the longest window it could use has ${print.value(j)}.`,
+    why: 'Work that is broken off between two safe stops leaves a hanging load, an open roof or live ends behind.',
+    mend: 'Enter a longer window; in the attic a cool morning, or a cooler month.',
+  }),
+  'safe-stops': (j) => ({
+    what:
+      j.status === 'ok'
+        ? `Every window ends at a safe stop: all ${String(j.facts?.parts ?? 0)} parts of the work lie wholly inside one.`
+        : 'The plan puts work past the end of a window.',
+    why: 'Nobody should have to choose between leaving an opening unguarded and working on too tired.',
+    mend:
+      j.status === 'ok'
+        ? 'Begin no part that you cannot finish today.'
+        : 'Report this with the project file: it is a mistake in the program.',
+  }),
+  attic: (j, print) => ({
+    what:
+      j.status === 'ok'
+        ? 'Nobody is planned into the attic for longer than its heat allows, hour by hour.'
+        : `Work in the attic goes ${print.value(j)} beyond what its heat allows.`,
+    why: 'Heat kills in attics, and whoever is failing does not notice it.',
+    mend: 'The plan takes a hot day of the month. On a hotter one do not go up; on every day: water, rest, somebody below.',
+    caution:
+      'Stop at dizziness, cramps or when sweating stops: that is an emergency. Ask a doctor first if you are ill or take medicine.',
+  }),
+  overruns: (j, print) => ({
+    what: `${j.facts?.task === undefined ? 'No part is likely to run past its window' : `Most likely to run past its window: ${String(j.facts.task).replace('/', ', ')}`}, in ${print.value(j)} of a thousand lives of the plan.`,
+    why: 'Lengths are guesses; a window that is just long enough for the middle one is too short every other time.',
+    mend:
+      j.status === 'ok'
+        ? 'Keep half an hour in hand all the same.'
+        : 'Give that day more time, or begin it first thing.',
+  }),
+  crew: (j, print) => ({
+    what: `People at hand: ${print.value(j)}; the task that needs most takes ${print.limit(j)}.`,
+    why: 'Lifting and working in an attic alone is how people get hurt.',
+    mend:
+      j.status === 'ok' ? 'See that they know which day.' : 'Find a helper for that day and enter them under the crew.',
+  }),
+  'done-by': (j, print) => ({
+    what: `Chance that all is done by the day you named: ${print.value(j)}.`,
+    why: 'A plan that holds only when every guess does is late more often than not.',
+    mend:
+      j.status === 'ok' ? 'Plan again after each day.' : 'More windows before that day, more hands, or a later day.',
+  }),
+};
+
+const about: Readonly<Record<string, string>> = {
+  placed: 'Whether all work has a place in your windows',
+  'safe-stops': 'Whether every window ends at a safe stop',
+  attic: 'Whether work in the attic keeps to what its heat allows',
+  overruns: 'How likely work runs past its window',
+  crew: 'Whether there are hands enough',
+};
+
+const tooFarApart = 'Windows up to 200 days apart are planned at once: take the later ones out for now.';
+
+export function words(j: Judged, print: Printer): Words {
+  const word = j.id.split(':')[0] ?? j.id;
+  const topic = about[word];
+  if (j.status === 'unknown') {
+    const unknown = unknownWords(j, print, `${topic ?? 'The plan of work'} is not known yet.`);
+    return j.because === 'out-of-range' ? { ...unknown, mend: tooFarApart } : unknown;
+  }
+  const own = say[word];
+  if (!own) throw new Error(`assert: words for ${word}`);
+  return own(j, print);
+}

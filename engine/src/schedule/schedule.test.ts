@@ -1,0 +1,126 @@
+import type { Project } from '@kneewall/project';
+import { describe, expect, it } from 'vitest';
+import { demo, demoNames } from '../../test/demos.ts';
+import { evaluate, runJob } from '../index.ts';
+import { checkPlan } from '../physics/schedule/index.ts';
+import type { Task } from '../plan/lines.ts';
+import { minutes } from '../plan/minutes.ts';
+import { atticClock } from './atticClock.ts';
+import { orderOf } from './order.ts';
+import { planJob } from './planJob.ts';
+import type { WorkAnswers } from './result.ts';
+import { type WorkInputs, workPlanKind } from './workJob.ts';
+
+const quiet = () => undefined;
+
+function planned(project: Project) {
+  const first = evaluate(project, {});
+  const job = first.wanted.find((j) => j.kind === workPlanKind);
+  if (!job) throw new Error('no plan of work is asked for');
+  const work = runJob(job, { blob: quiet, tell: quiet }) as WorkAnswers;
+  const second = evaluate(project, { [job.key]: work });
+  const frame = second.plan.trades.schedule?.frame;
+  if (!frame?.ok) throw new Error('no windows');
+  return { first, second, job, inputs: job.inputs as WorkInputs, work, frame: frame.value };
+}
+
+describe.each(demoNames)('the plan of work of %s', (name) => {
+  const { first, second, job, inputs, work, frame } = planned(demo(name));
+  const tasks = new Map(first.plan.tasks.map((t) => [t.id, t]));
+
+  it('ends every part within one window, with those people there', () => {
+    expect(work.parts.length).toBeGreaterThan(20);
+    for (const p of work.parts) {
+      const around = frame.windows.filter((w) => w.from <= p.from && p.to <= w.to);
+      expect(around.length, p.task).toBe(1);
+      expect(around[0]?.people, p.task).toBeGreaterThanOrEqual(tasks.get(p.task)?.people ?? 99);
+    }
+    const placed = work.parts.map((p) => ({ task: p.task, piece: String(p.part), from: p.from, to: p.to }));
+    const left = new Set(work.unplaced.map((u) => u.task));
+    const spec = { ...inputs.spec, tasks: inputs.spec.tasks.filter((t) => !left.has(t.id)) };
+    expect(checkPlan(spec, placed)).toEqual([]);
+  });
+
+  it('puts nobody into the attic in an hour that is shut, nor for longer than its hours leave', () => {
+    for (const p of work.parts.filter((x) => (tasks.get(x.task)?.place ?? 'attic') === 'attic')) {
+      let left = 0;
+      for (let t = p.from; t < p.to; t++) {
+        const day = frame.attic.find((d) => d.from <= t && t < d.from + 1440);
+        const allowed = day?.minutes[Math.floor((t - (day?.from ?? 0)) / 60)] ?? 0;
+        expect(allowed, `${p.task} at ${t}`).toBeGreaterThan(0);
+        left += allowed / 60;
+      }
+      const { duration } = tasks.get(p.task) as Task;
+      const mean = (duration.low + 4 * duration.likely + duration.high) / 6 / 60 / p.parts;
+      expect(left, p.task).toBeGreaterThanOrEqual(mean * frame.pace - 1e-6);
+    }
+    expect(work.atticOver).toBe(0);
+  });
+
+  it('is wanted once, pending until then, and said in findings that agree with it', () => {
+    const own = (plan: typeof first.plan) => plan.findings.filter((f) => f.trade === 'schedule');
+    expect(own(first.plan).every((f) => f.because === 'pending' && f.needs?.[0] === job.key)).toBe(true);
+    expect(second.wanted.some((j) => j.kind === workPlanKind)).toBe(false);
+    const status = (id: string) => own(second.plan).find((f) => f.id === `schedule/${id}`)?.status;
+    expect(status('placed')).toBe(work.unplaced.length === 0 ? 'ok' : 'fails');
+    expect([status('safe-stops'), status('attic')]).toEqual(['ok', 'ok']);
+  });
+});
+
+it('holds Juniper Flat to the cool end of a July day', () => {
+  const { frame } = planned(demo('juniper-flat'));
+  expect(frame.attic[0]?.minutes.slice(10, 18)).toEqual(Array(8).fill(0));
+  expect(frame.attic[0]?.minutes[5]).toBe(60);
+});
+
+it('fails at “decide” where a task has none of its safe stops within any window', () => {
+  const project = structuredClone(demo('tern-ledge')) as { work: { windows: Record<string, { duration: unknown }> } };
+  for (const w of Object.values(project.work.windows)) w.duration = { value: 3600, known: 'estimated' };
+  const { second, work } = planned(project as unknown as Project);
+  const found = second.plan.findings.find((f) => f.id === 'schedule/window:access/up');
+  expect(found).toMatchObject({ status: 'fails', holdPoint: 'decide', value: 3600 });
+  // Three points of 45, 90 and 180 minutes: a mean of 97.5.
+  expect(found?.limit?.min).toBeGreaterThanOrEqual(97.5 * 60);
+  expect(work.wrong).toEqual([]);
+});
+
+const task = (id: string, holdPoint: Task['holdPoint'], after: readonly string[] = []): Task => ({
+  ...{ id, trade: 'air', what: id, holdPoint, duration: minutes(20, 30, 40), people: 1 },
+  ...{ after, safeStops: ['Any time'], cautions: [] },
+});
+
+it('takes hold points for order where a task names nothing, and never lets two wait for each other', () => {
+  const order = orderOf([
+    task('a', 'connect'),
+    task('b', 'cut', ['a']),
+    task('c', 'decide'),
+    task('d', 'close', ['gone']),
+  ]);
+  expect(Object.fromEntries(order)).toEqual({ a: ['c'], b: ['a'], c: [], d: [] });
+});
+
+it('leaves out what no window holds and what waits for it, and plans the rest', () => {
+  const needs = [{ resource: 'people', units: 1 }];
+  const one = (id: string, length: number, after: string[] = []) => ({
+    ...{ id, pieces: [{ id: '1', minutes: length }], needs, calendars: ['free'] },
+    after: after.map((t) => ({ task: t })),
+  });
+  const free = [{ from: 60, to: 120 }];
+  const spec = {
+    ...{ horizon: 240, resources: [{ id: 'people', units: 1, there: free }] },
+    calendars: [{ id: 'free', open: free }],
+    tasks: [one('long', 90), one('then', 10, ['long']), one('short', 30)],
+  };
+  const found = planJob({ spec, attic: [], unplaced: [], mostPeople: 1 }, quiet);
+  expect(found.unplaced.map((u) => [u.task, u.because])).toEqual([
+    ['long', 'no-window'],
+    ['then', 'waits'],
+  ]);
+  expect(found.parts).toMatchObject([{ task: 'short', from: 60, to: 90 }]);
+});
+
+it('takes the least of the solar hours that a clock hour may touch', () => {
+  const solar = Array.from({ length: 24 }, (_, h) => (h === 12 ? 0 : 60));
+  expect(atticClock(solar, 0).flatMap((m, h) => (m === 0 ? [h] : []))).toEqual([11, 12, 13]);
+  expect(atticClock(solar, 1.3).flatMap((m, h) => (m === 0 ? [h] : []))).toEqual([13, 14]);
+});
