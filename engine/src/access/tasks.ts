@@ -58,6 +58,7 @@ export function tasks(result: AccessResult): readonly Task[] {
             holdPoint: 'lift',
             duration: minutes(45, 90, 180),
             people: 3,
+            place: 'outside',
             after: [],
             safeStops: ['Unit on the ground', 'Unit on its bracket or stand, bolted'],
             cautions: [under, heavy, 'Keep it upright; a unit that lay on its side stands a day before it runs.'],
