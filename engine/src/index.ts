@@ -1,3 +1,4 @@
+export { type Verdict, verdictOf } from './access/verdict.ts';
 export { balanceSentence, beyondWords, damperWords, shortWords } from './air/balance/messages.ts';
 export type { AirBalance, DamperSetting, RoomBalance, SeasonBalance } from './air/balance/result.ts';
 export type { AirCurves } from './air/curves.ts';

@@ -1,5 +1,4 @@
-import type { Plan } from '@kneewall/engine';
-import { verdictOf } from '@kneewall/engine/access';
+import { type Plan, verdictOf } from '@kneewall/engine';
 import { type Project, printQuantity, type System } from '@kneewall/project';
 import { margin, type Paper, paperFor } from '../sheet/paper.ts';
 import { scaleFor } from '../sheet/scale.ts';

@@ -1,5 +1,4 @@
-import type { TradeResults } from '@kneewall/engine';
-import { type Verdict, verdictOf } from '@kneewall/engine/access';
+import { type TradeResults, type Verdict, verdictOf } from '@kneewall/engine';
 import { useId, useState } from 'react';
 import { Scroll } from '../../look/Scroll.tsx';
 import { Sheet } from '../../look/Sheet.tsx';

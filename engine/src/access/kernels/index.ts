@@ -1,4 +1,3 @@
-export { type Verdict, verdictOf } from '../verdict.ts';
 export * from './boxes.ts';
 export * from './corner.ts';
 export * from './heat.ts';

@@ -1,4 +1,4 @@
-import { type Piece, planPath, type Room, roomOnWay } from '../../physics/passage/index.ts';
+import { type Room, roomOnWay } from '../../physics/passage/index.ts';
 import type { AskedWay } from './asked.ts';
 import { type Attempt, attemptsOf, type Stage } from './attempts.ts';
 import { openingFor } from './openingFor.ts';
@@ -77,10 +77,3 @@ function drawn({ scene, sides, piece, tilted }: Stage, room: Room | undefined): 
     },
   ];
 }
-
-/** Whether a piece grown by `by` m on every side passes every stage, certified. */
-export const passesBy = ({ stages }: Attempt, by: number): boolean =>
-  stages.every(({ scene, piece, beside }) => {
-    const grown: Piece = { a: piece.a + by, b: piece.b + by };
-    return beside >= 2 * by && scene.bound(piece) >= 2 * by && planPath(scene.asked(grown), grown).answer === 'passes';
-  });

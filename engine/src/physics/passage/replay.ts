@@ -1,5 +1,5 @@
 import { clearance } from './clearance.kernel.ts';
-import type { Obstacles, Piece, Pose } from './obstacles.ts';
+import type { Obstacles, Piece } from './obstacles.ts';
 
 /** A path as x, y, turn one after the other: m, m, radians; between poses all three move evenly. */
 export type Path = Float64Array;
@@ -61,9 +61,3 @@ export function straighten(o: Obstacles, piece: Piece, path: Path, keep: number)
     kept.flatMap((k) => [path[3 * k] as number, path[3 * k + 1] as number, path[3 * k + 2] as number]),
   );
 }
-
-export const poseOf = (path: Path, i: number): Pose => ({
-  x: path[3 * i] as number,
-  y: path[3 * i + 1] as number,
-  turn: path[3 * i + 2] as number,
-});
