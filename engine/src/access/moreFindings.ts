@@ -145,43 +145,42 @@ export function underUnit({ platform, mounted }: AccessResult, access: Access): 
   return [...across, ...mounts];
 }
 
-/** Each planned window by the hours of its month; pending until the house's year is known. */
+/** Each planned window by the hours of its month; until the house's year is known one line says so for all of them. */
 export function planned({ heatHours }: AccessResult, windows: ResolvedProject['work']['windows']): Found[] {
-  return Object.keys(windows)
-    .sort()
-    .map((id) => {
-      const found = heatHours.ok ? heatHours.value.planned.find((p) => p.id === id)?.of : undefined;
-      const facts = found?.ok
-        ? {
-            day: found.value.day,
-            from: found.value.from,
-            until: found.value.until,
-            work: found.value.work,
-            drink: found.value.drink,
-            best: found.value.best,
-            bestWork: found.value.bestWork,
-          }
-        : {};
-      return told(
-        {
-          id: `heat-window:${id}`,
-          subject: id,
-          item: id,
-          holdPoint: 'lift',
-          consequence: 'harm',
-          kind: 'time',
-          limit: { min: quarter },
-          marginWanted: quarter,
-          source: 'access.hours',
-          facts,
-        },
-        (rec) => {
-          required(heatHours);
-          if (!found) return unresolved('missing', `work.windows.${id}`);
-          const minutes = required(found).leastMinutes;
-          rec.step('time', 'minutes * 60', { minutes }, minutes * 60, 's', 'access.screening');
-          return minutes * 60;
-        },
-      );
-    });
+  const ids = Object.keys(windows).sort();
+  return (heatHours.ok ? ids : ids.slice(0, 1)).map((id) => {
+    const found = heatHours.ok ? heatHours.value.planned.find((p) => p.id === id)?.of : undefined;
+    const facts = found?.ok
+      ? {
+          day: found.value.day,
+          from: found.value.from,
+          until: found.value.until,
+          work: found.value.work,
+          drink: found.value.drink,
+          best: found.value.best,
+          bestWork: found.value.bestWork,
+        }
+      : {};
+    return told(
+      {
+        id: `heat-window:${id}`,
+        subject: id,
+        item: id,
+        holdPoint: 'lift',
+        consequence: 'harm',
+        kind: 'time',
+        limit: { min: quarter },
+        marginWanted: quarter,
+        source: 'access.hours',
+        facts,
+      },
+      (rec) => {
+        required(heatHours);
+        if (!found) return unresolved('missing', `work.windows.${id}`);
+        const minutes = required(found).leastMinutes;
+        rec.step('time', 'minutes * 60', { minutes }, minutes * 60, 's', 'access.screening');
+        return minutes * 60;
+      },
+    );
+  });
 }

@@ -5,6 +5,9 @@ import './TrapDrawing.css';
 
 const pointsOf = (points: readonly (readonly [number, number])[]): string => points.map((p) => p.join(',')).join(' ');
 
+/** mm kept free at the left for the words of the measures, whose letters are larger here than on paper. */
+const forWords = 20;
+
 /** The trap from the side, drawn in mm, with the measures it is built by. */
 export function TrapDrawing({ picture, inner, outer }: { picture: TrapPicture; inner: number; outer: number }) {
   const units = useUnits();
@@ -12,7 +15,7 @@ export function TrapDrawing({ picture, inner, outer }: { picture: TrapPicture; i
   return (
     <svg
       className="trap-drawing"
-      viewBox={`${left} ${top} ${right - left} ${bottom - top}`}
+      viewBox={`${left - forWords} ${top} ${right - left + forWords} ${bottom - top}`}
       role="img"
       aria-label="The trap from the side: down from the cabinet, across under standing water, up to a lower outlet, then an open vent and the drain."
     >
