@@ -147,6 +147,11 @@ const subjects: Readonly<Record<string, string>> = {
 
 /** Statements that nothing can be said about because no rule reaches there. */
 const beyond: Readonly<Record<string, Say>> = {
+  passes: (j) => ({
+    what: `Whether the ${piece(j)} passes “${text(j, 'name')}” cannot be told.`,
+    why: 'Planning found no way, and no proof that there is none.',
+    mend: 'Measure the narrowest place again, to the nearest 2 mm, and try it with a frame of cardboard before you order.',
+  }),
   mounts: () => ({
     what: 'At one of the blower’s speeds pads or springs shake with it instead of holding it off.',
     why: 'At the pace at which the unit swings by itself on them every turn of the blower adds to the last.',

@@ -22,14 +22,17 @@ type Held = {
  */
 export function planWay(way: AskedWay): Planned {
   let best: Held | undefined;
-  for (const attempt of attemptsOf(way)) {
+  const attempts = attemptsOf(way);
+  // The roomiest way of holding it comes first: where even that is too wide, all are, however a search ends.
+  const tooWide = attempts.every(({ bound }) => bound <= 0);
+  for (const attempt of attempts) {
     if (best && best.low >= Math.min(plenty, attempt.bound) - 0.002) break;
     const held = hold(attempt);
     if (!best || held.low > best.low || (held.low === best.low && held.high > best.high)) best = held;
   }
   if (!best) return { answer: 'blocked', proof: 'width', spare: { low: 0, high: 0 }, stages: [] };
   const { low, high, decided } = best;
-  const answer = low > 0 ? 'passes' : high <= 0 && decided ? 'blocked' : 'unknown';
+  const answer = low > 0 ? 'passes' : tooWide || (high <= 0 && decided) ? 'blocked' : 'unknown';
   const proof: Proof =
     answer === 'passes' ? 'replayed' : answer === 'unknown' ? 'open' : best.attempt.bound <= 0 ? 'width' : 'closed';
   const stages = best.attempt.stages.flatMap((stage, k) => drawn(stage, best.rooms[k]));
