@@ -60,6 +60,7 @@ test('the outdoor unit is moved by mouse, by arrow keys and by a tap, and each s
   const unit = page.getByRole('button', { name: /^Outdoor unit on/ });
   const answer = page.locator('.reach-answer');
   await expect(answer).toContainText('32\' 9 11/16" set reaches');
+  await unit.scrollIntoViewIfNeeded();
   const box = await unit.boundingBox();
   if (!box) throw new Error('the unit is not drawn');
   const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
