@@ -47,6 +47,22 @@ export class Checking {
     return this.positive(at, x) && (Number.isInteger(x) || this.say('not-whole', at, x));
   }
 
+  /** What a piece of stock costs and how many there are, where either is said; none on hand is no mistake. */
+  stock(at: CutProblem['at'], { cost, count }: { readonly cost?: number; readonly count?: number }): void {
+    if (cost !== undefined) this.atLeastNought([...at, 'cost'], cost);
+    if (count !== undefined && count !== 0) this.count([...at, 'count'], count);
+  }
+
+  /** Every piece by a name of its own, and no more of them than a job may have. */
+  pieces(pieces: readonly { readonly id: string; readonly count: number }[]): void {
+    this.names(
+      ['pieces'],
+      pieces.map((p) => p.id),
+    );
+    const all = pieces.reduce((n, p) => n + p.count, 0);
+    if (all > piecesMost) this.say('too-many', ['pieces'], all, { max: piecesMost });
+  }
+
   names(at: CutProblem['at'], ids: readonly string[]): void {
     const seen = new Set<string>();
     for (const id of ids) {
@@ -57,6 +73,6 @@ export class Checking {
 }
 
 /** More pieces in one job are refused: a house needs some dozens. */
-export const piecesMost = 5000;
+const piecesMost = 5000;
 /** And kinds of them. */
 export const sortsMost = 400;

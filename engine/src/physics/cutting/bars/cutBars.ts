@@ -1,6 +1,6 @@
 import { cover } from '../cover/cover.ts';
 import type { Pattern } from '../cover/pattern.ts';
-import { Checking, type CutProblem, piecesMost, sortsMost } from '../problem.ts';
+import { Checking, type CutProblem, sortsMost } from '../problem.ts';
 import { divisorOf, wholeOf } from '../whole.ts';
 import { barOracle } from './barOracle.ts';
 import { bestFit, lengthBound } from './bestFit.ts';
@@ -63,8 +63,7 @@ function checked({ pieces, stock, kerf, remnantLeast }: BarJob): Checking {
   if (stock.length === 0) c.say('no-stock', ['stock'], 0);
   stock.forEach((s, i) => {
     c.positive(['stock', i, 'length'], s.length);
-    if (s.cost !== undefined) c.atLeastNought(['stock', i, 'cost'], s.cost);
-    if (s.count !== undefined && s.count !== 0) c.count(['stock', i, 'count'], s.count);
+    c.stock(['stock', i], s);
   });
   const longest = Math.max(0, ...stock.map((s) => s.length));
   pieces.forEach((p, i) => {
@@ -72,12 +71,7 @@ function checked({ pieces, stock, kerf, remnantLeast }: BarJob): Checking {
     if (stock.length > 0 && wholeOf(p.length) > wholeOf(longest))
       c.say('larger-than-stock', ['pieces', i, 'length'], p.length, { max: longest });
   });
-  c.names(
-    ['pieces'],
-    pieces.map((p) => p.id),
-  );
-  const all = pieces.reduce((n, p) => n + p.count, 0);
-  if (all > piecesMost) c.say('too-many', ['pieces'], all, { max: piecesMost });
+  c.pieces(pieces);
   return c;
 }
 

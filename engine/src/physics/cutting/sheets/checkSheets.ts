@@ -1,4 +1,4 @@
-import { Checking, piecesMost, sortsMost } from '../problem.ts';
+import { Checking, sortsMost } from '../problem.ts';
 import { divisorOf, wholeOf } from '../whole.ts';
 import type { Flat } from './fronts.ts';
 import type { SheetJob } from './packSheets.ts';
@@ -24,20 +24,14 @@ export function checkSheets({ pieces, stock, kerf, trim, remnantLeast }: SheetJo
     for (const side of ['width', 'height'] as const)
       if (c.positive(['stock', i, side], s[side]) && trim >= 0 && s[side] <= 2 * trim)
         c.say('does-not-fit', ['stock', i, side], s[side], { min: 2 * trim });
-    if (s.cost !== undefined) c.atLeastNought(['stock', i, 'cost'], s.cost);
-    if (s.count !== undefined && s.count !== 0) c.count(['stock', i, 'count'], s.count);
+    c.stock(['stock', i], s);
   });
   pieces.forEach((p, i) => {
     c.positive(['pieces', i, 'width'], p.width);
     c.positive(['pieces', i, 'height'], p.height);
     c.count(['pieces', i, 'count'], p.count);
   });
-  c.names(
-    ['pieces'],
-    pieces.map((p) => p.id),
-  );
-  const all = pieces.reduce((n, p) => n + p.count, 0);
-  if (all > piecesMost) c.say('too-many', ['pieces'], all, { max: piecesMost });
+  c.pieces(pieces);
   return c;
 }
 
