@@ -1,15 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { openProject, type Project } from '@kneewall/project';
 import * as canvas from '@napi-rs/canvas';
 import type { Fonts } from '../src/planSet/index.ts';
-
-/** A demonstration project as it is opened from its file. */
-export function demoProject(name: 'tern-ledge' | 'juniper-flat'): Project {
-  const opened = openProject(readFileSync(new URL(`../../demos/${name}.json`, import.meta.url), 'utf8'));
-  if (!opened.ok) throw new Error(`the demo ${name} does not open`);
-  return opened.project;
-}
 
 const fontFile = (name: string): Uint8Array =>
   readFileSync(createRequire(import.meta.url).resolve(`dejavu-fonts-ttf/ttf/${name}.ttf`));

@@ -2,7 +2,8 @@ import { evaluate } from '@kneewall/engine';
 import type { Project, System } from '@kneewall/project';
 import { describe, expect, it } from 'vitest';
 import { type Letters, planSet, printPlanSet } from '../src/planSet/index.ts';
-import { demoProject, fonts, readPdf } from './paper.ts';
+import { demo } from './demos.ts';
+import { fonts, readPdf } from './paper.ts';
 
 const printed = (project: Project, units: System, letters: Letters = 'plain'): Promise<Uint8Array> =>
   printPlanSet(planSet({ plan: evaluate(project, {}, { units }).plan, project, units }, letters), fonts);
@@ -26,7 +27,7 @@ function longBars(image: { data: Uint8ClampedArray; width: number; height: numbe
 }
 
 describe('the plan set of the demonstration, as a PDF read back', () => {
-  const project = demoProject('tern-ledge');
+  const project = demo('tern-ledge');
   const { plan } = evaluate(project, {}, { units: 'us' });
   const read = printPlanSet(planSet({ plan, project, units: 'us' }), fonts).then(readPdf);
 
@@ -66,7 +67,7 @@ describe('the plan set of the demonstration, as a PDF read back', () => {
   });
 
   it('is the same to the last byte twice, fits A4 in metric units, and says the same in large letters on more pages', async () => {
-    const project = demoProject('juniper-flat');
+    const project = demo('juniper-flat');
     const [one, two] = [await printed(project, 'si'), await printed(project, 'si')];
     expect(Buffer.compare(one, two)).toBe(0);
     const { pages, outline } = await readPdf(one);
@@ -79,7 +80,7 @@ describe('the plan set of the demonstration, as a PDF read back', () => {
 });
 
 it('prints what anybody types: signs without a picture by number, right-to-left names in order, marks of inches', async () => {
-  const project = structuredClone(demoProject('juniper-flat')) as Project & { about: { name?: string; note?: string } };
+  const project = structuredClone(demo('juniper-flat')) as Project & { about: { name?: string; note?: string } };
   project.about.name = '🏠 <image href="/etc/hostname"/> & 5′ 3½″ ⌀→≤';
   project.about.note = 'בית על ההר, 24 מ';
   const { pages } = await readPdf(await printed(project, 'us'));

@@ -1,18 +1,12 @@
 // @vitest-environment jsdom
-import { readFileSync } from 'node:fs';
 import { evaluate } from '@kneewall/engine';
-import { emptyProject, openProject, type Project, parseQuantity, type System } from '@kneewall/project';
+import { emptyProject, parseQuantity, type System } from '@kneewall/project';
 import { describe, expect, it } from 'vitest';
+import { demo } from '../../test/demos.ts';
 import { elevationSvg } from './elevationSvg.ts';
 
-function demo(): Project {
-  const opened = openProject(readFileSync(`${process.cwd()}/demos/tern-ledge.json`, 'utf8'));
-  if (!opened.ok) throw new Error('not opened');
-  return opened.project;
-}
-
 describe.each(['us', 'si'] as const)('the wall on paper (%s)', (units: System) => {
-  const project = demo();
+  const project = demo('tern-ledge');
   const { plan } = evaluate(project, {}, { units });
   const svg = elevationSvg(plan, project, units) ?? '';
   const document = new DOMParser().parseFromString(svg, 'image/svg+xml');

@@ -1,15 +1,9 @@
 // @vitest-environment jsdom
-import { readFileSync } from 'node:fs';
 import { evaluate } from '@kneewall/engine';
-import { emptyProject, openProject, type Project, type System } from '@kneewall/project';
+import { emptyProject, type Project, type System } from '@kneewall/project';
 import { describe, expect, it } from 'vitest';
+import { demo } from '../../test/demos.ts';
 import { oneLineSvg } from './oneLineSvg.ts';
-
-function demo(name: 'tern-ledge' | 'juniper-flat'): Project {
-  const opened = openProject(readFileSync(`${process.cwd()}/demos/${name}.json`, 'utf8'));
-  if (!opened.ok) throw new Error('not opened');
-  return opened.project;
-}
 
 function drawn(project: Project, units: System): Element {
   const svg = oneLineSvg(evaluate(project, {}, { units }).plan, project, units) ?? '';

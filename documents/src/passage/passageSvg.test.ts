@@ -1,18 +1,11 @@
 // @vitest-environment jsdom
-import { readFileSync } from 'node:fs';
 import { evaluate, runJob } from '@kneewall/engine';
-import { openProject, type Project } from '@kneewall/project';
 import { describe, expect, it } from 'vitest';
+import { demo } from '../../test/demos.ts';
 import { passageSvg } from './passageSvg.ts';
 
-function ternLedge(): Project {
-  const opened = openProject(readFileSync(`${process.cwd()}/demos/tern-ledge.json`, 'utf8'));
-  if (!opened.ok) throw new Error('not opened');
-  return opened.project;
-}
-
 describe('a way in on paper', () => {
-  const project = ternLedge();
+  const project = demo('tern-ledge');
   const first = evaluate(project, {});
   const job = first.wanted.find((j) => j.kind === 'access/passage');
   const results = job ? { [job.key]: runJob(job, { blob: () => undefined, tell: () => {} }) } : {};

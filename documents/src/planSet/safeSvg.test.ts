@@ -1,6 +1,6 @@
 import { evaluate } from '@kneewall/engine';
 import { expect, it } from 'vitest';
-import { demoProject } from '../../test/paper.ts';
+import { demo } from '../../test/demos.ts';
 import { sheetsOf } from '../sheets.ts';
 import { safeSvg } from './safeSvg.ts';
 
@@ -14,7 +14,7 @@ it.each([
 ])('%s is refused', (_, svg) => expect(() => safeSvg(svg)).toThrow('assert'));
 
 it('our own sheets pass, whatever a person typed into a name', () => {
-  const project = structuredClone(demoProject('tern-ledge'));
+  const project = structuredClone(demo('tern-ledge'));
   project.about = { ...project.about, name: '<image href="/etc/hostname"/>]]>&x;' };
   const sheets = sheetsOf(evaluate(project, {}).plan, project, 'us');
   expect(sheets.length).toBeGreaterThan(2);

@@ -1,16 +1,10 @@
 // @vitest-environment jsdom
-import { readFileSync } from 'node:fs';
 import { evaluate } from '@kneewall/engine';
-import { emptyProject, openProject, type Project, type System } from '@kneewall/project';
+import { emptyProject, type System } from '@kneewall/project';
 import { describe, expect, it } from 'vitest';
+import { demo } from '../../test/demos.ts';
 import { type DrainFacts, drainPicture } from './drainPicture.ts';
 import { drainSvg } from './drainSvg.ts';
-
-function demo(name: 'tern-ledge' | 'juniper-flat'): Project {
-  const opened = openProject(readFileSync(`${process.cwd()}/demos/${name}.json`, 'utf8'));
-  if (!opened.ok) throw new Error('not opened');
-  return opened.project;
-}
 
 describe.each([
   ['juniper-flat', 'us'],

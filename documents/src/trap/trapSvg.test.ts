@@ -1,16 +1,10 @@
 // @vitest-environment jsdom
-import { readFileSync } from 'node:fs';
 import { evaluate } from '@kneewall/engine';
-import { emptyProject, openProject, type Project, type System } from '@kneewall/project';
+import { emptyProject, type System } from '@kneewall/project';
 import { describe, expect, it } from 'vitest';
+import { demo } from '../../test/demos.ts';
 import { trapPicture } from './trapPicture.ts';
 import { trapSvg } from './trapSvg.ts';
-
-function demo(name: 'tern-ledge' | 'juniper-flat'): Project {
-  const opened = openProject(readFileSync(`${process.cwd()}/demos/${name}.json`, 'utf8'));
-  if (!opened.ok) throw new Error('not opened');
-  return opened.project;
-}
 
 describe.each(['us', 'si'] as const)('the trap on paper (%s)', (units: System) => {
   const project = demo('tern-ledge');
