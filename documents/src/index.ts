@@ -13,8 +13,6 @@ export { elevationSvg } from './elevation/elevationSvg.ts';
 export { csvCell, materialsCsv } from './materialsCsv.ts';
 export { oneLineSvg } from './oneLine/oneLineSvg.ts';
 export { passageSvg } from './passage/passageSvg.ts';
-export type { Sheet } from './sheets.ts';
-export { sheetsOf } from './sheets.ts';
 export type { DrainPicture } from './trap/drainPicture.ts';
 export { drainOf, drainSvg } from './trap/drainSvg.ts';
 export type { TrapPicture } from './trap/trapPicture.ts';

@@ -1,12 +1,12 @@
 import { type Project, projectText } from '@kneewall/project';
 
-/** A file name from a project's name: letters, digits and hyphens. */
-export function fileName(name: string | undefined): string {
+/** A file name from a project's name: letters, digits and hyphens, and its ending. */
+export function fileName(name: string | undefined, ending: 'json' | 'pdf' = 'json'): string {
   const plain = (name ?? '')
     .toLowerCase()
     .replaceAll(/[^a-z0-9]+/g, '-')
     .replaceAll(/^-+|-+$/g, '');
-  return `${plain === '' ? 'kneewall-project' : plain.slice(0, 60)}.json`;
+  return `${plain === '' ? 'kneewall-project' : plain.slice(0, 60)}.${ending}`;
 }
 
 /** Hands the whole project to the browser as a file. */

@@ -1,13 +1,7 @@
-import type { Letters } from '@kneewall/documents/planSet';
-import type { Plan } from '@kneewall/engine';
-import type { Project, System } from '@kneewall/project';
+import type { Letters, SetInput } from '@kneewall/documents/planSet';
 
-export type ToPrint = {
-  readonly plan: Plan;
-  readonly project: Project;
-  readonly units: System;
-  readonly letters: Letters;
-};
+/** What a plan set is made from, and how large its letters are. */
+export type ToPrint = SetInput & { readonly letters: Letters };
 
 export type Printed =
   | { readonly type: 'printed'; readonly bytes: Uint8Array<ArrayBuffer> }

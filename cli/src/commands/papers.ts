@@ -2,7 +2,7 @@ import { existsSync } from 'node:fs';
 import { mkdir, readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
-import { sheetsOf, workCalendar } from '@kneewall/documents';
+import { workCalendar } from '@kneewall/documents';
 import { evaluate } from '@kneewall/engine';
 import { exitCodes, Refused } from '../exit.ts';
 import { readOptions } from '../options.ts';
@@ -35,12 +35,13 @@ export async function papers(args: readonly string[]): Promise<number> {
   const units = unitsOf(values.units, project);
   await makeFolder(out);
   const plan = quick ? evaluate(project, {}, { units }).plan : await planWithJobs(project, file, units, long);
+  const { planSet, printPlanSet } = await import('@kneewall/documents/planSet');
+  const set = planSet({ plan, project, units }, letters);
   const lines: string[] = [];
-  for (const { file: name, svg } of sheetsOf(plan, project, units)) lines.push(await writeSheet(join(out, name), svg));
+  for (const { file: name, svg } of set.sheets) lines.push(await writeSheet(join(out, name), svg));
   const calendar = workCalendar(plan);
   if (calendar !== undefined) lines.push(await writeSheet(join(out, 'work-plan.ics'), calendar));
-  const { planSet, printPlanSet } = await import('@kneewall/documents/planSet');
-  const pdf = await printPlanSet(planSet({ plan, project, units }, letters), await paperFonts());
+  const pdf = await printPlanSet(set, await paperFonts());
   lines.push(await writeSheet(join(out, 'plan-set.pdf'), pdf));
   if (plan.trades.air?.flows.ok !== true)
     lines.push('Its flows are unknown so far; "kneewall check" says what is missing.');

@@ -1,4 +1,4 @@
-export type { Letters, PlanSet } from './planSet.ts';
+export type { Letters, PlanSet, SetInput } from './planSet.ts';
 export { planMark, planSet } from './planSet.ts';
 export type { Fonts } from './print.ts';
 export { printPlanSet } from './print.ts';

@@ -2,6 +2,7 @@
 import { engineVersion } from '@kneewall/engine';
 import pdfmake, { type OpenPdf } from 'pdfmake/build/pdfmake.js';
 import svgToPdf from 'svg-to-pdfkit';
+import { margin, plainPaper } from '../sheet/paper.ts';
 import type { Sheet } from '../sheets.ts';
 import { type PageSize, points } from './block.ts';
 import { sizeOf } from './drawings.ts';
@@ -12,11 +13,6 @@ import { layouts, stylesFor } from './styles.ts';
 
 /** The two files of the font that is put into the paper: upright and bold, as read. */
 export type Fonts = { readonly normal: Uint8Array; readonly bold: Uint8Array };
-
-/** Letter or A4, by the units in which the paper is read. */
-const pageSizes = { us: { width: 612, height: 792 }, si: { width: points(210), height: points(297) } } as const;
-/** mm that a printer leaves free all round. */
-const margin = 13;
 
 /**
  * A plan set as the bytes of one PDF: searchable, with bookmarks, fonts inside, to be printed at 100 %. Equal sets give
@@ -96,7 +92,8 @@ async function signsOfFont(): Promise<Has> {
 }
 
 function definitionOf(set: PlanSet, pieces: (text: string) => readonly string[], pageOf: Map<string, number>) {
-  const pageSize: PageSize = pageSizes[set.units];
+  const paper = plainPaper(set.units);
+  const pageSize: PageSize = { width: points(paper.width), height: points(paper.height) };
   const edge = points(margin);
   return {
     info: { title: set.title, creator: 'Kneewall', producer: `Kneewall ${engineVersion}`, creationDate: new Date(0) },

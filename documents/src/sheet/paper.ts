@@ -17,6 +17,13 @@ const papers: Readonly<
 /** mm that a printer leaves free all round. */
 export const margin = 13;
 
+/** The sheet every house has at hand: Letter or A4. */
+export function plainPaper(units: System): Paper {
+  const [plain] = papers[units];
+  if (!plain) throw new Error('assert: there is no paper');
+  return plain;
+}
+
 export type Paper = { readonly name: string; readonly width: number; readonly height: number };
 
 /**

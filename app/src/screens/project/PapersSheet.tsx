@@ -29,7 +29,7 @@ export function PapersSheet() {
     printing.current = printApart({ plan, project, units, letters });
     printing.current.done
       .then((bytes) => {
-        handOver(fileName(project.about?.name).replace(/json$/, 'pdf'), bytes, 'application/pdf');
+        handOver(fileName(project.about?.name, 'pdf'), bytes, 'application/pdf');
         setSaid('Made. Print it at 100 %, not fitted to the page, and measure the bars on its drawings.');
       })
       .catch((error: Error) => setSaid(`The papers could not be made. ${error.message}`))
