@@ -8,10 +8,10 @@ const send = (message: Printed, move: Transferable[] = []): void => self.postMes
 const bytesAt = async (url: string): Promise<Uint8Array> => new Uint8Array(await (await fetch(url)).arrayBuffer());
 
 /** Makes one plan set and hands its bytes over. */
-self.onmessage = async ({ data: { letters, ...input } }: MessageEvent<ToPrint>) => {
+self.onmessage = async ({ data: { letters, parts, ...input } }: MessageEvent<ToPrint>) => {
   try {
     const fonts = { normal: await bytesAt(normal), bold: await bytesAt(bold) };
-    const bytes = await printPlanSet(planSet(input, letters), fonts);
+    const bytes = await printPlanSet(planSet(input, letters, parts), fonts);
     send({ type: 'printed', bytes }, [bytes.buffer as ArrayBuffer]);
   } catch (error) {
     send({ type: 'failed', why: error instanceof Error ? error.message : String(error) });

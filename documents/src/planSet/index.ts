@@ -1,3 +1,4 @@
+export type { PartId } from './partNames.ts';
 export type { Letters, PlanSet, SetInput } from './planSet.ts';
 export { planMark, planSet } from './planSet.ts';
 export type { Fonts } from './print.ts';

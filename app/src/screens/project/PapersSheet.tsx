@@ -1,3 +1,4 @@
+import { type PartId, partIds, partNames } from '@kneewall/documents';
 import type { Letters } from '@kneewall/documents/planSet';
 import { useEffect, useRef, useState } from 'react';
 import { fileName, handOver } from '../../files/saveFile.ts';
@@ -5,8 +6,9 @@ import { Button } from '../../look/Button.tsx';
 import { Sheet } from '../../look/Sheet.tsx';
 import { type Printing, printApart } from '../../papers/printing.ts';
 import { usePlanner, useSession, useUnits } from '../../services.ts';
+import { SinglePapers } from './SinglePapers.tsx';
 
-/** The plan set as a file to print or to hand on, in the units shown, in plain or large letters. */
+/** The plan set as a file to print or to hand on, in the units shown, in plain or large letters; whole or in parts. */
 export function PapersSheet() {
   const plan = usePlanner((p) => p.plan);
   const project = useSession((s) => s.project);
@@ -14,6 +16,7 @@ export function PapersSheet() {
   const printing = useRef<Printing | undefined>(undefined);
   const [making, setMaking] = useState(false);
   const [said, setSaid] = useState('');
+  const [parts, setParts] = useState<readonly PartId[]>(partIds);
   const pending = plan?.findings.filter((f) => f.because === 'pending').length ?? 0;
   useEffect(() => () => printing.current?.stop(), []);
 
@@ -26,7 +29,7 @@ export function PapersSheet() {
     if (!plan) return;
     setMaking(true);
     setSaid('');
-    printing.current = printApart({ plan, project, units, letters });
+    printing.current = printApart({ plan, project, units, letters, parts });
     printing.current.done
       .then((bytes) => {
         handOver(fileName(project.about?.name, 'pdf'), bytes, 'application/pdf');
@@ -47,6 +50,7 @@ export function PapersSheet() {
           unknown.
         </p>
       )}
+      <PartChoice chosen={parts} choose={setParts} />
       <div className="buttons">
         <Button look="strong" disabled={!plan || making} onClick={() => make('plain')}>
           Make the plan set
@@ -57,6 +61,33 @@ export function PapersSheet() {
         {making && <Button onClick={stop}>Stop</Button>}
       </div>
       <p role="status">{making ? 'Being made; that takes some seconds.' : said}</p>
+      {plan && <SinglePapers plan={plan} project={project} units={units} />}
     </Sheet>
+  );
+}
+
+/** Which parts go into the set; cover and cautions always do. */
+function PartChoice({ chosen, choose }: { chosen: readonly PartId[]; choose: (parts: readonly PartId[]) => void }) {
+  return (
+    <details className="part-choice">
+      <summary>
+        {chosen.length === partIds.length ? 'All parts' : `${chosen.length} of ${partIds.length} parts`}
+      </summary>
+      <fieldset>
+        <legend>In the set, behind cover and cautions</legend>
+        {partIds.map((part) => (
+          <label key={part}>
+            <input
+              type="checkbox"
+              checked={chosen.includes(part)}
+              onChange={({ target }) =>
+                choose(partIds.filter((p) => (p === part ? target.checked : chosen.includes(p))))
+              }
+            />
+            {partNames[part]}
+          </label>
+        ))}
+      </fieldset>
+    </details>
   );
 }
