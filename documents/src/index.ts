@@ -14,6 +14,7 @@ export { listsOf } from './lists/listsOf.ts';
 export { csvCell, materialsCsv } from './materialsCsv.ts';
 export { oneLineSvg } from './oneLine/oneLineSvg.ts';
 export { passageSvg } from './passage/passageSvg.ts';
+export { changedSince } from './planSet/changedSince.ts';
 export { type PartId, partIds, partNames } from './planSet/partNames.ts';
 export { sheetsOf } from './sheets.ts';
 export type { DrainPicture } from './trap/drainPicture.ts';
