@@ -48,7 +48,9 @@ function Answer({ told }: { told: Told }) {
 const Titles = ({ words, titles }: { words: string; titles: readonly string[] }) =>
   titles.length === 0 ? null : (
     <>
-      <p>{words}</p>
+      <p>
+        <strong>{words}</strong>
+      </p>
       <ul>
         {titles.map((title) => (
           <li key={title}>{title}</li>
