@@ -14,6 +14,8 @@ export type MaterialLine = {
   readonly cost?: Range;
   /** The document entry it is for. */
   readonly for?: string;
+  /** What it is in the shop, where several lines are the same thing there: they are added up under that id and name. */
+  readonly like?: { readonly id: string; readonly what: string };
 };
 
 export type Place = 'attic' | 'roof' | 'outside' | 'inside';
@@ -31,6 +33,8 @@ export type Task = {
   readonly place?: Place;
   /** Parts of like length, each ending at a safe stop; `any`: it may be left at any time. Left out: done in one go. */
   readonly parts?: number | 'any';
+  /** What the hands need for it, each in plain words. */
+  readonly tools?: readonly string[];
   readonly after: readonly string[];
   readonly safeStops: readonly string[];
   readonly cautions: readonly string[];
