@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { evaluate } from '@kneewall/engine';
-import { openProject, type Project, splitTable } from '@kneewall/project';
+import { openProject, type Project, readPrices, splitTable } from '@kneewall/project';
 import { describe, expect, it } from 'vitest';
 import { csvCell, materialsCsv, materialsJson } from './index.ts';
 
@@ -40,8 +40,20 @@ describe('the shopping list as a table', () => {
     for (const row of rows) expect(row.length).toBe(head.length);
     expect(rows.flat().filter((c) => /^[=+\-@＝]/.test(c))).toEqual([]);
     expect(rows.find((r) => r[head.indexOf('Line')] === 'air/board')?.[head.indexOf('Price taken')]).toBe(
-      `'${payload}`.replaceAll('"', ''),
+      `'${payload}`,
     );
+  });
+
+  it('taken back in as prices gives the names as they were, without the guard', () => {
+    const { taken } = readPrices(materialsCsv(plan, 'us'), {
+      name: 'Price taken',
+      price: 'Costs likely',
+      line: 'Line',
+    });
+    expect(taken.find((t) => t.entry.line === 'air/board')?.entry).toMatchObject({
+      name: payload,
+      price: { value: 54 },
+    });
   });
 
   it('is whole as JSON, and nothing where there is no list', () => {
