@@ -3,6 +3,7 @@ import type { Range } from '@kneewall/project';
 import { Button } from '../../look/Button.tsx';
 import { Quantity, QuantityRange } from '../../quantity/Quantity.tsx';
 import { useServices, useSession, useUnits } from '../../services.ts';
+import { PriceBox } from './PriceBox.tsx';
 import { allOf, restChanges, type Tick, tickChanges, tickOf, ticks } from './tick.ts';
 
 /** One thing: how much to buy, what of that is needed, what it costs, and how it stands; what it is for on demand. */
@@ -41,6 +42,7 @@ export function BuyLine({ line, way }: { line: ListLine; way: 'when' | 'shop' | 
             </ul>
           </details>
         )}
+        <PriceBox line={line} />
       </div>
       <TickBox line={line} />
     </li>
