@@ -30,7 +30,7 @@ export function jointLines(model: AirModel, ends: { readonly cost?: Range }): Ma
   return [
     { ...count('collars', 'Collars and inner-core straps, two a flexible run', 2 * flexible.length), ...ends },
     ...(supplies > 0 ? [count('boots', 'Boots, one for each supply register', supplies)] : []),
-    line('box-board', 'Duct board for the supply plenum and the return boxes', 'area', boxBoard * (1 + returns)),
+    line('box-board', 'Duct board for the supply plenum and the return boxes, roughly until the pieces are laid out', 'area', boxBoard * (1 + returns)),
     count('hangers', 'Saddle hangers, at least 1 1/2 in wide', hangers),
     ...(inMetal > 0 ? [count('metal-hangers', 'Strap hangers for metal duct, one every 8 ft', inMetal)] : []),
     count('mastic', 'Tubs of mastic, a gallon for a dozen joints', Math.max(1, Math.ceil(all / jointsOfTub))),
