@@ -1,11 +1,10 @@
-import type { CutPiece } from './laidSheets.ts';
+import type { CutPiece, MarkedPiece } from './laidSheets.ts';
 
-/** A measure of a piece, m: `x` from its marked corner to the right, `y` upward, `size` of what is there. */
+/** A measure of a piece as it lies, m: sideways and up from its marked corner; or a length across it. */
 export type CutMeasure = {
   readonly what: string;
-  readonly x?: number;
-  readonly y?: number;
-  readonly size?: string;
+  readonly sideways?: number;
+  readonly up?: number;
   readonly length?: number;
 };
 
@@ -33,22 +32,21 @@ const lineNames: Readonly<Record<string, string>> = {
   flap: 'Flap, bare facing from here',
 };
 
-/** Everything to mark out on a piece, from its corner: its size, the diagonal that proves it square, lines, holes. */
-export function cutMeasures(piece: CutPiece): CutMeasure[] {
-  const { width, height } = piece.size;
-  const marked = piece.lines.filter((l) => l.kind !== 'centre');
+/** Everything to mark out on a piece but its holes: its size, the diagonal that proves it square, folds and laps. */
+export function cutMeasures({ piece, lies }: Pick<MarkedPiece, 'piece' | 'lies'>): CutMeasure[] {
   const metal = piece.lines.some((l) => l.kind === 'fold');
   const named = (l: Line) => (metal ? 'Bend, its middle' : (lineNames[lineWord(piece, l)] ?? l.kind));
+  const lines = piece.lines.filter((l) => l.kind !== 'centre');
+  const along = (of: (l: Line) => boolean, axis: 0 | 1): CutMeasure[] =>
+    lines
+      .filter(of)
+      .sort((a, b) => a.from[axis] - b.from[axis])
+      // Lying turned, what goes across the piece goes up the sheet.
+      .map((l) => ({ what: named(l), [(axis === 0) !== lies.turned ? 'sideways' : 'up']: l.from[axis] }));
   return [
-    { what: 'Whole piece', x: width, y: height },
-    { what: 'Corner to corner, to prove it square', length: Math.hypot(width, height) },
-    ...marked
-      .filter(upright)
-      .sort((a, b) => a.from[0] - b.from[0])
-      .map((l) => ({ what: named(l), x: l.from[0] })),
-    ...marked
-      .filter(level)
-      .sort((a, b) => a.from[1] - b.from[1])
-      .map((l) => ({ what: named(l), y: l.from[1] })),
+    { what: 'Whole piece', sideways: lies.width, up: lies.height },
+    { what: 'Corner to corner, to prove it square', length: Math.hypot(lies.width, lies.height) },
+    ...along(upright, 0),
+    ...along(level, 1),
   ];
 }

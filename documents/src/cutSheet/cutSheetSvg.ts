@@ -2,11 +2,12 @@ import type { Plan } from '@kneewall/engine';
 import type { Project, System } from '@kneewall/project';
 import { printBars, scaleBar } from '../sheet/bars.ts';
 import { margin, type Paper } from '../sheet/paper.ts';
-import { schedule } from '../sheet/schedule.ts';
+import { rowHeight, schedule } from '../sheet/schedule.ts';
 import { headHeight, notesAt, notesHeight, sheetSvg } from '../sheet/sheet.ts';
 import { element, type Svg, words } from '../sheet/svg.ts';
 import type { Sheet } from '../sheets.ts';
 import { bothCutLengths, cutLength } from './cutLength.ts';
+import { holeSize } from './holesOf.ts';
 import { type LaidSheet, laidSheets } from './laidSheets.ts';
 import { lyingPiece, type Put } from './lyingPiece.ts';
 
@@ -16,7 +17,7 @@ const style = [
   '.centre{stroke:#000;stroke-width:.15;stroke-dasharray:4 .8 .8 .8}.hole{fill:#fff;stroke:#000;stroke-width:.5}',
   '.rest{fill:none;stroke:#777;stroke-width:.2;stroke-dasharray:.8 .8}.through{stroke:#000;stroke-width:.5}',
   '.mark{font-weight:700;text-anchor:middle;font-size:4.4px}.order{font-weight:700;text-anchor:middle;font-size:2.6px}',
-  '.on{paint-order:stroke;stroke:#fff;stroke-width:.6px}',
+  '.panel{font-size:2.6px;font-style:italic}.on{paint-order:stroke;stroke:#fff;stroke-width:.6px}',
 ].join('');
 
 /** Papers lying on their side, mm, and the scales that a sheet of stock is drawn at, largest first. */
@@ -54,7 +55,7 @@ export function cutSheetSvg(laid: LaidSheet, project: Project, units: System): s
   const { sheet, thickness } = laid;
   const paper = papers[units];
   const notes = notesFor(laid);
-  const tables = 26 + notesHeight(notes) + 4.2 * (1 + Math.max(laid.pieces.length, Math.ceil(sheet.cuts.length / 2)));
+  const tables = 26 + notesHeight(notes) + rowHeight * rowsOf(laid);
   const field = [paper.width - 2 * margin - 8, paper.height - 2 * margin - headHeight - 8 - tables] as const;
   const least = 1000 * Math.max(sheet.width / field[0], sheet.height / field[1]);
   const scale = scales[units].find((s) => s.ratio >= least) ?? {
@@ -112,6 +113,10 @@ function throughCut({ from, to }: LaidSheet['sheet']['cuts'][number], order: num
   ];
 }
 
+/** Rows that the tables under a sheet take, heads counted. */
+const rowsOf = ({ pieces, sheet }: LaidSheet): number =>
+  Math.max(pieces.length, Math.ceil(sheet.cuts.length / 2)) + pieces.flatMap((p) => p.holes).length + 3;
+
 function tablesAt({ pieces, sheet }: LaidSheet, y: number, units: System): Svg[] {
   const both = (m: number) => bothCutLengths(m, units);
   const cuts = sheet.cuts.map(({ from, to }, i) => {
@@ -133,21 +138,47 @@ function tablesAt({ pieces, sheet }: LaidSheet, y: number, units: System): Svg[]
       [
         { head: 'Piece', width: 10 },
         { head: 'What it is', width: 70 },
-        { head: 'Across', width: 42 },
+        { head: 'Sideways', width: 42 },
         { head: 'Up', width: 38 },
         { head: 'Corner to corner', width: 42 },
       ],
-      pieces.map(({ mark, title, piece: { size } }) => [
+      pieces.map(({ mark, title, lies, piece: { size } }) => [
         mark,
         title,
-        both(size.width),
-        both(size.height),
+        both(lies.width),
+        both(lies.height),
         both(Math.hypot(size.width, size.height)),
       ]),
     ),
     schedule(margin + 208, y, columns, cuts.slice(0, half)),
+    ...holesTable(pieces, y + (2 + Math.max(pieces.length, half)) * rowHeight, units),
     ...(cuts.length > 1 ? [schedule(margin + 304, y, columns, cuts.slice(half))] : []),
   ];
+}
+
+function holesTable(pieces: LaidSheet['pieces'], y: number, units: System): Svg[] {
+  const rows = pieces.flatMap(({ mark, holes }) =>
+    holes.map((h) => [
+      mark,
+      h.name,
+      h.side,
+      holeSize(h.shape, units),
+      bothCutLengths(h.sideways, units),
+      bothCutLengths(h.up, units),
+      h.how,
+    ]),
+  );
+  if (rows.length === 0) return [];
+  const columns = [
+    { head: 'In', width: 10 },
+    { head: 'Hole for', width: 70 },
+    { head: 'Side', width: 22 },
+    { head: 'Size', width: 28 },
+    { head: '↔ from the corner', width: 42 },
+    { head: '↕ from the corner', width: 42 },
+    { head: 'How its place was found', width: 150 },
+  ];
+  return [schedule(margin, y, columns, rows)];
 }
 
 const notesFor = ({ of, sheet }: LaidSheet): string[] => [
@@ -156,7 +187,7 @@ const notesFor = ({ of, sheet }: LaidSheet): string[] => [
     : 'Edges of sheet metal cut: gloves and eye protection. Bend on the lines, the lap last.',
   'Local code, the maker’s fabrication instructions and licensed practice stand above this sheet. Measure the unit’s outlet before the first cut.',
   of === 'board'
-    ? 'Grey: groove, folds about its dash-dot line. Dashed: lap, half the board is cut away to the edge. Flap: all but the facing is cut away, staple every 2 in and tape over. ⌀ hole, → from the black corner across, ↑ up.'
+    ? 'Grey: groove, folds about its dash-dot line. Dashed: lap, half the board is cut away to the edge. Flap: all but the facing is cut away, staple every 2 in and tape over. ⌀ hole; ↔ sideways and ↕ up from the black corner to its middle.'
     : 'Dash-dot: middle of a bend. Holes for take-offs are marked out on the duct itself.',
   `${Math.round(100 * sheet.used)} % of the sheet becomes pieces. Numbers in circles: the order of the cuts that go right through. Dotted: what is left; keep what is named.`,
 ];

@@ -1,15 +1,18 @@
 import type { Plan, TradeResults } from '@kneewall/engine';
+import { holesOf, type MarkedHole } from './holesOf.ts';
 
-type Cut = Extract<TradeResults['materials']['cut'], { ok: true }>['value'];
+export type Cut = Extract<TradeResults['materials']['cut'], { ok: true }>['value'];
 type Sheets = Cut['sheets'][number];
+type Laid = Sheets['plan']['sheets'][number];
 export type CutPiece = Sheets['pieces'][number];
-export type Lies = Sheets['plan']['sheets'][number]['placed'][number];
+type Lies = Laid['placed'][number];
 
 /** A flat piece with the letter by which drawing, list and board know it. `of`: the section it is for. */
 export type MarkedPiece = {
   readonly mark: string;
   readonly title: string;
   readonly piece: CutPiece;
+  readonly holes: readonly MarkedHole[];
   readonly lies: Lies;
 };
 
@@ -19,7 +22,7 @@ export type LaidSheet = {
   readonly thickness: number;
   readonly number: number;
   readonly count: number;
-  readonly sheet: Sheets['plan']['sheets'][number];
+  readonly sheet: Laid;
   readonly pieces: readonly MarkedPiece[];
 };
 
@@ -35,15 +38,29 @@ export function laidSheets(plan: Pick<Plan, 'trades'>): LaidSheet[] {
         thickness,
         number: i + 1,
         count: sheets.length,
-        sheet,
+        sheet: { ...sheet, cuts: sheet.cuts.filter((c) => !alongEdge(c, sheet)) },
         pieces: sheet.placed.flatMap((lies) => {
           const piece = pieces.find((p) => p.id === lies.piece);
-          return piece ? [{ mark: letter(next++), title: titleOf(piece, cut.value), piece, lies }] : [];
+          return piece
+            ? [
+                {
+                  mark: letter(next++),
+                  title: titleOf(piece, cut.value),
+                  piece,
+                  holes: holesOf(piece, lies.turned, cut.value),
+                  lies,
+                },
+              ]
+            : [];
         }),
       }),
     ),
   );
 }
+
+/** A cut that would take less than a millimetre off the sheet's own edge: that edge serves as it is. */
+const alongEdge = ({ from, to }: Laid['cuts'][number], { width, height }: Laid): boolean =>
+  from[0] === to[0] ? from[0] > width - 0.001 : from[1] > height - 0.001;
 
 /** A, B … Z, then A1, B1 …. */
 const letter = (n: number): string => `${String.fromCharCode(65 + (n % 26))}${n >= 26 ? Math.floor(n / 26) : ''}`;

@@ -3,6 +3,7 @@ import type { System } from '@kneewall/project';
 import { element, pointsOf, type Svg, words } from '../sheet/svg.ts';
 import { cutLength } from './cutLength.ts';
 import { lineWord } from './cutMeasures.ts';
+import { holeSize, type MarkedHole, sideName } from './holesOf.ts';
 import type { CutPiece, MarkedPiece } from './laidSheets.ts';
 
 /** From the sheet's metres to mm on the paper. */
@@ -14,7 +15,7 @@ type Line = CutPiece['lines'][number];
 const labelLong = 22;
 
 /** A piece where it lies: edges, folds with the width of their grooves, laps, holes with their centres, every line with its measure from the marked corner. */
-export function lyingPiece({ mark, piece, lies }: MarkedPiece, put: Put, units: System): Svg {
+export function lyingPiece({ mark, piece, holes, lies }: MarkedPiece, put: Put, units: System): Svg {
   const lying = onSheet(piece, lies);
   const lines = lying.lines.map((l, i) => ({ ...l, own: piece.lines[i] ?? l }));
   const per = Math.abs(put([1, 0])[0] - put([0, 0])[0]);
@@ -27,7 +28,8 @@ export function lyingPiece({ mark, piece, lies }: MarkedPiece, put: Put, units: 
     ...lying.holes.map((h) => holeAt(h, put, per)),
     ...lines.filter((l) => l.kind === 'centre').map((l) => ruled(put(l.from), put(l.to), 'centre')),
     ...lines.filter((l) => l.kind !== 'centre').map((l) => labelOf(l, l.own, piece, put, units, staggered++)),
-    ...lying.holes.flatMap((h, i) => holeLabel(h, piece.holes[i]?.centre ?? h.centre, put, units)),
+    ...holes.flatMap((h, i) => holeLabel(h, lying.holes[i]?.centre ?? [0, 0], put, units)),
+    ...piece.panels.filter((p) => p.name !== 'cap' && p.name !== 'lap').map((p) => panelName(p, piece, lies, put)),
     corner(lying.outline.map(put)),
     markAt(mark, lying.outline.map(put)),
   );
@@ -61,7 +63,7 @@ function labelOf(l: Line, own: Line, piece: CutPiece, put: Put, units: System, n
   const at = own.from[0] === own.to[0] ? own.from[0] : own.from[1];
   const says = `${lineWord(piece, own)} ${cutLength(at, units)}`;
   const long = Math.hypot(b[0] - a[0], b[1] - a[1]);
-  const room = Math.max(1, Math.floor(long / labelLong) - 1);
+  const room = Math.max(1, Math.floor((long - 6) / labelLong));
   const along = Math.min(long - 2, 3 + (nth % Math.min(4, room)) * labelLong);
   const stands = Math.abs(a[0] - b[0]) < 1e-6;
   const [x, y] = stands ? [a[0] - 0.6, Math.max(a[1], b[1]) - along] : [Math.min(a[0], b[0]) + along, a[1] - 0.6];
@@ -79,15 +81,24 @@ function holeAt({ centre, shape }: Hole, put: Put, per: number): Svg {
 }
 
 /** Size of a hole, and its middle from the marked corner. */
-function holeLabel({ centre, shape }: Hole, own: readonly [number, number], put: Put, units: System): Svg[] {
+function holeLabel(
+  { sideways, up, shape }: MarkedHole,
+  centre: readonly [number, number],
+  put: Put,
+  units: System,
+): Svg[] {
   const [x, y] = put(centre);
-  const size =
-    shape.kind === 'round'
-      ? `⌀ ${cutLength(shape.diameter, units)}`
-      : `${cutLength(shape.width, units)} x ${cutLength(shape.height, units)}`;
-  return [size, `→ ${cutLength(own[0], units)}`, `↑ ${cutLength(own[1], units)}`].map((says, i) =>
+  return [holeSize(shape, units), `↔ ${cutLength(sideways, units)}`, `↕ ${cutLength(up, units)}`].map((says, i) =>
     element('text', { x: x + 1, y: y + (i === 0 ? -1 : 3.2 * i - 0.4), class: 'small on' }, words(says)),
   );
+}
+
+/** Which side of the box a panel becomes, at its foot. */
+function panelName(panel: CutPiece['panels'][number], piece: CutPiece, lies: MarkedPiece['lies'], put: Put): Svg {
+  const middle = [(panel.inside.from[0] + panel.inside.to[0]) / 2, 0.06 * piece.size.height + 0.02] as const;
+  const at = onSheet({ ...piece, lines: [], outline: [middle], holes: [] }, lies).outline[0] ?? [0, 0];
+  const [x, y] = put(at);
+  return element('text', { x, y, 'text-anchor': 'middle', class: 'panel' }, words(sideName(panel.name)));
 }
 
 /** The corner from which a piece is measured: the first of its outline. */

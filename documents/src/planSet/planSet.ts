@@ -5,6 +5,7 @@ import type { Block } from './block.ts';
 import { drawingPages } from './drawings.ts';
 import { cautionPage } from './pages/cautions.ts';
 import { cover } from './pages/cover.ts';
+import { cutListPages } from './pages/cutList.ts';
 import { holdPointPages } from './pages/holdPoints.ts';
 import { loadsPage } from './pages/loads.ts';
 import { pressurePage } from './pages/pressure.ts';
@@ -62,6 +63,7 @@ export function planSet(input: SetInput, letters: Letters = 'plain'): PlanSet {
       ...loadsPage(input),
       ...pressurePage(input),
       ...drawingPages(sheets),
+      ...cutListPages(input),
       ...shoppingPages(input),
       ...workPages(input),
       ...readingPages(input),
