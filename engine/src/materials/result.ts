@@ -75,6 +75,7 @@ export type Own = {
 export type Source = {
   readonly id: string;
   readonly trade: TradeId;
+  readonly what: string;
   readonly amount: number;
   readonly for?: string;
 };

@@ -1,7 +1,7 @@
 import type { QuantityKind, Range, TradeId } from '@kneewall/project';
 import type { HoldPoint } from './finding.ts';
 
-/** One thing to buy, before rounding to what shops sell. `amount` is in the unit of `kind`. */
+/** One thing that is needed, before waste and before rounding to what shops sell. `amount` is in the unit of `kind`. */
 export type MaterialLine = {
   readonly id: string;
   readonly trade: TradeId;
@@ -10,8 +10,6 @@ export type MaterialLine = {
   readonly amount: number;
   /** Length or count in which it is sold, in the unit of `kind`, where that is known. */
   readonly soldBy?: number;
-  /** Money for the amount at the prices entered, before rounding to what shops sell; absent where one is not entered. */
-  readonly cost?: Range;
   /** The document entry it is for. */
   readonly for?: string;
   /** What it is in the shop, where several lines are the same thing there: they are added up under that id and name. */

@@ -2,14 +2,12 @@ import type { MaterialLine } from '../../plan/lines.ts';
 import type { Outcome } from '../../plan/outcome.ts';
 import type { CutAnswers } from './result.ts';
 
-const boardWords = /^air\/box-board$/;
-
-/** The needs of all trades, with the board of boxes as counted sheets in place of rough areas and lengths, once they are laid. */
+/** The needs of all trades, with the board of drawn boxes as counted sheets in place of the area of their walls, once they are laid. */
 export function withSheets(lines: readonly MaterialLine[], cut: Outcome<CutAnswers>): readonly MaterialLine[] {
   const sheets = cut.ok ? sheetLines(cut.value) : [];
   if (!cut.ok || sheets.length === 0) return lines;
   const laid = new Set(cut.value.boxes.map((b) => `air/duct:${b.id}`));
-  return [...lines.filter((l) => !boardWords.test(l.id) && !laid.has(l.id)), ...sheets];
+  return [...lines.filter((l) => !laid.has(l.id)), ...sheets];
 }
 
 /** Sheets of board by thickness, of which every piece has its place; metal is bought made or by the sheet, as one likes. */

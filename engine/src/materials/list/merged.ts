@@ -61,6 +61,7 @@ export const wasteOf = ({ amount }: Pick<MaterialLine, 'amount'>, { waste }: Goo
 const sourceOf = (l: MaterialLine): Source => ({
   id: l.id,
   trade: l.trade,
+  what: l.what,
   amount: l.amount,
   ...(l.for === undefined ? {} : { for: l.for }),
 });

@@ -54,7 +54,16 @@ const plain = (name: string): string => name.toLowerCase().replaceAll(/\s+/g, ' 
 function isNamed(name: string, line: Merged): boolean {
   const said = plain(name);
   if (said === plain(line.what)) return true;
-  return line.good.names.some((n) => said === n || said.startsWith(`${n} `) || said.startsWith(`${n},`));
+  const named = line.good.names.some((n) => said === n || said.startsWith(`${n} `) || said.startsWith(`${n},`));
+  return named && (line.like === undefined || sizeFits(said, line.like));
+}
+
+/** Whether the size a name states is that of the thing, where that has one; within a millimetre. */
+function sizeFits(name: string, like: string): boolean {
+  const size = / (\d+)$/.exec(like)?.[1];
+  if (size === undefined) return true;
+  const [, number, unit] = /(\d+(?:\.\d+)?)\s*(in\b|inch|"|mm\b)/.exec(name) ?? [];
+  return number !== undefined && Math.abs(Number(number) * (unit === 'mm' ? 1 : 25.4) - Number(size)) <= 1;
 }
 
 function heldBy({ piece, unit }: PriceEntry, line: Merged): number | undefined {
