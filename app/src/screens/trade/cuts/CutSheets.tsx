@@ -65,8 +65,8 @@ function Sheets({ plan }: { plan: Plan }) {
       </p>
       <SheetPicture laid={laid} chosen={piece?.mark ?? ''} title={title} />
       <p className="field-help">
-        Seen from the side that is cut. Strong: cut through. Dash-dot: the middle of a fold. Dashed: a lap. Striped:
-        worth keeping.
+        Seen from the side that is cut. Strong: cut through. Dash-dot: the middle of a fold. Dashed: a lap. Long dashes:
+        worth keeping. Dot: the corner from which a piece is measured.
       </p>
       <p className="cut-pieces">
         {laid.pieces.map((p) => (
@@ -151,9 +151,9 @@ function Boxes({ boxes }: { boxes: readonly FoldedBox[] }) {
         {folded.box.caps.end ? 'closed by a cap' : 'open'}.
       </p>
       <ol>
-        {folded.holes.map((h) => (
+        {folded.holes.map((h, i) => (
           <li key={h.id}>
-            {h.name}
+            {i + 1} {h.name}
             {h.short ? ': nearer than 18 in to the unit' : ''}
           </li>
         ))}

@@ -57,20 +57,22 @@ export function FoldedPreview({ folded }: { folded: FoldedBox }) {
           held.current = undefined;
         }}
       >
-        {foldedFaces(folded, turn, tilt).map(({ side, corners, holes }) => (
+        {foldedFaces(folded, turn, tilt).map(({ side, inside, corners, holes }) => (
           <g key={side}>
-            <polygon points={text(corners)} className="folded-face" />
+            <polygon points={text(corners)} className={inside ? 'folded-within' : 'folded-face'} />
             {holes.map((h) => (
               <g key={h.id}>
                 <polygon points={text(h.rim)} className="folded-hole" />
-                <text
-                  className="folded-number"
-                  x={h.middle[0]}
-                  y={h.middle[1]}
-                  style={{ fontSize: `${(reach / 11).toFixed(1)}px` }}
-                >
-                  {marks.get(h.id)}
-                </text>
+                {!inside && (
+                  <text
+                    className="folded-number"
+                    x={h.middle[0]}
+                    y={h.middle[1]}
+                    style={{ fontSize: `${(reach / 11).toFixed(1)}px` }}
+                  >
+                    {marks.get(h.id)}
+                  </text>
+                )}
               </g>
             ))}
           </g>

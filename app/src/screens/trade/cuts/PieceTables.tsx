@@ -51,8 +51,9 @@ export function CutOrder({ sheet }: Pick<LaidSheet, 'sheet'>) {
         <span className="fold-title">The cuts in order, and what is left</span>
       </summary>
       <ol>
-        {sheet.cuts.map(({ from, to }) => (
+        {sheet.cuts.map(({ from, to }, i) => (
           <li key={`${from.join(' ')} ${to.join(' ')}`}>
+            {i + 1}{' '}
             {from[0] === to[0]
               ? `Upright, ${cutLength(from[0], units)} from the sheet’s left`
               : `Level, ${cutLength(from[1], units)} from the sheet’s bottom`}

@@ -58,6 +58,12 @@ export function SheetPicture({ laid, chosen, title }: { laid: LaidSheet; chosen:
                 />
               ),
             )}
+            <circle
+              cx={cm(lying.outline[0]?.[0] ?? 0)}
+              cy={up(lying.outline[0]?.[1] ?? 0)}
+              r={3}
+              className="cut-corner"
+            />
             <text x={cm(x)} y={up(y)}>
               {mark}
             </text>

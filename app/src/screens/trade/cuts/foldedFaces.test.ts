@@ -17,21 +17,23 @@ const folded = {
   box,
   flat: { outside: { width: 0.55, height: 0.35, length: 1.225 } },
 } as unknown as FoldedBox;
-const sides = (turn: number, tilt: number) => foldedFaces(folded, turn, tilt).map((f) => f.side);
+const sides = (turn: number, tilt: number) =>
+  foldedFaces(folded, turn, tilt).map((f) => (f.inside ? `within ${f.side}` : f.side));
 
 describe('a folded box', () => {
   it('shows the faces that look at the viewer, and no open end', () => {
-    expect(sides(30, 25)).toEqual(['left', 'top']);
-    expect(sides(-30, 25)).toEqual(['right', 'top']);
-    expect(sides(30, -25)).toEqual(['left', 'bottom']);
+    expect(sides(30, 25)).toEqual(['within right', 'within bottom', 'within end', 'left', 'top']);
+    expect(sides(-30, 25)).toEqual(['within left', 'within bottom', 'within end', 'right', 'top']);
+    expect(sides(30, -25)).toEqual(['within right', 'within top', 'within end', 'left', 'bottom']);
     // From behind its cap.
     expect(sides(150, 25)).toEqual(['left', 'top', 'end']);
-    expect(sides(0, 0)).toEqual([]);
+    // Straight in at the open end: its cap alone, from within.
+    expect(sides(0, 0)).toEqual(['within end']);
   });
 
   it('has its holes where they were asked for', () => {
     // Looked at square on: seen from the left the near end is at the right of the picture.
-    const [left] = foldedFaces(folded, 90, 0);
+    const [left] = foldedFaces(folded, 90, 0).filter((f) => !f.inside);
     expect(left?.side).toBe('left');
     const xs = left?.corners.map((c) => c[0]) ?? [];
     expect(Math.max(...xs) - Math.min(...xs)).toBeCloseTo(122.5, 9);

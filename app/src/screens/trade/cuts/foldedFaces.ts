@@ -6,9 +6,10 @@ type Opening = FoldedBox['box']['openings'][number];
 type Place = readonly [x: number, y: number, z: number];
 type Flat = readonly [number, number];
 
-/** A face that looks at the viewer: cm on the picture, y downward, and its holes. */
+/** A face: cm on the picture, y downward, and its holes; `inside` where it is seen from within, through an open end. */
 export type Face = {
   readonly side: string;
+  readonly inside: boolean;
   readonly corners: readonly Flat[];
   readonly holes: readonly { readonly id: string; readonly rim: readonly Flat[]; readonly middle: Flat }[];
 };
@@ -24,7 +25,7 @@ function seen([x, y, z]: Place, turn: number, tilt: number): readonly [number, n
 }
 
 /**
- * The faces of a folded box that can be seen, outside sizes, the middle of the box at the middle of the picture. `turn` and
+ * The faces of a folded box that can be seen, those seen from within first, outside sizes, the middle of the box at the middle of the picture. `turn` and
  * `tilt` in degrees: both 0 looks in at the near end, from there the viewer goes to the left and up. An open end is no face: it is seen through.
  */
 export function foldedFaces({ box, flat }: Pick<FoldedBox, 'box' | 'flat'>, turn: number, tilt: number): Face[] {
@@ -99,26 +100,32 @@ export function foldedFaces({ box, flat }: Pick<FoldedBox, 'box' | 'flat'>, turn
       ],
     },
   ];
-  return faces.flatMap(({ side, there, corners }): Face[] => {
-    const put = corners.map((p) => seen(p, turn, tilt));
-    const middle = put.reduce((a, p) => a + p[2], 0);
-    // From afar a face of a box about the middle is seen where its middle is nearer than the box's.
-    if (!there || middle <= 1e-9) return [];
-    const flatten = (p: Place): Flat => seen(p, turn, tilt).slice(0, 2) as unknown as Flat;
-    return [
-      {
-        side,
-        corners: put.map(([x, y]): Flat => [x, y]),
-        holes: box.openings
-          .filter((o) => o.side === side)
-          .map((o) => ({
-            id: o.id,
-            rim: rimOf(o).map(([u, v]) => flatten(at(o, u, v))),
-            middle: flatten(at(o, o.across, o.along)),
-          })),
-      },
-    ];
+  const flatten = (p: Place): Flat => {
+    const [x, y] = seen(p, turn, tilt);
+    return [x, y];
+  };
+  const put = faces.map((f) => {
+    const nearness = f.corners.reduce((a, p) => a + seen(p, turn, tilt)[2], 0);
+    return { ...f, looks: nearness > 1e-9, away: nearness < -1e-9 };
   });
+  const seenThrough = put.some((f) => !f.there && f.looks);
+  const face = ({ side, corners }: (typeof put)[number], inside: boolean): Face => ({
+    side,
+    inside,
+    corners: corners.map(flatten),
+    holes: box.openings
+      .filter((o) => o.side === side)
+      .map((o) => ({
+        id: o.id,
+        rim: rimOf(o).map(([u, v]) => flatten(at(o, u, v))),
+        middle: flatten(at(o, o.across, o.along)),
+      })),
+  });
+  // From afar a face of a box about the middle looks at the viewer where its middle is nearer than the box's.
+  return [
+    ...put.filter((f) => f.there && f.away && seenThrough).map((f) => face(f, true)),
+    ...put.filter((f) => f.there && f.looks).map((f) => face(f, false)),
+  ];
 }
 
 /** Points of a hole's rim in its side: across, along. */
