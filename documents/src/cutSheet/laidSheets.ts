@@ -31,13 +31,17 @@ export function laidSheets(plan: Pick<Plan, 'trades'>): LaidSheet[] {
   const cut = plan.trades.materials?.cut;
   if (!cut?.ok) return [];
   let next = 0;
+  // Sheets are counted over all thicknesses of a kind: a print is found again by its title.
+  const numbers = { board: 0, metal: 0 };
+  const countOf = (of: LaidSheet['of']) =>
+    cut.value.sheets.reduce((n, s) => n + (s.of === of ? s.plan.sheets.length : 0), 0);
   return cut.value.sheets.flatMap(({ of, thickness, pieces, plan: { sheets } }) =>
     sheets.map(
-      (sheet, i): LaidSheet => ({
+      (sheet): LaidSheet => ({
         of,
         thickness,
-        number: i + 1,
-        count: sheets.length,
+        number: ++numbers[of],
+        count: countOf(of),
         sheet: { ...sheet, cuts: sheet.cuts.filter((c) => !alongEdge(c, sheet)) },
         pieces: sheet.placed.flatMap((lies) => {
           const piece = pieces.find((p) => p.id === lies.piece);
