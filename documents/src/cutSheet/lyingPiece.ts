@@ -66,7 +66,8 @@ function labelOf(l: Line, own: Line, piece: CutPiece, put: Put, units: System, n
   const room = Math.max(1, Math.floor((long - 6) / labelLong));
   const along = Math.min(long - 2, 3 + (nth % Math.min(4, room)) * labelLong);
   const stands = Math.abs(a[0] - b[0]) < 1e-6;
-  const [x, y] = stands ? [a[0] - 0.6, Math.max(a[1], b[1]) - along] : [Math.min(a[0], b[0]) + along, a[1] - 0.6];
+  // Level labels keep out of the corner, where those of upright lines begin.
+  const [x, y] = stands ? [a[0] - 0.6, Math.max(a[1], b[1]) - along] : [Math.min(a[0], b[0]) + along + 4, a[1] - 0.6];
   const transform = `translate(${x.toFixed(2)} ${y.toFixed(2)})${stands ? ' rotate(-90)' : ''}`;
   return element('text', { transform, class: 'small on' }, words(says));
 }
