@@ -141,9 +141,6 @@ export type Unused = {
   readonly because: 'amount' | 'unit' | 'line' | 'several' | 'no-amount';
 };
 
-/** What stands against the order for a delivery, worst first. */
-export type OrderCheck = { readonly delivery: string; readonly against: readonly string[] };
-
 export type ShoppingList = {
   readonly lines: readonly ListLine[];
   readonly usedUp: readonly MaterialLine[];
