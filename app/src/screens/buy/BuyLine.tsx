@@ -1,8 +1,9 @@
-import { holdPointTitle, type ListLine, piecesWords, shopTitle, sinceTitle } from '@kneewall/engine';
+import { amountWords, holdPointTitle, type ListLine, piecesWords, shopTitle, sinceTitle } from '@kneewall/engine';
 import type { Range } from '@kneewall/project';
 import { Button } from '../../look/Button.tsx';
 import { Quantity, QuantityRange } from '../../quantity/Quantity.tsx';
 import { useServices, useSession, useUnits } from '../../services.ts';
+import { PriceBox } from './PriceBox.tsx';
 import { allOf, restChanges, type Tick, tickChanges, tickOf, ticks } from './tick.ts';
 
 /** One thing: how much to buy, what of that is needed, what it costs, and how it stands; what it is for on demand. */
@@ -35,12 +36,13 @@ export function BuyLine({ line, way }: { line: ListLine; way: 'when' | 'shop' | 
             <ul className="buy-sources">
               {line.from.map((f) => (
                 <li key={f.id}>
-                  <Quantity value={f.amount} kind={line.kind} />: {f.what}
+                  {amountWords(f.amount, line.kind, units)}: {f.what}
                 </li>
               ))}
             </ul>
           </details>
         )}
+        <PriceBox line={line} />
       </div>
       <TickBox line={line} />
     </li>
@@ -85,35 +87,18 @@ function TickBox({ line }: { line: ListLine }) {
 
 /** Need, waste, what is there, and what is left over: only what there is. */
 function Facts({ line }: { line: ListLine }) {
+  const units = useUnits();
   const { kind, need, waste, atHand, ordered, left } = line;
-  const plain = kind === 'count' && waste === 0 && left === 0 && atHand === 0 && ordered === 0;
-  if (plain) return null;
-  return (
-    <>
-      Needed <Quantity value={need} kind={kind} />
-      {waste > 0 && (
-        <>
-          , for waste <Quantity value={waste} kind={kind} />
-        </>
-      )}
-      {atHand > 0 && (
-        <>
-          , at hand <Quantity value={atHand} kind={kind} />
-        </>
-      )}
-      {ordered > 0 && (
-        <>
-          , ordered <Quantity value={ordered} kind={kind} />
-        </>
-      )}
-      {left > 1e-6 && (
-        <>
-          , left over <Quantity value={left} kind={kind} />
-        </>
-      )}
-      .
-    </>
-  );
+  const parts: readonly (readonly [string, number])[] = [
+    ['for waste', waste],
+    ['at hand', atHand],
+    ['ordered', ordered],
+    ['left over', left],
+  ];
+  const there = parts.filter(([, amount]) => amount > 1e-6);
+  if (kind === 'count' && there.length === 0) return null;
+  const say = (amount: number) => amountWords(amount, kind, units);
+  return `Needed ${say(need)}${there.map(([word, amount]) => `, ${word} ${say(amount)}`).join('')}.`;
 }
 
 export function Cost({ cost }: { cost: Range }) {

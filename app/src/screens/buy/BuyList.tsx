@@ -7,9 +7,12 @@ import {
   tradeTitle,
 } from '@kneewall/engine';
 import { useState } from 'react';
+import { Button } from '../../look/Button.tsx';
 import { Sheet } from '../../look/Sheet.tsx';
 import { Switch } from '../../look/Switch.tsx';
+import { useServices, useSession } from '../../services.ts';
 import { BuyLine } from './BuyLine.tsx';
+import { orderChanges } from './tick.ts';
 
 const ways = { when: 'When', shop: 'Shop', trade: 'Trade' } as const;
 type Way = keyof typeof ways;
@@ -31,9 +34,23 @@ export function BuyList({ list }: { list: ShoppingList }) {
               <BuyLine key={l.id} line={l} way={way} />
             ))}
           </ul>
+          {way === 'shop' && <OrderAll lines={g.lines} />}
         </Sheet>
       ))}
     </>
+  );
+}
+
+/** Everything of a shop that is still to buy, ordered in one act. */
+function OrderAll({ lines }: { lines: readonly ListLine[] }) {
+  const { session } = useServices();
+  const barred = useSession((s) => s.barred !== undefined);
+  const open = lines.filter((l) => l.open > 0 && l.ordered === 0);
+  if (open.length === 0) return null;
+  return (
+    <Button disabled={barred} onClick={() => session.change(orderChanges(session.now().project, open))}>
+      All {open.length} still to buy here are ordered
+    </Button>
   );
 }
 

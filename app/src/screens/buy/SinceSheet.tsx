@@ -5,10 +5,11 @@ import { useUnits } from '../../services.ts';
 /** What has changed since the last order; nothing while nothing was ordered from the list, or all still holds. */
 export function SinceSheet({ list }: { list: ShoppingList }) {
   const units = useUnits();
-  const moved = list.lines.filter((l) => l.since === 'more' || l.since === 'less' || l.since === 'new');
-  if (moved.length + list.gone.length === 0) return null;
+  const moved = list.lines.filter((l) => l.since === 'more' || l.since === 'less');
+  const others = list.lines.filter((l) => l.since === 'new');
+  if (moved.length + others.length + list.gone.length === 0) return null;
   return (
-    <Sheet title="Changed since the order">
+    <Sheet title="Against what was ordered">
       <ul className="buy-sources">
         {moved.map((l) => (
           <li key={l.id}>
@@ -20,6 +21,20 @@ export function SinceSheet({ list }: { list: ShoppingList }) {
           <li key={g.path}>{g.name}: no longer needed.</li>
         ))}
       </ul>
+      {others.length > 0 && (
+        <details className="fold">
+          <summary>
+            <span className="fold-title">Not on the order, from shops you ordered at ({others.length})</span>
+          </summary>
+          <ul className="buy-sources">
+            {others.map((l) => (
+              <li key={l.id}>
+                {piecesWords(l, l.openPieces, l.open, units)}: {l.what}
+              </li>
+            ))}
+          </ul>
+        </details>
+      )}
     </Sheet>
   );
 }

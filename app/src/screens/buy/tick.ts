@@ -51,6 +51,17 @@ export function tickChanges({ items = {}, work }: Project, { line, name, amount 
   return [...rest, { path: ['items', freeId(items, line)], after: { name, line, amount, state: tick } }];
 }
 
+/** What has to be written when all of these lines are ordered. */
+export function orderChanges(project: Project, lines: readonly ListLine[]): Change[] {
+  const taken: Record<string, unknown> = { ...project.items };
+  return lines.flatMap((l) => {
+    const id = freeId(taken, l.id);
+    taken[id] = l;
+    const { line, name, amount } = allOf(l, 'ordered');
+    return [{ path: ['items', id], after: { name, line, amount, state: 'ordered' } }];
+  });
+}
+
 /** What has to be written when the rest of a line is ordered too: the order then holds all that is bought. */
 export function restChanges({ items = {} }: Project, { line, amount }: Ticked): Change[] {
   const id = Object.keys(items).find((key) => items[key]?.line === line);
