@@ -1,4 +1,11 @@
 export { type Stay, workByWindow, workCalendar } from './calendar/workCalendar.ts';
+export { bothCutLengths, cutLength } from './cutSheet/cutLength.ts';
+export { cutListCsv } from './cutSheet/cutListCsv.ts';
+export { cutMeasures, lineWord } from './cutSheet/cutMeasures.ts';
+export { cutSheetsOf, titleOf as cutSheetTitle } from './cutSheet/cutSheetSvg.ts';
+export { holeSize } from './cutSheet/holesOf.ts';
+export { type LaidSheet, laidSheets, type MarkedPiece } from './cutSheet/laidSheets.ts';
+export { straightCuts } from './cutSheet/straightCuts.ts';
 export type { DuctFact, DuctFacts, FaceFact, Size, Spot } from './ductPlan/ductFacts.ts';
 export { ductFacts } from './ductPlan/ductFacts.ts';
 export { ductPlanSvg } from './ductPlan/ductPlanSvg.ts';

@@ -1,5 +1,6 @@
 import type { Plan } from '@kneewall/engine';
 import type { Project, System } from '@kneewall/project';
+import { cutSheetsOf } from './cutSheet/cutSheetSvg.ts';
 import { ductPlanSvg } from './ductPlan/ductPlanSvg.ts';
 import { elevationSvg } from './elevation/elevationSvg.ts';
 import { oneLineSvg } from './oneLine/oneLineSvg.ts';
@@ -22,9 +23,11 @@ const drawings: readonly { readonly file: string; readonly title: string; readon
   { file: 'trap.svg', title: 'The trap of the drain', drawn: trapSvg },
 ];
 
-/** The drawings that a plan is ready for. */
-export const sheetsOf = (plan: Plan, project: Project, units: System): Sheet[] =>
-  drawings.flatMap(({ file, title, drawn }) => {
+/** The drawings that a plan is ready for; the cut sheets last, as many as there are sheets of stock. */
+export const sheetsOf = (plan: Plan, project: Project, units: System): Sheet[] => [
+  ...drawings.flatMap(({ file, title, drawn }) => {
     const svg = drawn(plan, project, units);
     return svg === undefined ? [] : [{ file, title, svg }];
-  });
+  }),
+  ...cutSheetsOf(plan, project, units),
+];

@@ -1,5 +1,7 @@
 import type { Plan } from '@kneewall/engine';
 import type { Project, System } from '@kneewall/project';
+import { cutListCsv } from '../cutSheet/cutListCsv.ts';
+import { cutRows } from '../cutSheet/cutRows.ts';
 import { materialsCsv } from '../materialsCsv.ts';
 import { ductList, registerList, roomList } from './houseLists.ts';
 import { listCsv } from './list.ts';
@@ -13,6 +15,9 @@ export function listsOf(plan: Plan, project: Project, units: System): { file: st
   ].filter((list) => list.rows.length > 0);
   return [
     { file: 'what-to-buy.csv', title: 'What to buy', csv: materialsCsv(plan, units) },
+    ...(cutRows(plan, units).length > 0
+      ? [{ file: 'cut-list.csv', title: 'What to cut', csv: cutListCsv(plan, units) }]
+      : []),
     ...lists.map((list) => ({ file: list.file, title: list.title, csv: listCsv(list) })),
   ];
 }

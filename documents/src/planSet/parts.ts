@@ -1,6 +1,7 @@
 import type { Sheet } from '../sheets.ts';
 import type { Block } from './block.ts';
 import { drawingPages } from './drawings.ts';
+import { cutListPages } from './pages/cutList.ts';
 import { eveningPages } from './pages/evenings.ts';
 import { holdPointPages } from './pages/holdPoints.ts';
 import { loadsPage } from './pages/loads.ts';
@@ -19,7 +20,7 @@ type Pages = (input: SetInput, sheets: readonly Sheet[]) => readonly Block[];
 const parts: Readonly<Record<PartId, Pages>> = {
   checks: holdPointPages,
   numbers: (input) => [...loadsPage(input), ...pressurePage(input)],
-  drawings: (_, sheets) => drawingPages(sheets),
+  drawings: (input, sheets) => [...drawingPages(sheets), ...cutListPages(input)],
   buy: shoppingPages,
   work: (input) => [...workPages(input), ...eveningPages(input)],
   readings: readingPages,

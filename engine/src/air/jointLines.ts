@@ -67,7 +67,7 @@ const boxBoards = (boxes: number): MaterialLine => ({
     'area',
     boxBoard * boxes,
   ),
-  like: { id: 'board', what: 'Duct board' },
+  like: { id: 'board', what: 'Duct board, roughly by area' },
 });
 
 const line = (id: string, what: string, kind: QuantityKind, amount: number): MaterialLine => ({

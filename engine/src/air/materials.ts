@@ -32,7 +32,7 @@ function duct(x: DuctSection): MaterialLine {
     amount: board ? x.surface : x.length,
     for: `routes.ducts.sections.${x.id}`,
     like: board
-      ? { id: 'board', what: kindNames.board }
+      ? { id: 'board', what: 'Duct board, roughly by area' }
       : { id: shapeId(shape), what: `${kindNames[x.kind]}, ${sizeWords(shape)}` },
   };
 }

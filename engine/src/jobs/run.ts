@@ -31,6 +31,9 @@ import { wintersKind, wintersVersion } from '../coupling/winters/wintersJob.ts';
 import { type DaysInputs, daysJobKind, daysJobVersion, runDays } from '../loads/dynamic/daysJob.ts';
 import { studyKind, studyVersion, totalsKind, totalsVersion } from '../loads/dynamic/studyJob.ts';
 import { houseYearKind, houseYearVersion, type YearInputs } from '../loads/dynamic/yearJob.ts';
+import { cutKind, cutVersion } from '../materials/cutting/cutJob.ts';
+import { cutPlan } from '../materials/cutting/cutPlan.ts';
+import type { CutInputs } from '../materials/cutting/result.ts';
 import { BuildingRefused } from '../physics/building/index.ts';
 import type { LinearSolver } from '../physics/dispatch/index.ts';
 import { attempt } from '../plan/outcome.ts';
@@ -103,6 +106,7 @@ const kinds: Readonly<Record<string, { readonly version: number; readonly run: R
     version: balanceVersion,
     run: (inputs) => attempt(() => balanceAir(inputs as BalanceInput)),
   },
+  [cutKind]: { version: cutVersion, run: (inputs) => cutPlan(inputs as CutInputs) },
   [workPlanKind]: { version: workPlanVersion, run: (inputs, host) => planJob(inputs as WorkInputs, host.tell) },
   [waysKind]: { version: waysVersion, run: throughYear<WaysInputs>(compareWays) },
   [passageKind]: { version: passageVersion, run: (inputs, host) => planWays(inputs as PassageInputs, host.tell) },

@@ -2,6 +2,7 @@ import { inOrder, type Range } from '@kneewall/project';
 import { attempt, type Outcome, unresolved } from '../plan/outcome.ts';
 import { type Scenario, scenario } from '../plan/scenario.ts';
 import type { TradeInput } from '../plan/trade.ts';
+import { cutting } from './cutting/cutting.ts';
 import type { Delivery, MaterialsResult, Order, Own, PriceEntry, Stock } from './result.ts';
 
 type Project = TradeInput['project'];
@@ -42,7 +43,7 @@ export function design({ project }: TradeInput): MaterialsResult {
     ...(doneBy === undefined ? {} : { doneBy }),
     costs: costsOf(project),
   };
-  return { own, list: { ok: false, because: 'pending', paths: ['candidates'] }, workings: {}, wanted: [] };
+  return { own, list: { ok: false, because: 'pending', paths: ['candidates'] }, ...cutting(project), workings: {} };
 }
 
 function lastDay({ dates, windows }: Work): number | undefined {

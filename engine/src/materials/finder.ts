@@ -1,4 +1,5 @@
 import type { Finder } from '../plan/trade.ts';
+import { learn } from './cutting/learn.ts';
 import { design } from './design.ts';
 import { findings } from './findings.ts';
 
@@ -6,9 +7,19 @@ import { findings } from './findings.ts';
 export const materialsFinder: Finder<'materials'> = {
   id: 'materials',
   phase: 'sum',
-  reads: ['candidates', 'items', 'work.stock', 'work.prices', 'work.deliveries', 'work.dates', 'work.windows'],
+  reads: [
+    'candidates',
+    'items',
+    'work.stock',
+    'work.prices',
+    'work.deliveries',
+    'work.dates',
+    'work.windows',
+    'routes.ducts',
+  ],
   after: [],
   design,
+  learn,
   findings,
-  looksAt: { reads: [], trades: [] },
+  looksAt: { reads: ['routes.passages'], trades: ['air'] },
 };

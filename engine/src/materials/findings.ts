@@ -1,7 +1,8 @@
 import type { Range } from '@kneewall/project';
 import { attempt, required, unresolved } from '../plan/outcome.ts';
 import { type DraftOf, draftsOf, type Found, telling } from '../plan/telling.ts';
-import type { Drafts } from '../plan/trade.ts';
+import type { Drafts, PlanView } from '../plan/trade.ts';
+import { cuttingFindings } from './cutting/findings.ts';
 import type { Delivery, MaterialsResult, ShoppingList } from './result.ts';
 import { scopes } from './result.ts';
 
@@ -9,9 +10,10 @@ const told = telling('materials', 'list');
 const base = { kind: 'count', source: 'materials.list', consequence: 'money', holdPoint: 'order' } as const;
 
 /** What all of it costs, what could not be used, what changed since an order, and what stands against each delivery. */
-export function findings(result: MaterialsResult): Drafts {
+export function findings(result: MaterialsResult, view: PlanView): Drafts {
   const { list, own } = result;
   return draftsOf([
+    ...cuttingFindings(result, view),
     cost(result),
     counted({ ...base, id: 'unused', limit: { max: 0 } }, result, (l) => l.unused.length),
     ...(own.orders.some((o) => o.line !== undefined) ? [changed(result)] : []),

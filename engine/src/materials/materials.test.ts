@@ -35,7 +35,10 @@ const line = (id: string, kind: 'count' | 'length' | 'area', amount: number): Ma
 });
 const list = (lines: readonly MaterialLine[], have: Own = nothing, tasks: readonly Task[] = []): ShoppingList => {
   const empty = { ok: false, because: 'pending', paths: [] } as const;
-  const { list } = sum({ own: have, list: empty, workings: {}, wanted: [] }, { tasks, materials: lines, findings: [] });
+  const { list } = sum(
+    { own: have, list: empty, cut: empty, workings: {}, wanted: [] },
+    { tasks, materials: lines, findings: [] },
+  );
   if (!list.ok) throw new Error(list.because);
   return list.value;
 };

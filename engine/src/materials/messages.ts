@@ -1,6 +1,7 @@
 import type { Judged, Words } from '../plan/judge.ts';
 import type { Printer } from '../plan/printer.ts';
 import { unknownWords } from '../plan/unknownWords.ts';
+import { aboutCutting, sayCutting } from './cutting/messages.ts';
 
 type Say = (j: Judged, print: Printer) => Words;
 
@@ -8,6 +9,7 @@ const fact = (j: Judged, name: string): string => String(j.facts?.[name] ?? '');
 const things = (n: string): string => (n === '1' ? '1 thing' : `${n} things`);
 
 const say: Readonly<Record<string, Say>> = {
+  ...sayCutting,
   cost: (j, print) => ({
     what: `All that must be bought costs ${print.value(j)} at the prices you entered, in whole pieces.`,
     why: 'Money that is not planned for is missing when the house stands open.',
@@ -62,6 +64,7 @@ const say: Readonly<Record<string, Say>> = {
 };
 
 const about: Readonly<Record<string, string>> = {
+  ...aboutCutting,
   cost: 'What all of it costs',
   unused: 'Whether all prices, stock and orders can be used',
   changed: 'What has changed since the order',

@@ -3,6 +3,7 @@ import type { HoldPoint, Status } from '../plan/finding.ts';
 import type { MaterialLine } from '../plan/lines.ts';
 import type { Outcome } from '../plan/outcome.ts';
 import type { ResultBase } from '../plan/trade.ts';
+import type { CutAnswers } from './cutting/result.ts';
 
 export type Shop = 'merchant' | 'heating' | 'electrical' | 'dealer';
 
@@ -141,9 +142,6 @@ export type Unused = {
   readonly because: 'amount' | 'unit' | 'line' | 'several' | 'no-amount';
 };
 
-/** What stands against the order for a delivery, worst first. */
-export type OrderCheck = { readonly delivery: string; readonly against: readonly string[] };
-
 export type ShoppingList = {
   readonly lines: readonly ListLine[];
   readonly usedUp: readonly MaterialLine[];
@@ -157,4 +155,9 @@ export type ShoppingList = {
   readonly beforeOrder: readonly { readonly id: string; readonly status: Status }[];
 };
 
-export type MaterialsResult = ResultBase & { readonly own: Own; readonly list: Outcome<ShoppingList> };
+export type MaterialsResult = ResultBase & {
+  readonly own: Own;
+  readonly list: Outcome<ShoppingList>;
+  /** Every piece of duct flat, and how they lie on sheets, lengths and bags; pending until its job is done. */
+  readonly cut: Outcome<CutAnswers>;
+};

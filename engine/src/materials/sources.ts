@@ -1,6 +1,10 @@
+import { cuttingSources } from '../physics/cutting/index.ts';
 import type { Sources } from '../plan/source.ts';
+import { pieceSources } from './cutting/sources.ts';
 
 export const sources: Sources = {
+  ...cuttingSources,
+  ...pieceSources,
   project: { title: 'Entered in the project', standing: 'project' },
   'materials.list': {
     title: 'Everything the trades need, added up; whole pieces beyond what is at hand',

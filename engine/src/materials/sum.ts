@@ -2,6 +2,7 @@ import { holdPointWords } from '../plan/finding.ts';
 import type { MaterialLine } from '../plan/lines.ts';
 import { attempt, unresolved } from '../plan/outcome.ts';
 import type { Said } from '../plan/trade.ts';
+import { withSheets } from './cutting/lines.ts';
 import { forgotten } from './goods/forgotten.ts';
 import { toolsOf } from './goods/tools.ts';
 import { usedUp } from './goods/usedUp.ts';
@@ -13,7 +14,9 @@ import type { MaterialsResult, Own, ShoppingList, Unused } from './result.ts';
 
 /** The one list of all that the trades need, in whole pieces, priced and held against what is at hand and ordered. */
 export function sum(result: MaterialsResult, said: Said): MaterialsResult {
-  return { ...result, list: attempt(() => listOf(result.own, said)) };
+  const materials = withSheets(said.materials, result.cut);
+  // The job of the pieces is wanted since the design: named once is enough.
+  return { ...result, list: attempt(() => listOf(result.own, { ...said, materials })), wanted: [] };
 }
 
 function listOf(own: Own, { tasks, materials, findings }: Said): ShoppingList {

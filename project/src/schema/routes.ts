@@ -1,5 +1,6 @@
 import { access, passages } from './access.ts';
 import { drain } from './drain.ts';
+import { boxEnds, ductCutting, takeOff } from './ductCutting.ts';
 import { ductKinds, ductMake, mayBe, spaceToPass } from './ductSize.ts';
 import { choice, group, map, quantity, reference, text, way } from './field.ts';
 import { lineset } from './lineset.ts';
@@ -141,6 +142,8 @@ const sections = map(
     fittings,
     space: spaceToPass,
     mayBe,
+    takeOff,
+    ends: boxEnds,
   },
   { label: 'Duct sections', one: 'Section' },
 );
@@ -289,6 +292,7 @@ const ducts = group(
     sections,
     terminals,
     make: ductMake,
+    cutting: ductCutting,
     north: quantity('angle', {
       label: 'Top of the plan looks to',
       help: 'Compass direction: north 0, east 90, south 180, west 270. Draws the north arrow.',

@@ -6,15 +6,23 @@ import { CostSheet } from '../buy/CostSheet.tsx';
 import { DeliveriesSheet } from '../buy/DeliveriesSheet.tsx';
 import { PricesImport } from '../buy/PricesImport.tsx';
 import { SinceSheet, UnusedSheet } from '../buy/SinceSheet.tsx';
+import { CutSheets } from './cuts/CutSheets.tsx';
 
-/** What all of it costs, what comes when, what changed since the order; the list itself has a page of its own. */
-export default function MaterialsResultSheets({ result: { list }, plan }: { result: MaterialsResult; plan: Plan }) {
+/** What all of it costs, what comes when, what is cut, what changed since the order; the list itself has a page of its own. */
+export default function MaterialsResultSheets({
+  result: { list, cut },
+  plan,
+}: {
+  result: MaterialsResult;
+  plan: Plan;
+}) {
   return (
     <>
       <p>
         <Button onClick={() => goTo({ screen: 'buy' })}>Open the shopping list</Button>
       </p>
       {list.ok && <CostSheet cost={list.value.cost} />}
+      <CutSheets cut={cut} plan={plan} />
       <DeliveriesSheet plan={plan} />
       {list.ok && <SinceSheet list={list.value} />}
       {list.ok && <UnusedSheet list={list.value} />}

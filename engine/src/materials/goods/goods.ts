@@ -79,6 +79,7 @@ export const special: Readonly<Record<string, Special>> = {
   'circuit/between': cable,
   'circuit/conduit': { as: 'length', packs: [10 * foot], waste: { share: 0.1 } },
   'access/structural-screws': { as: 'box', packs: [50], names: ['structural screws'] },
+  'materials/board': { as: 'sheet', shop: 'heating', scope: 'ducts', by: 'cut', names: ['duct board'] },
   'materials/screws': { as: 'box', packs: [100], scope: 'ducts', by: 'cut', names: ['wood screws'] },
   'materials/metal-screws': { as: 'box', packs: [100], scope: 'ducts', by: 'cut', names: ['sheet-metal screws'] },
   'materials/boot-sealant': { scope: 'ducts', names: ['sealant'] },

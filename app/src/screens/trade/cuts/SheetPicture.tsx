@@ -1,0 +1,85 @@
+import type { LaidSheet } from '@kneewall/documents';
+import { onSheet } from '@kneewall/engine/physics';
+
+const cm = (m: number): number => Math.round(m * 1000) / 10;
+
+/** A sheet of stock as it is cut, to scale: pieces with their letters, folds, holes; cuts in their order; what is left. */
+export function SheetPicture({ laid, chosen, title }: { laid: LaidSheet; chosen: string; title: string }) {
+  const { sheet, pieces } = laid;
+  const up = (y: number): number => cm(sheet.height - y);
+  const points = (spots: readonly (readonly [number, number])[]): string =>
+    spots.map(([x, y]) => `${cm(x)},${up(y)}`).join(' ');
+  return (
+    <svg
+      className="cut-sheet"
+      viewBox={`-2 -2 ${cm(sheet.width) + 4} ${cm(sheet.height) + 4}`}
+      role="img"
+      aria-label={`${title}: ${pieces.map((p) => `${p.mark}, ${p.title}`).join('; ')}. The table has every measure.`}
+    >
+      <rect x={0} y={0} width={cm(sheet.width)} height={cm(sheet.height)} className="cut-stock" />
+      {sheet.rests.map((r) => (
+        <rect
+          key={`${r.x} ${r.y}`}
+          x={cm(r.x)}
+          y={up(r.y + r.height)}
+          width={cm(r.width)}
+          height={cm(r.height)}
+          className={r.remnant === undefined ? 'cut-waste' : 'cut-keep'}
+        />
+      ))}
+      {pieces.map(({ mark, piece, lies }) => {
+        const lying = onSheet(piece, lies);
+        const [x, y] = [lies.x + lies.width / 2, lies.y + lies.height / 2];
+        return (
+          <g key={mark} className={mark === chosen ? 'cut-piece chosen' : 'cut-piece'}>
+            <polygon points={points(lying.outline)} />
+            {lying.lines
+              .filter((l) => l.kind !== 'centre')
+              .map((l) => (
+                <line
+                  key={`${l.kind} ${l.from.join(' ')} ${l.to.join(' ')}`}
+                  x1={cm(l.from[0])}
+                  y1={up(l.from[1])}
+                  x2={cm(l.to[0])}
+                  y2={up(l.to[1])}
+                  className={l.kind === 'lap' ? 'cut-lap' : 'cut-fold'}
+                />
+              ))}
+            {lying.holes.map(({ id, centre, shape }) =>
+              shape.kind === 'round' ? (
+                <circle key={id} cx={cm(centre[0])} cy={up(centre[1])} r={cm(shape.diameter / 2)} />
+              ) : (
+                <rect
+                  key={id}
+                  x={cm(centre[0] - shape.width / 2)}
+                  y={up(centre[1] + shape.height / 2)}
+                  width={cm(shape.width)}
+                  height={cm(shape.height)}
+                />
+              ),
+            )}
+            <circle
+              cx={cm(lying.outline[0]?.[0] ?? 0)}
+              cy={up(lying.outline[0]?.[1] ?? 0)}
+              r={3}
+              className="cut-corner"
+            />
+            <text x={cm(x)} y={up(y)}>
+              {mark}
+            </text>
+          </g>
+        );
+      })}
+      {sheet.cuts.map(({ from, to }) => (
+        <line
+          key={`${from.join(' ')} ${to.join(' ')}`}
+          x1={cm(from[0])}
+          y1={up(from[1])}
+          x2={cm(to[0])}
+          y2={up(to[1])}
+          className="cut-through"
+        />
+      ))}
+    </svg>
+  );
+}

@@ -1,0 +1,79 @@
+import type { Plan, TradeResults } from '@kneewall/engine';
+import { holesOf, type MarkedHole } from './holesOf.ts';
+
+export type Cut = Extract<TradeResults['materials']['cut'], { ok: true }>['value'];
+type Sheets = Cut['sheets'][number];
+type Laid = Sheets['plan']['sheets'][number];
+export type CutPiece = Sheets['pieces'][number];
+type Lies = Laid['placed'][number];
+
+/** A flat piece with the letter by which drawing, list and board know it. `of`: the section it is for. */
+export type MarkedPiece = {
+  readonly mark: string;
+  readonly title: string;
+  readonly piece: CutPiece;
+  readonly holes: readonly MarkedHole[];
+  readonly lies: Lies;
+};
+
+/** One sheet of stock as it is cut; `number` of `count` of its kind. */
+export type LaidSheet = {
+  readonly of: 'board' | 'metal';
+  readonly thickness: number;
+  readonly number: number;
+  readonly count: number;
+  readonly sheet: Laid;
+  readonly pieces: readonly MarkedPiece[];
+};
+
+/** Every sheet that is cut, its pieces marked with letters in the order in which they lie. Empty until the pieces are laid out. */
+export function laidSheets(plan: Pick<Plan, 'trades'>): LaidSheet[] {
+  const cut = plan.trades.materials?.cut;
+  if (!cut?.ok) return [];
+  let next = 0;
+  // Sheets are counted over all thicknesses of a kind: a print is found again by its title.
+  const numbers = { board: 0, metal: 0 };
+  const countOf = (of: LaidSheet['of']) =>
+    cut.value.sheets.reduce((n, s) => n + (s.of === of ? s.plan.sheets.length : 0), 0);
+  return cut.value.sheets.flatMap(({ of, thickness, pieces, plan: { sheets } }) =>
+    sheets.map(
+      (sheet): LaidSheet => ({
+        of,
+        thickness,
+        number: ++numbers[of],
+        count: countOf(of),
+        sheet: { ...sheet, cuts: sheet.cuts.filter((c) => !alongEdge(c, sheet)) },
+        pieces: sheet.placed.flatMap((lies) => {
+          const piece = pieces.find((p) => p.id === lies.piece);
+          return piece
+            ? [
+                {
+                  mark: letter(next++),
+                  title: titleOf(piece, cut.value),
+                  piece,
+                  holes: holesOf(piece, lies.turned, cut.value),
+                  lies,
+                },
+              ]
+            : [];
+        }),
+      }),
+    ),
+  );
+}
+
+/** A cut that would take less than a millimetre off the sheet's own edge: that edge serves as it is. */
+const alongEdge = ({ from, to }: Laid['cuts'][number], { width, height }: Laid): boolean =>
+  from[0] === to[0] ? from[0] > width - 0.001 : from[1] > height - 0.001;
+
+/** A, B … Z, then A1, B1 …. */
+const letter = (n: number): string => `${String.fromCharCode(65 + (n % 26))}${n >= 26 ? Math.floor(n / 26) : ''}`;
+
+/** What a piece is of its box: the rest of its id says it. */
+function titleOf(piece: CutPiece, { names }: Cut): string {
+  const name = names[piece.for] ?? piece.for;
+  const rest = piece.id.slice(piece.for.length).trim();
+  if (rest === 'end') return `${name}, cap of the far end`;
+  if (rest === 'start') return `${name}, cap of the near end`;
+  return rest === '' ? name : `${name}, part ${rest}`;
+}

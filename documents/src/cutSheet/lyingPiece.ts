@@ -1,0 +1,125 @@
+import { onSheet } from '@kneewall/engine/physics';
+import type { System } from '@kneewall/project';
+import { element, pointsOf, type Svg, words } from '../sheet/svg.ts';
+import { cutLength } from './cutLength.ts';
+import { lineWord } from './cutMeasures.ts';
+import { holeSize, type MarkedHole, sideName } from './holesOf.ts';
+import type { CutPiece, MarkedPiece } from './laidSheets.ts';
+
+/** From the sheet's metres to mm on the paper. */
+export type Put = (spot: readonly [number, number]) => readonly [number, number];
+
+type Line = CutPiece['lines'][number];
+
+/** mm of the label along a line, and by which labels of neighbouring lines are staggered. */
+const labelLong = 22;
+
+/** A piece where it lies: edges, folds with the width of their grooves, laps, holes with their centres, every line with its measure from the marked corner. */
+export function lyingPiece({ mark, piece, holes, lies }: MarkedPiece, put: Put, units: System): Svg {
+  const lying = onSheet(piece, lies);
+  const lines = lying.lines.map((l, i) => ({ ...l, own: piece.lines[i] ?? l }));
+  const per = Math.abs(put([1, 0])[0] - put([0, 0])[0]);
+  let staggered = 0;
+  return element(
+    'g',
+    { class: 'piece', 'data-mark': mark },
+    element('polygon', { points: pointsOf(lying.outline.map(put)), class: 'edge' }),
+    ...lines.filter((l) => l.kind !== 'centre').flatMap((l) => lineAt(l, put, per)),
+    ...lying.holes.map((h) => holeAt(h, put, per)),
+    ...lines.filter((l) => l.kind === 'centre').map((l) => ruled(put(l.from), put(l.to), 'centre')),
+    ...lines.filter((l) => l.kind !== 'centre').map((l) => labelOf(l, l.own, piece, put, units, staggered++)),
+    ...holes.flatMap((h, i) => holeLabel(h, lying.holes[i]?.centre ?? [0, 0], put, units)),
+    ...piece.panels.filter((p) => p.name !== 'cap' && p.name !== 'lap').map((p) => panelName(p, piece, lies, put)),
+    corner(lying.outline.map(put)),
+    markAt(mark, lying.outline.map(put)),
+  );
+}
+
+const ruled = (a: readonly [number, number], b: readonly [number, number], kind: string): Svg =>
+  element('line', { x1: a[0], y1: a[1], x2: b[0], y2: b[1], class: kind });
+
+function lineAt(l: Line, put: Put, per: number): Svg[] {
+  const [a, b] = [put(l.from), put(l.to)];
+  const half = ((l.width ?? 0) * per) / 2;
+  const stands = Math.abs(a[0] - b[0]) < 1e-6;
+  const band =
+    half > 0
+      ? [
+          element('rect', {
+            x: Math.min(a[0], b[0]) - (stands ? half : 0),
+            y: Math.min(a[1], b[1]) - (stands ? 0 : half),
+            width: Math.abs(a[0] - b[0]) + (stands ? 2 * half : 0),
+            height: Math.abs(a[1] - b[1]) + (stands ? 0 : 2 * half),
+            class: 'groove',
+          }),
+        ]
+      : [];
+  return [...band, ruled(a, b, l.kind === 'lap' ? 'lap' : 'fold')];
+}
+
+/** The measure of a line, written along it; neighbours at different places, so that they do not run into each other. */
+function labelOf(l: Line, own: Line, piece: CutPiece, put: Put, units: System, nth: number): Svg {
+  const [a, b] = [put(l.from), put(l.to)];
+  const at = own.from[0] === own.to[0] ? own.from[0] : own.from[1];
+  const says = `${lineWord(piece, own)} ${cutLength(at, units)}`;
+  const long = Math.hypot(b[0] - a[0], b[1] - a[1]);
+  const room = Math.max(1, Math.floor((long - 6) / labelLong));
+  const along = Math.min(long - 2, 3 + (nth % Math.min(4, room)) * labelLong);
+  const stands = Math.abs(a[0] - b[0]) < 1e-6;
+  // Level labels keep out of the corner, where those of upright lines begin.
+  const [x, y] = stands ? [a[0] - 0.6, Math.max(a[1], b[1]) - along] : [Math.min(a[0], b[0]) + along + 4, a[1] - 0.6];
+  const transform = `translate(${x.toFixed(2)} ${y.toFixed(2)})${stands ? ' rotate(-90)' : ''}`;
+  return element('text', { transform, class: 'small on' }, words(says));
+}
+
+type Hole = CutPiece['holes'][number];
+
+function holeAt({ centre, shape }: Hole, put: Put, per: number): Svg {
+  const [cx, cy] = put(centre);
+  if (shape.kind === 'round') return element('circle', { cx, cy, r: (shape.diameter * per) / 2, class: 'hole' });
+  const [width, height] = [shape.width * per, shape.height * per];
+  return element('rect', { x: cx - width / 2, y: cy - height / 2, width, height, class: 'hole' });
+}
+
+/** Size of a hole, and its middle from the marked corner. */
+function holeLabel(
+  { sideways, up, shape }: MarkedHole,
+  centre: readonly [number, number],
+  put: Put,
+  units: System,
+): Svg[] {
+  const [x, y] = put(centre);
+  return [holeSize(shape, units), `↔ ${cutLength(sideways, units)}`, `↕ ${cutLength(up, units)}`].map((says, i) =>
+    element('text', { x: x + 1, y: y + (i === 0 ? -1 : 3.2 * i - 0.4), class: 'small on' }, words(says)),
+  );
+}
+
+/** Which side of the box a panel becomes, at its foot. */
+function panelName(panel: CutPiece['panels'][number], piece: CutPiece, lies: MarkedPiece['lies'], put: Put): Svg {
+  const middle = [(panel.inside.from[0] + panel.inside.to[0]) / 2, 0.06 * piece.size.height + 0.02] as const;
+  const at = onSheet({ ...piece, lines: [], outline: [middle], holes: [] }, lies).outline[0] ?? [0, 0];
+  const [x, y] = put(at);
+  return element('text', { x, y, 'text-anchor': 'middle', class: 'panel' }, words(sideName(panel.name)));
+}
+
+/** The corner from which a piece is measured: the first of its outline. */
+function corner(outline: readonly (readonly [number, number])[]): Svg {
+  const [at, right, , up] = outline;
+  if (!at || !right || !up) return { svg: '' };
+  const towards = (to: readonly [number, number]): readonly [number, number] => {
+    const long = Math.hypot(to[0] - at[0], to[1] - at[1]) || 1;
+    return [at[0] + ((to[0] - at[0]) / long) * 4, at[1] + ((to[1] - at[1]) / long) * 4];
+  };
+  return element('polygon', { points: pointsOf([at, towards(right), towards(up)]), class: 'full' });
+}
+
+function markAt(mark: string, outline: readonly (readonly [number, number])[]): Svg {
+  const [xs, ys] = [outline.map((p) => p[0]), outline.map((p) => p[1])];
+  const [x, y] = [Math.max(...xs) - 6, Math.min(...ys) + 6.5];
+  return element(
+    'g',
+    {},
+    element('circle', { cx: x, cy: y, r: 3.6, class: 'hollow' }),
+    element('text', { x, y: y + 1.6, class: 'mark' }, words(mark)),
+  );
+}

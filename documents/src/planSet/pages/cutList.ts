@@ -1,0 +1,52 @@
+import { bothCutLengths } from '../../cutSheet/cutLength.ts';
+import { cutRows } from '../../cutSheet/cutRows.ts';
+import { type Block, lead, page, table } from '../block.ts';
+import type { SetInput } from '../planSet.ts';
+
+/** Every measure of every piece, and what is cut from lengths and bags; nothing until the pieces are laid out. */
+export function cutListPages({ plan, units }: SetInput): Block[] {
+  const rows = cutRows(plan, units);
+  if (rows.length === 0) return [];
+  const flat = rows.filter((r) => r.sideways !== undefined || r.up !== undefined || r.what.startsWith('Corner'));
+  const straight = rows.filter((r) => !flat.includes(r));
+  const both = (m: number | undefined) => (m === undefined ? '' : bothCutLengths(m, units));
+  return [
+    page('Cut list'),
+    lead(
+      'Every measure counts from the black corner of its piece as it lies on its sheet. Mark out all of a piece, prove its diagonal, then cut.',
+    ),
+    ...(flat.length === 0
+      ? []
+      : [
+          table(
+            [
+              { head: 'Piece', width: 120 },
+              { head: 'What', width: '*' },
+              { head: 'Sideways', width: 90, right: true },
+              { head: 'Up', width: 90, right: true },
+            ],
+            flat.map((r) => [
+              r.piece,
+              r.size ? `${r.what}, ${r.size}` : r.what,
+              both(r.sideways ?? r.length),
+              both(r.up),
+            ]),
+            { title: 'Pieces from sheets' },
+          ),
+        ]),
+    ...(straight.length === 0
+      ? []
+      : [
+          table(
+            [
+              { head: 'From', width: 160 },
+              { head: 'For', width: '*' },
+              { head: 'What', width: 110 },
+              { head: 'Length', width: 90, right: true },
+            ],
+            straight.map((r) => [r.from, r.piece, r.what, both(r.length)]),
+            { title: 'From lengths and bags' },
+          ),
+        ]),
+  ];
+}

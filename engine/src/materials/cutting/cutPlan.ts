@@ -1,0 +1,96 @@
+import {
+  type BoardForm,
+  cutBars,
+  cutCoils,
+  type FlatPiece,
+  packSheets,
+  unfoldBox,
+} from '../../physics/cutting/index.ts';
+import { lengthsOf } from './inputsOf.ts';
+import { flatDuct } from './metalDuct.ts';
+import type { CutAnswers, CutBox, CutInputs, FlatBox, SheetsOf } from './result.ts';
+
+const forms: readonly BoardForm[] = ['one', 'l', 'u', 'four'];
+
+/**
+ * Every piece that is cut: boxes and metal flat and laid on the fewest sheets, round duct from its lengths, flexible duct from
+ * its bags. What is wrong with a box or a duct stands beside it and it is not laid; the others are. Never throws.
+ */
+export function cutPlan(inputs: CutInputs): CutAnswers {
+  const boxes = inputs.boxes.map((box) => flatBox(box, inputs));
+  const ducts = inputs.ducts.map((duct) => ({ duct, ...flatDuct(duct, inputs.metal) }));
+  const runs = [...inputs.pipes, ...inputs.bags].flatMap((p) => p.runs);
+  return {
+    boxes,
+    ducts: ducts.map(({ duct, pieces, each, problems }) => ({ ...duct, pieces: pieces.length, each, problems })),
+    sheets: [
+      ...boardSheets(boxes, inputs),
+      ...metalSheets(
+        ducts.flatMap((d) => d.pieces.map((piece) => ({ ...piece, for: d.duct.id }))),
+        inputs,
+      ),
+    ],
+    pipes: inputs.pipes.map(({ diameter, stock, runs }) => ({
+      diameter,
+      stock,
+      plan: cutBars({
+        pieces: runs.flatMap((r) => lengthsOf(r, stock)),
+        stock: [{ id: 'length', length: stock }],
+        kerf: 0,
+        remnantLeast: keepLeast,
+      }),
+    })),
+    bags: inputs.bags.map(({ diameter, coil, runs }) => ({
+      diameter,
+      coil,
+      plan: cutCoils({ runs, coil, sleeve: inputs.sleeve, rule: inputs.splices }),
+    })),
+    names: Object.fromEntries([...inputs.boxes, ...inputs.ducts, ...runs].map(({ id, name }) => [id, name])),
+  };
+}
+
+/** m of round duct worth keeping. */
+const keepLeast = 0.3;
+
+function flatBox(box: CutBox, { board }: CutInputs): FlatBox {
+  const sheet = { width: board.length, height: board.width };
+  const flat = unfoldBox({ ...box.box, form: board.form, sheet });
+  if (!flat.problems.some((p) => p.code === 'larger-than-stock')) return { ...box, flat };
+  const wayOut = forms.find((form) => unfoldBox({ ...box.box, form, sheet }).problems.length === 0);
+  return { ...box, flat, ...(wayOut === undefined ? {} : { wayOut }) };
+}
+
+/** A kind of board for each thickness. */
+function boardSheets(boxes: readonly FlatBox[], { board }: CutInputs): SheetsOf[] {
+  const thicknesses = [...new Set(boxes.map((b) => b.box.thickness))].sort((a, b) => a - b);
+  return thicknesses.flatMap((thickness): SheetsOf[] => {
+    const own = boxes.filter((b) => b.box.thickness === thickness);
+    const pieces = own.flatMap((b) => b.flat.pieces.map((piece) => ({ ...piece, for: b.id })));
+    if (pieces.length === 0) return [];
+    return [{ of: 'board', thickness, pieces, plan: packed(pieces, { ...board, id: 'board' }) }];
+  });
+}
+
+function metalSheets(pieces: readonly (FlatPiece & { for: string })[], { metal }: CutInputs): SheetsOf[] {
+  if (pieces.length === 0) return [];
+  const plan = packed(pieces, { ...metal, id: 'metal', turns: true, keep: keepLeast });
+  return [{ of: 'metal', thickness: metal.thickness, pieces, plan }];
+}
+
+type Sheet = {
+  readonly id: string;
+  readonly width: number;
+  readonly length: number;
+  readonly turns: boolean;
+  readonly kerf: number;
+  readonly keep: number;
+};
+
+const packed = (pieces: readonly FlatPiece[], { id, width, length, turns, kerf, keep }: Sheet) =>
+  packSheets({
+    pieces: pieces.map((p) => ({ id: p.id, width: p.size.width, height: p.size.height, count: 1, turns })),
+    stock: [{ id, width: length, height: width }],
+    kerf,
+    trim: 0,
+    remnantLeast: keep,
+  });

@@ -1,0 +1,33 @@
+import type { MaterialLine } from '../../plan/lines.ts';
+import type { Outcome } from '../../plan/outcome.ts';
+import type { CutAnswers } from './result.ts';
+
+/** The needs of all trades, with the board of drawn boxes as counted sheets in place of the area of their walls, once they are laid. */
+export function withSheets(lines: readonly MaterialLine[], cut: Outcome<CutAnswers>): readonly MaterialLine[] {
+  const sheets = cut.ok ? sheetLines(cut.value) : [];
+  if (!cut.ok || sheets.length === 0) return lines;
+  const laid = new Set(cut.value.boxes.map((b) => `air/duct:${b.id}`));
+  return [...lines.filter((l) => !laid.has(l.id)), ...sheets];
+}
+
+/** Sheets of board by thickness, of which every piece has its place; metal is bought made or by the sheet, as one likes. */
+function sheetLines({ boxes, sheets }: CutAnswers): MaterialLine[] {
+  const whole = boxes.every((b) => b.flat.problems.length === 0);
+  if (!whole) return [];
+  return sheets
+    .filter((s) => s.of === 'board' && s.plan.problems.length === 0)
+    .map(({ thickness, plan }) => ({
+      id: `materials/board:${Math.round(thickness * 1000)}`,
+      trade: 'materials',
+      what: `Duct board, ${boardNames[Math.round(thickness * 10000)] ?? `${Math.round(thickness * 1000)} mm`}, sheets as laid out on the cut sheets`,
+      kind: 'count',
+      amount: plan.sheets.length,
+      soldBy: 1,
+    }));
+}
+
+const boardNames: Readonly<Record<number, string>> = {
+  254: '1 in (25 mm)',
+  381: '1 1/2 in (38 mm)',
+  508: '2 in (51 mm)',
+};

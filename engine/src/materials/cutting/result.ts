@@ -1,0 +1,101 @@
+import type {
+  BarPlan,
+  BoardBox,
+  BoardForm,
+  CoilJob,
+  CoilPlan,
+  CutProblem,
+  FlatPiece,
+  SheetPlan,
+  UnfoldedBox,
+} from '../../physics/cutting/index.ts';
+
+/**
+ * A hole of a box: what leaves there, how its side was found (in turn: left and right, where nothing is entered or drawn), and
+ * how its place along. `short`: nearer to the unit than its outlet's clear stretch.
+ */
+export type BoxHole = {
+  readonly id: string;
+  readonly name: string;
+  readonly side: 'entered' | 'drawn' | 'in-turn';
+  readonly place: 'entered' | 'worked-out';
+  readonly short: boolean;
+};
+
+/** A duct of board as the document has it, m; sizes inside. */
+export type CutBox = {
+  readonly id: string;
+  readonly name: string;
+  readonly side: 'supply' | 'return';
+  readonly box: Omit<BoardBox, 'form' | 'sheet'>;
+  readonly holes: readonly BoxHole[];
+  readonly thicknessFrom: 'entered' | 'insulation';
+  /** Why its far end is open, where it is. */
+  readonly open?: 'entered' | 'goes-on' | 'register';
+  /** Take-offs for which no side has room. */
+  readonly unplaced: readonly { readonly id: string; readonly name: string }[];
+};
+
+/** A straight duct of sheet metal, m; sizes inside. */
+export type CutDuct = {
+  readonly id: string;
+  readonly name: string;
+  readonly width: number;
+  readonly height: number;
+  readonly length: number;
+};
+
+export type CutRun = { readonly id: string; readonly name: string; readonly length: number };
+
+/** Everything that pieces are made from. m. */
+export type CutInputs = {
+  readonly boxes: readonly CutBox[];
+  readonly ducts: readonly CutDuct[];
+  readonly board: {
+    readonly width: number;
+    readonly length: number;
+    readonly turns: boolean;
+    readonly kerf: number;
+    readonly keep: number;
+    readonly form: BoardForm | 'fewest';
+  };
+  readonly metal: {
+    readonly thickness: number;
+    readonly width: number;
+    readonly length: number;
+    readonly lap: number;
+    readonly kerf: number;
+  };
+  /** Round metal duct by its diameter: the runs, and the lengths in which it is sold. */
+  readonly pipes: readonly { readonly diameter: number; readonly stock: number; readonly runs: readonly CutRun[] }[];
+  /** Flexible duct by its diameter; a run's length is what is cut for it. */
+  readonly bags: readonly { readonly diameter: number; readonly coil: number; readonly runs: readonly CutRun[] }[];
+  readonly sleeve: number;
+  readonly splices: CoilJob['rule'];
+};
+
+/** A box with its flat pieces; `wayOut`: a form whose pieces fit the sheet where the one asked for does not. */
+export type FlatBox = CutBox & { readonly flat: UnfoldedBox; readonly wayOut?: BoardForm };
+
+/** Sheets of one kind and thickness, with what is laid on them. */
+export type SheetsOf = {
+  readonly of: 'board' | 'metal';
+  readonly thickness: number;
+  readonly pieces: readonly (FlatPiece & { readonly for: string })[];
+  readonly plan: SheetPlan;
+};
+
+export type CutAnswers = {
+  readonly boxes: readonly FlatBox[];
+  /** Straight metal ducts: how many pieces, each so long; or what is wrong. */
+  readonly ducts: readonly (CutDuct & {
+    readonly pieces: number;
+    readonly each: number;
+    readonly problems: readonly CutProblem[];
+  })[];
+  readonly sheets: readonly SheetsOf[];
+  readonly pipes: readonly { readonly diameter: number; readonly stock: number; readonly plan: BarPlan }[];
+  readonly bags: readonly { readonly diameter: number; readonly coil: number; readonly plan: CoilPlan }[];
+  /** Names of the document's entries, by id. */
+  readonly names: Readonly<Record<string, string>>;
+};

@@ -1,0 +1,27 @@
+import type { Sources } from '../../plan/source.ts';
+
+export const pieceSources: Sources = {
+  'cutting.stock': {
+    title: 'Common practice, no source: board 48 x 120 in, R-4.3, R-6.5 and R-8.7 by thickness; metal sheet 48 x 96 in',
+    standing: 'common practice',
+  },
+  'cutting.spacing': {
+    title: 'Common practice, no source: 18 in clear of the unit, 2 in between holes and to edges',
+    standing: 'common practice',
+  },
+  'cutting.ends': {
+    title:
+      'Common practice, no source: a crimp goes 1 1/2 in into the next pipe; flexible duct goes 2 in over each collar',
+    standing: 'common practice',
+  },
+  'cutting.board-limits': {
+    title:
+      'NAIMA AH119, 3rd edition 2002: residential fibrous glass ducts, 125 Pa, sides up to 36 in without reinforcement',
+    standing: 'standard',
+  },
+  'cutting.passing': {
+    title: 'Inside size and two thicknesses of board, against what is clear',
+    standing: 'definition',
+  },
+  'cutting.plan': { title: 'Sheets used less the bound that no plan goes below', standing: 'definition' },
+};
