@@ -8,6 +8,7 @@ import { equipmentFinder } from './equipment/finder.ts';
 import { linesetFinder } from './lineset/finder.ts';
 import { loadsFinder } from './loads/finder.ts';
 import { offgridFinder } from './offgrid/finder.ts';
+import { paperworkFinder } from './paperwork/finder.ts';
 import type { Finder } from './plan/trade.ts';
 import type { TradeResults } from './results.ts';
 import { scheduleFinder } from './schedule/finder.ts';
@@ -26,6 +27,7 @@ export const finders: readonly AnyFinder[] = [
   circuitFinder,
   offgridFinder,
   accessFinder,
+  paperworkFinder,
   scheduleFinder,
 ] as unknown as readonly AnyFinder[];
 

@@ -7,6 +7,7 @@ import type { EquipmentResult } from './equipment/result.ts';
 import type { LinesetResult } from './lineset/result.ts';
 import type { LoadsResult } from './loads/result.ts';
 import type { OffgridResult } from './offgrid/result.ts';
+import type { PaperworkResult } from './paperwork/result.ts';
 import type { ScheduleResult } from './schedule/result.ts';
 
 /** Each trade's result, by its id. Adding a trade adds a line here and one in the list of trades. */
@@ -20,5 +21,6 @@ export type TradeResults = {
   readonly circuit: CircuitResult;
   readonly offgrid: OffgridResult;
   readonly access: AccessResult;
+  readonly paperwork: PaperworkResult;
   readonly schedule: ScheduleResult;
 };

@@ -7,6 +7,7 @@ import { equipmentTeller } from './equipment/teller.ts';
 import { linesetTeller } from './lineset/teller.ts';
 import { loadsTeller } from './loads/teller.ts';
 import { offgridTeller } from './offgrid/teller.ts';
+import { paperworkTeller } from './paperwork/teller.ts';
 import type { Teller } from './plan/trade.ts';
 import type { TradeResults } from './results.ts';
 import { scheduleTeller } from './schedule/teller.ts';
@@ -25,6 +26,7 @@ export const tellers = {
   circuit: circuitTeller,
   offgrid: offgridTeller,
   access: accessTeller,
+  paperwork: paperworkTeller,
   schedule: scheduleTeller,
 } satisfies { readonly [Id in keyof TradeResults]: Teller<Id> } as unknown as Readonly<
   Record<keyof TradeResults, AnyTeller>

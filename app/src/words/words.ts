@@ -23,6 +23,7 @@ export const tradeParts: Readonly<Record<TradeId, readonly (readonly string[])[]
     ['routes', 'passages'],
     ['routes', 'access'],
   ],
+  paperwork: [['paperwork'], ['work', 'hands'], ['work', 'scopePrices'], ['work', 'life']],
   materials: [['items'], ['work', 'prices'], ['work', 'stock']],
   schedule: [
     ['work', 'crew'],
