@@ -12,6 +12,7 @@ export { pictureOf } from './ductPlan/onSheet.ts';
 export { elevationSvg } from './elevation/elevationSvg.ts';
 export { csvCell, materialsCsv } from './materialsCsv.ts';
 export { oneLineSvg } from './oneLine/oneLineSvg.ts';
+export { licenceWords, papersCsv } from './papersCsv.ts';
 export { passageSvg } from './passage/passageSvg.ts';
 export type { DrainPicture } from './trap/drainPicture.ts';
 export { drainOf, drainSvg } from './trap/drainSvg.ts';

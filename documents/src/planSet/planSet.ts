@@ -7,6 +7,7 @@ import { cautionPage } from './pages/cautions.ts';
 import { cover } from './pages/cover.ts';
 import { holdPointPages } from './pages/holdPoints.ts';
 import { loadsPage } from './pages/loads.ts';
+import { papersPage } from './pages/papers.ts';
 import { pressurePage } from './pages/pressure.ts';
 import { readingPages } from './pages/readings.ts';
 import { shoppingPages } from './pages/shopping.ts';
@@ -62,6 +63,7 @@ export function planSet(input: SetInput, letters: Letters = 'plain'): PlanSet {
       ...loadsPage(input),
       ...pressurePage(input),
       ...drawingPages(sheets),
+      ...papersPage(input),
       ...shoppingPages(input),
       ...workPages(input),
       ...readingPages(input),

@@ -1,4 +1,4 @@
-import type { LifeCosts, UnitLife } from '../coupling/lifeCost/lifeCosts.ts';
+import { inHundreds, type LifeCosts, type UnitLife } from '../coupling/lifeCost/lifeCosts.ts';
 import { required, unresolved } from '../plan/outcome.ts';
 import { type Found, telling } from '../plan/telling.ts';
 import type { PlanView } from '../plan/trade.ts';
@@ -84,9 +84,17 @@ function factsOf({ units, years, interest, left }: LifeCosts): Record<string, nu
       .map((u) => u.name)
       .join(', '),
     ...(own
-      ? { own: own.name, low: own.total.low, high: own.total.high, likely: own.total.likely, price: own.parts.purchase }
+      ? {
+          own: own.name,
+          low: inHundreds(own.total.low),
+          high: inHundreds(own.total.high),
+          likely: inHundreds(own.total.likely),
+          price: own.parts.purchase,
+          beyond: inHundreds(own.beyond.likely),
+          beyondLow: inHundreds(own.beyond.low),
+          beyondHigh: inHundreds(own.beyond.high),
+        }
       : {}),
     ...(best ? { best: best.name, isBest: best === own ? 1 : 0, unfit: best.unfit ?? '' } : {}),
-    ...(own ? { beyond: own.beyond.likely, beyondLow: own.beyond.low, beyondHigh: own.beyond.high } : {}),
   };
 }

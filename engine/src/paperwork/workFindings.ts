@@ -23,6 +23,7 @@ export const workFindings = ({ works, papers }: PaperworkResult): Found[] =>
           hands: row.hands ?? '',
           wanted: named(row.wanted),
           free: named(row.free),
+          silent: named(row.silent),
         },
       },
       (rec) => {

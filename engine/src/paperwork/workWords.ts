@@ -22,7 +22,9 @@ const cautions: Readonly<Record<LicensedWork, string>> = {
 /** Who does a kind of work, and what the papers of the law say of that. */
 export function sayWork(j: Judged, _print: Printer): Words {
   const work = String(j.facts?.work ?? 'electrical') as LicensedWork;
-  const [hands, wanted, free] = [j.facts?.hands, j.facts?.wanted, j.facts?.free].map((x) => String(x ?? ''));
+  const [hands, wanted, free, silent] = ['hands', 'wanted', 'free', 'silent']
+    .map((key) => j.facts?.[key])
+    .map((x) => String(x ?? ''));
   const title = workTitle[work];
   const words = { why: dangers[work], caution: cautions[work] };
   if (hands === '')
@@ -52,6 +54,6 @@ export function sayWork(j: Judged, _print: Printer): Words {
   return {
     ...words,
     what: `${title}: you plan to do it yourselves, and whether you may is not known.`,
-    mend: 'Ask the local office before you decide, and enter its answer with the permit under Licensed work.',
+    mend: `Ask before you decide: ${silent || 'the local office'}. Enter the answer with that paper, under Licensed work.`,
   };
 }

@@ -21,6 +21,7 @@ import './Trade.css';
 /** Fetched when it is looked at: charts and tables that few projects need do not hold back the first drawing. */
 const AccessResultSheets = lazy(() => import('./AccessResultSheets.tsx'));
 const OffgridResultSheets = lazy(() => import('./OffgridResultSheets.tsx'));
+const PaperworkSheets = lazy(() => import('./paperwork/PaperworkSheets.tsx'));
 const ScheduleResultSheets = lazy(() => import('./ScheduleResultSheets.tsx'));
 
 /** One trade: what it says, what stands against it, and what it is worked out from. */
@@ -64,6 +65,12 @@ function Result({ trade }: { trade: TradeId }) {
     return (
       <Suspense fallback={<Sheet title="Own power">Opening…</Sheet>}>
         <OffgridResultSheets result={trades.offgrid} plan={plan} />
+      </Suspense>
+    );
+  if (trade === 'paperwork' && trades?.paperwork && plan)
+    return (
+      <Suspense fallback={<Sheet title="Papers">Opening…</Sheet>}>
+        <PaperworkSheets result={trades.paperwork} plan={plan} />
       </Suspense>
     );
   if (trade === 'schedule' && trades?.schedule && plan)

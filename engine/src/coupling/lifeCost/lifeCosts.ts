@@ -50,3 +50,6 @@ export type LifeCosts = {
   /** What is not counted because nobody entered it. */
   readonly uncounted: readonly ('generator-wear' | 'other-heat')[];
 };
+
+/** Money over a life as it is told: in hundreds, since nothing of it is known closer. */
+export const inHundreds = (money: number): number => 100 * Math.round(money / 100) + 0;

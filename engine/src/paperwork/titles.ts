@@ -1,0 +1,18 @@
+import type { PaperKind, PaperStatus } from './result.ts';
+
+/** Papers as every screen and page calls them. */
+export const paperKindTitle: Readonly<Record<PaperKind, string>> = {
+  permit: 'Permit',
+  inspection: 'Inspection',
+  warranty: 'Warranty',
+  insurance: 'Insurance',
+  quote: 'Quote',
+  incentive: 'Incentive',
+};
+
+export const paperStatusTitle: Readonly<Record<PaperStatus, string>> = {
+  open: 'to ask',
+  asked: 'asked for',
+  granted: 'in hand',
+  refused: 'refused',
+};
