@@ -109,7 +109,7 @@ export type { LoadPart } from './loads/result.ts';
 export { sizeStep } from './loads/unitSizes.ts';
 export type { Paper, PaperworkResult, QuoteRow, WorkRow } from './paperwork/result.ts';
 export { questionWords, scopeTitle, workTitle } from './paperwork/scopeWords.ts';
-export { paperKindTitle, paperStatusTitle } from './paperwork/titles.ts';
+export { paperKindTitle, paperStatusTitle, paperTitle } from './paperwork/titles.ts';
 export { daysInMonth, monthOfDay, monthStart } from './physics/calendar.ts';
 export { highsSolver } from './physics/dispatch/highsSolver.ts';
 export type { Consequence, Finding, HoldPoint, Limit, Status } from './plan/finding.ts';

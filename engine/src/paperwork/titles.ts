@@ -1,4 +1,4 @@
-import type { PaperKind, PaperStatus } from './result.ts';
+import type { Paper, PaperKind, PaperStatus } from './result.ts';
 
 /** Papers as every screen and page calls them. */
 export const paperKindTitle: Readonly<Record<PaperKind, string>> = {
@@ -16,3 +16,7 @@ export const paperStatusTitle: Readonly<Record<PaperStatus, string>> = {
   granted: 'in hand',
   refused: 'refused',
 };
+
+/** A paper's name, with its kind where the name does not say it. */
+export const paperTitle = ({ name, kind }: Paper): string =>
+  name.toLowerCase().includes(kind) ? name : `${name} (${paperKindTitle[kind].toLowerCase()})`;

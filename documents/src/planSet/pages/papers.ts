@@ -1,8 +1,8 @@
 import {
   inHundreds,
   type Plan,
-  paperKindTitle,
   paperStatusTitle,
+  paperTitle,
   questionWords,
   scopeTitle,
   workTitle,
@@ -49,7 +49,7 @@ function paperTable({ papers, registers }: Papers): Block[] {
       ],
       papers.map((p) => [
         p.status === 'granted' ? '☑' : '☐',
-        `${p.name} (${paperKindTitle[p.kind].toLowerCase()}${note(p.id)})`,
+        `${paperTitle(p)}${note(p.id)}`,
         p.asker ?? '',
         p.due ?? (p.dueWrong ? 'no such day' : ''),
         paperStatusTitle[p.status],

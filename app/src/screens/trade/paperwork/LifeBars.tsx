@@ -50,6 +50,6 @@ function Bar({ unit, wide }: { unit: UnitLife; wide: (money: number) => number }
     );
     const from = at;
     at += money;
-    return <rect key={g.id} className={`life-${g.id}`} x={wide(from)} y="2.5" width={wide(money)} height="5.5" />;
+    return <rect key={g.id} className={`life-${g.id}`} x={wide(from)} y="2.5" width={wide(money)} height="5" />;
   });
 }

@@ -77,12 +77,12 @@ function Verdict({ units }: { units: readonly UnitLife[] }) {
       </p>
       {units.some((u) => u.unfit) && (
         <p>
-          {units.every((u) => u.unfit) ? 'None fits as it stands: ' : 'Not compared: '}
+          {units.every((u) => u.unfit) ? 'None fits as it stands: ' : 'No match for it, whatever it costs: '}
           {units
             .filter((u) => u.unfit)
             .map(
               (u) =>
-                `${u.name} ${u.unfit === 'cold' ? 'does not hold the house alone' : 'may not be started by the inverter'}`,
+                `${u.name} ${u.unfit === 'cold' ? 'does not hold the house alone on the cold night' : 'may not be started by the inverter'}`,
             )
             .join('; ')}
           .

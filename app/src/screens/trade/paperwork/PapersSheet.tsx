@@ -1,5 +1,5 @@
 import { licenceWords, papersCsv } from '@kneewall/documents';
-import { type PaperworkResult, type Plan, paperKindTitle, paperStatusTitle } from '@kneewall/engine';
+import { type PaperworkResult, type Plan, paperStatusTitle, paperTitle } from '@kneewall/engine';
 import { handOver } from '../../../files/saveFile.ts';
 import { Button } from '../../../look/Button.tsx';
 import { Scroll } from '../../../look/Scroll.tsx';
@@ -35,11 +35,9 @@ export function PapersSheet({ result: { papers, registers }, plan }: { result: P
           <tbody>
             {papers.map((p) => (
               <tr key={p.id}>
-                <th scope="row">
-                  {p.name} ({paperKindTitle[p.kind].toLowerCase()})
-                </th>
-                <td>{p.asker ?? 'not entered'}</td>
-                <td>{p.due ?? (p.dueWrong ? 'no such day' : 'no day')}</td>
+                <th scope="row">{paperTitle(p)}</th>
+                <td>{p.asker ?? (p.kind === 'quote' ? '–' : 'not entered')}</td>
+                <td className="quantity">{p.due ?? (p.dueWrong ? 'no such day' : 'no day')}</td>
                 <td>
                   {paperStatusTitle[p.status]}
                   {p.status === 'granted' && !p.evidence && ', no proof noted'}
