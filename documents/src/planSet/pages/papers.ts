@@ -8,7 +8,7 @@ import {
   workTitle,
 } from '@kneewall/engine';
 import { formatRange } from '@kneewall/project/quantity';
-import { licenceWords } from '../../papersCsv.ts';
+import { licenceWords } from '../../lists/paperLists.ts';
 import { type Block, body, lead, list, page, small, table } from '../block.ts';
 import { orUnknown } from '../orUnknown.ts';
 import type { SetInput } from '../planSet.ts';

@@ -1,4 +1,4 @@
-import { licenceWords, papersCsv } from '@kneewall/documents';
+import { licenceWords, listCsv, paperList } from '@kneewall/documents';
 import { type PaperworkResult, type Plan, paperStatusTitle, paperTitle } from '@kneewall/engine';
 import { handOver } from '../../../files/saveFile.ts';
 import { Button } from '../../../look/Button.tsx';
@@ -51,7 +51,9 @@ export function PapersSheet({ result: { papers, registers }, plan }: { result: P
         </table>
       </Scroll>
       <p>
-        <Button onClick={() => handOver('papers.csv', papersCsv(plan), 'text/csv')}>Save as a table (CSV)</Button>
+        <Button onClick={() => handOver('papers.csv', listCsv(paperList(plan)), 'text/csv')}>
+          Save as a table (CSV)
+        </Button>
       </p>
     </Sheet>
   );

@@ -33,7 +33,11 @@ export function QuotesSheet({ quotes }: { quotes: readonly QuoteRow[] }) {
                     {(total) => <QuantityRange range={total} kind="money" />}
                   </OutcomeOr>
                 </td>
-                <td>{q.warrantyYears === undefined ? 'not said' : `${q.warrantyYears} ${q.warrantyYears === 1 ? 'year' : 'years'}`}</td>
+                <td>
+                  {q.warrantyYears === undefined
+                    ? 'not said'
+                    : `${q.warrantyYears} ${q.warrantyYears === 1 ? 'year' : 'years'}`}
+                </td>
               </tr>
             ))}
           </tbody>

@@ -1,7 +1,8 @@
 import { evaluate } from '@kneewall/engine';
 import type { Project } from '@kneewall/project';
 import { expect, it } from 'vitest';
-import { papersCsv } from './papersCsv.ts';
+import { listCsv } from './list.ts';
+import { paperList } from './paperLists.ts';
 
 const project: Project = {
   schema: 1,
@@ -19,7 +20,11 @@ const project: Project = {
 };
 
 it('lists papers by the day they are due, guards formulas, and says a day that is none', () => {
-  expect(papersCsv(evaluate(project, {}).plan).split('\r\n').slice(1)).toEqual([
+  expect(
+    listCsv(paperList(evaluate(project, {}).plan))
+      .split('\r\n')
+      .slice(1),
+  ).toEqual([
     'soon,Permit,,2027-04-24,in hand,"gas, oil and flues",yes,',
     "'=SUM(A1),Incentive,,2027-09-30,to ask,not known,no,800",
     '"Policy, house",Insurance,,no such day,to ask,not known,no,',
