@@ -1,7 +1,15 @@
 import { type Project, type ResolvedProject, resolveProject } from '@kneewall/project';
 import { agree } from './coupling/agree.ts';
 import { type Agreement, noAgreement } from './coupling/agreement.ts';
-import { noSeason, noSeasonJobs, seasonFrom, seasonJobs } from './coupling/season/season.ts';
+import { lifeCost } from './coupling/lifeCost/lifeCost.ts';
+import {
+  noSeason,
+  noSeasonJobs,
+  type Season,
+  type SeasonFound,
+  seasonFrom,
+  seasonJobs,
+} from './coupling/season/season.ts';
 import { type AnyFinder, finders } from './finders.ts';
 import type { Job } from './jobs/job.ts';
 import { houseCase } from './loads/dynamic/houseCase.ts';
@@ -45,7 +53,8 @@ export function findAll(project: Project, results: Results, memo: Memo): Found {
   ) as Partial<TradeResults>;
   const resolved = remembered(memo, 'resolved', [project], () => resolveProject(project));
   const agreement = agreed(project, resolved, good, memo);
-  const { season, wanted } = throughYear(project, resolved, good, results, memo);
+  const { season: run, wanted } = throughYear(project, resolved, good, results, memo);
+  const season = withLife(project, resolved, good, run, memo);
   const view: PlanView = { project: resolved, trades: good, agreement, season };
   const base = Object.values(good) as ResultBase[];
   return {
@@ -163,6 +172,23 @@ function throughYear(
   });
   const seen = Object.values(jobs).map((job) => (job.ok ? results[job.value.key] : undefined));
   return remembered(memo, 'season', [jobs, ...seen], () => seasonFrom(jobs, results));
+}
+
+/** The season with what each candidate costs over its life. A fault there leaves all else standing. */
+function withLife(
+  project: Project,
+  resolved: ResolvedProject,
+  good: Partial<TradeResults>,
+  season: SeasonFound,
+  memo: Memo,
+): Season {
+  const { equipment, offgrid, circuit, loads } = good;
+  const { candidates, power, items, work, paperwork } = project;
+  const read = [season, equipment, offgrid, circuit, loads, candidates, power, items, work, paperwork];
+  return remembered(memo, 'life cost', read, () => {
+    const found = attempted(() => lifeCost({ project: resolved, trades: good, season }));
+    return { ...season, lifeCost: 'value' in found ? found.value : noSeason.lifeCost };
+  });
 }
 
 /** What a trade holds against its limits, judged again only when something moved that it looks at. */

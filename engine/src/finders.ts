@@ -9,6 +9,7 @@ import { linesetFinder } from './lineset/finder.ts';
 import { loadsFinder } from './loads/finder.ts';
 import { materialsFinder } from './materials/finder.ts';
 import { offgridFinder } from './offgrid/finder.ts';
+import { paperworkFinder } from './paperwork/finder.ts';
 import type { Finder } from './plan/trade.ts';
 import type { TradeResults } from './results.ts';
 import { scheduleFinder } from './schedule/finder.ts';
@@ -28,6 +29,7 @@ export const finders: readonly AnyFinder[] = [
   offgridFinder,
   accessFinder,
   materialsFinder,
+  paperworkFinder,
   scheduleFinder,
 ] as unknown as readonly AnyFinder[];
 

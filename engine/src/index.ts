@@ -43,6 +43,8 @@ export type { Improvement } from './coupling/houseYear/improvements.ts';
 export type { Measure } from './coupling/houseYear/measures.ts';
 export type { YearTable } from './coupling/houseYear/table.ts';
 export { houseLayout } from './coupling/houseYear/table.ts';
+export type { LifeCosts, LifePart, UnitLife } from './coupling/lifeCost/lifeCosts.ts';
+export { inHundreds } from './coupling/lifeCost/lifeCosts.ts';
 export type { DarkWeek } from './coupling/power/darkWeek.ts';
 export type { GridYear } from './coupling/power/grid/gridYear.ts';
 export type { ChangeKind } from './coupling/power/helps/change.ts';
@@ -115,6 +117,9 @@ export {
   unusedWords,
 } from './materials/listWords.ts';
 export type { ListLine, MaterialsResult, Shop, ShoppingList } from './materials/result.ts';
+export type { Paper, PaperworkResult, QuoteRow, WorkRow } from './paperwork/result.ts';
+export { questionWords, quoteScopeTitle, workTitle } from './paperwork/scopeWords.ts';
+export { paperKindTitle, paperStatusTitle, paperTitle } from './paperwork/titles.ts';
 export { daysInMonth, monthOfDay, monthStart } from './physics/calendar.ts';
 export { highsSolver } from './physics/dispatch/highsSolver.ts';
 export type { Consequence, Finding, HoldPoint, Limit, Status } from './plan/finding.ts';

@@ -8,6 +8,7 @@ import type { LinesetResult } from './lineset/result.ts';
 import type { LoadsResult } from './loads/result.ts';
 import type { MaterialsResult } from './materials/result.ts';
 import type { OffgridResult } from './offgrid/result.ts';
+import type { PaperworkResult } from './paperwork/result.ts';
 import type { ScheduleResult } from './schedule/result.ts';
 
 /** Each trade's result, by its id. Adding a trade adds a line here and one in the list of trades. */
@@ -22,5 +23,6 @@ export type TradeResults = {
   readonly offgrid: OffgridResult;
   readonly access: AccessResult;
   readonly materials: MaterialsResult;
+  readonly paperwork: PaperworkResult;
   readonly schedule: ScheduleResult;
 };

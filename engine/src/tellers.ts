@@ -8,6 +8,7 @@ import { linesetTeller } from './lineset/teller.ts';
 import { loadsTeller } from './loads/teller.ts';
 import { materialsTeller } from './materials/teller.ts';
 import { offgridTeller } from './offgrid/teller.ts';
+import { paperworkTeller } from './paperwork/teller.ts';
 import type { Teller } from './plan/trade.ts';
 import type { TradeResults } from './results.ts';
 import { scheduleTeller } from './schedule/teller.ts';
@@ -27,6 +28,7 @@ export const tellers = {
   offgrid: offgridTeller,
   access: accessTeller,
   materials: materialsTeller,
+  paperwork: paperworkTeller,
   schedule: scheduleTeller,
 } satisfies { readonly [Id in keyof TradeResults]: Teller<Id> } as unknown as Readonly<
   Record<keyof TradeResults, AnyTeller>

@@ -9,6 +9,7 @@ export const tradeIds = [
   'circuit',
   'offgrid',
   'access',
+  'paperwork',
   'materials',
   'schedule',
   'commissioning',

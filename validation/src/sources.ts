@@ -21,6 +21,7 @@ import { source as networks } from '../networks/measure.ts';
 import { source as ownPower } from '../own-power/measure.ts';
 import { source as packing } from '../packing/measure.ts';
 import { source as panels } from '../panels/measure.ts';
+import { source as presentValue } from '../present-value/measure.ts';
 import { source as psychrometrics } from '../psychrometrics/measure.ts';
 import { source as rcpsp } from '../rcpsp/measure.ts';
 import { source as registers } from '../registers/measure.ts';
@@ -74,6 +75,7 @@ export const sources: readonly ValidationSource[] = [
   syntheticYears,
   winters,
   panels,
+  presentValue,
   ownPower,
   packing,
   unfolding,

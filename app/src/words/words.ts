@@ -23,6 +23,7 @@ export const tradeParts: Readonly<Record<TradeId, readonly (readonly string[])[]
     ['routes', 'passages'],
     ['routes', 'access'],
   ],
+  paperwork: [['paperwork'], ['work', 'hands'], ['work', 'scopePrices'], ['work', 'life']],
   materials: [['work', 'deliveries'], ['work', 'prices'], ['work', 'stock'], ['items']],
   schedule: [
     ['work', 'crew'],

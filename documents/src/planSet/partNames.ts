@@ -3,6 +3,7 @@ export const partNames = {
   checks: 'What stands against each step',
   numbers: 'Loads and pressures',
   drawings: 'Drawings',
+  papers: 'Papers and licensed work',
   buy: 'What to buy',
   work: 'What to do, and when',
   readings: 'Sheets for the readings',

@@ -5,6 +5,7 @@ import { cutListPages } from './pages/cutList.ts';
 import { eveningPages } from './pages/evenings.ts';
 import { holdPointPages } from './pages/holdPoints.ts';
 import { loadsPage } from './pages/loads.ts';
+import { papersPage } from './pages/papers.ts';
 import { pressurePage } from './pages/pressure.ts';
 import { readingPages } from './pages/readings.ts';
 import { shoppingPages } from './pages/shopping.ts';
@@ -21,6 +22,7 @@ const parts: Readonly<Record<PartId, Pages>> = {
   checks: holdPointPages,
   numbers: (input) => [...loadsPage(input), ...pressurePage(input)],
   drawings: (input, sheets) => [...drawingPages(sheets), ...cutListPages(input)],
+  papers: papersPage,
   buy: shoppingPages,
   work: (input) => [...workPages(input), ...eveningPages(input)],
   readings: readingPages,

@@ -10,6 +10,7 @@ export * from './glazing/index.ts';
 export * from './infiltration/index.ts';
 export * from './jet/index.ts';
 export * from './moisture/index.ts';
+export { uniformPresentValue } from './money/presentValue.ts';
 export * from './network/index.ts';
 export * from './power/index.ts';
 export * from './sampling/index.ts';

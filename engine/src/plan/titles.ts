@@ -30,6 +30,7 @@ export const tradeTitle: Readonly<Record<TradeId, string>> = {
   circuit: 'Circuit',
   offgrid: 'Own power',
   access: 'Access',
+  paperwork: 'Paperwork',
   materials: 'Materials',
   schedule: 'Schedule',
   commissioning: 'Commissioning',

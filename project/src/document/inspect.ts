@@ -4,6 +4,7 @@ import type { Project } from '../schema/project.ts';
 import { ductLineProblems } from './ductLines.ts';
 import type { SchemaNode } from './nodes.ts';
 import { rootNode } from './nodes.ts';
+import { isDay, paperProblems } from './paperProblems.ts';
 import { powerProblems } from './powerProblems.ts';
 import type { Path, Problem } from './problem.ts';
 import { asked, echo } from './problem.ts';
@@ -22,6 +23,7 @@ export function inspect(project: Project): Problem[] {
     ...ductLineProblems(project),
     ...outlineProblems(project),
     ...powerProblems(project),
+    ...paperProblems(project),
   ];
 }
 
@@ -46,6 +48,12 @@ function lookAtField(node: SchemaNode, value: unknown, path: Path, report: Repor
   else if (node.meta.node === 'map')
     for (const [id, entry] of Object.entries(value as Tree)) look(node, entry as Tree, [...path, id], report, whole);
   else if (node.meta.node === 'quantity') plausible(node.meta, value as Entered, path, report);
+  else if (node.meta.node === 'date' && !isDay(String(value)))
+    report(
+      asked('implausible', path, 'The calendar has no such day: enter year, month and day again.', {
+        found: echo(value),
+      }),
+    );
   else if (node.meta.node === 'reference') resolves(node.meta, String(value), path, report, whole);
 }
 

@@ -210,6 +210,10 @@ export const candidates = map(
       possible: { min: 0 },
       usually: 'estimated',
     }),
+    tier: text({
+      label: 'Efficiency tier by its papers',
+      help: 'As the list or label writes it; incentives ask for it.',
+    }),
     rows,
     blower,
     electrics,

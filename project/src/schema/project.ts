@@ -1,8 +1,9 @@
 import * as z from 'zod/mini';
 import { candidates } from './candidates.ts';
 import { house } from './house.ts';
+import { paperwork } from './paperwork.ts';
 import { power } from './power.ts';
-import { about, items, paperwork, photos, readings, work } from './record.ts';
+import { about, items, photos, readings, work } from './record.ts';
 import { routes } from './routes.ts';
 import { site } from './site.ts';
 

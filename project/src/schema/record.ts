@@ -1,5 +1,6 @@
 import { ductKind, ductSize } from './ductSize.ts';
 import { choice, date, flag, group, map, quantity, text } from './field.ts';
+import { hands, life, scopePrices } from './lifeMoney.ts';
 
 /** Where a thing stands on the shopping list; the list writes it when something is ticked there. */
 const lineOfList = text({ label: 'Line of the shopping list', help: 'Written by the list when you tick it there.' });
@@ -153,7 +154,10 @@ const deliveries = map(
 );
 
 /** Who does it, when, and with what. */
-export const work = group({ crew, windows, dates, stock, prices, deliveries }, { label: 'Work' });
+export const work = group(
+  { crew, windows, dates, hands, stock, prices, deliveries, scopePrices, life },
+  { label: 'Work' },
+);
 
 /** Numbers the builder took, each held against what the plan expects. Appended, never overwritten. */
 export const readings = map(
@@ -172,29 +176,6 @@ export const readings = map(
     note: text({ label: 'Note', longest: 2000 }),
   },
   { label: 'Readings', one: 'Reading' },
-);
-
-/** Permits, warranty and insurance terms, quotes, incentives. */
-export const paperwork = map(
-  {
-    name: text({ label: 'Name' }),
-    kind: choice(
-      { permit: 'Permit', warranty: 'Warranty', insurance: 'Insurance', quote: 'Quote', incentive: 'Incentive' },
-      { label: 'Kind', default: 'permit' },
-    ),
-    asksFor: text({ label: 'Who asks' }),
-    due: date({ label: 'By' }),
-    licensed: flag({ label: 'Needs a licensed installer' }),
-    evidence: text({ label: 'Evidence', longest: 2000 }),
-    amount: quantity('money', {
-      label: 'Amount',
-      neededBy: [],
-      plausible: { min: 0, max: 100_000 },
-      possible: { min: 0 },
-      usually: 'nameplate',
-    }),
-  },
-  { label: 'Paperwork', one: 'Paper' },
 );
 
 /** Photos are blobs named by hash, outside the document; here stands what they show. */

@@ -22,6 +22,7 @@ import './Trade.css';
 const AccessResultSheets = lazy(() => import('./AccessResultSheets.tsx'));
 const MaterialsResultSheets = lazy(() => import('./MaterialsResultSheets.tsx'));
 const OffgridResultSheets = lazy(() => import('./OffgridResultSheets.tsx'));
+const PaperworkSheets = lazy(() => import('./paperwork/PaperworkSheets.tsx'));
 const ScheduleResultSheets = lazy(() => import('./ScheduleResultSheets.tsx'));
 
 /** One trade: what it says, what stands against it, and what it is worked out from. */
@@ -71,6 +72,12 @@ function Result({ trade }: { trade: TradeId }) {
     return (
       <Suspense fallback={<Sheet title="What it costs">Opening…</Sheet>}>
         <MaterialsResultSheets result={trades.materials} plan={plan} />
+      </Suspense>
+    );
+  if (trade === 'paperwork' && trades?.paperwork && plan)
+    return (
+      <Suspense fallback={<Sheet title="Papers">Opening…</Sheet>}>
+        <PaperworkSheets result={trades.paperwork} plan={plan} />
       </Suspense>
     );
   if (trade === 'schedule' && trades?.schedule && plan)

@@ -11,6 +11,7 @@ import type { Foresight } from '../foresight/foresightAnswers.ts';
 import { foresightJob } from '../foresight/foresightJob.ts';
 import type { Improvements } from '../houseYear/improvements.ts';
 import { improvementsJob } from '../houseYear/improvementsJob.ts';
+import type { LifeCosts } from '../lifeCost/lifeCosts.ts';
 import type { GridYear } from '../power/grid/gridYear.ts';
 import { gridYearJob } from '../power/grid/gridYearJob.ts';
 import type { PowerHelps } from '../power/helps/helpsAnswers.ts';
@@ -47,9 +48,13 @@ export type Season = {
   readonly powerHelps: Outcome<PowerHelps>;
   /** On the grid: what the year costs, and an outage. */
   readonly gridYear: Outcome<GridYear>;
+  /** What each candidate costs over its life, from the years above. */
+  readonly lifeCost: Outcome<LifeCosts>;
 };
 
-export type SeasonJobs = { readonly [K in keyof Season]: Outcome<Job> };
+/** What jobs find of it. */
+export type SeasonFound = Omit<Season, 'lifeCost'>;
+export type SeasonJobs = { readonly [K in keyof SeasonFound]: Outcome<Job> };
 
 const unknown: Outcome<never> = { ok: false, because: 'fault', paths: [] };
 export const noSeasonJobs: SeasonJobs = {
@@ -65,7 +70,10 @@ export const noSeasonJobs: SeasonJobs = {
 };
 
 /** What nobody may look at, or nobody could work out. */
-export const noSeason: Season = noSeasonJobs as { readonly [K in keyof Season]: typeof unknown };
+export const noSeason: Season = {
+  ...(noSeasonJobs as { readonly [K in keyof SeasonFound]: typeof unknown }),
+  lifeCost: unknown,
+};
 
 /** What of the air trade these jobs are made of. */
 export type DuctsFound = Pick<AirResult, 'model' | 'flows' | 'sizing'>;
@@ -146,7 +154,10 @@ function bestModel({ sizing }: DuctsFound): AirModel | undefined {
 const known = <T>(result: T | undefined): T => result ?? required<T>({ ok: false, because: 'fault', paths: [] });
 
 /** What the finished ones found, and those still wanted. */
-export function seasonFrom(jobs: SeasonJobs, results: Results): { readonly season: Season; readonly wanted: Job[] } {
+export function seasonFrom(
+  jobs: SeasonJobs,
+  results: Results,
+): { readonly season: SeasonFound; readonly wanted: Job[] } {
   const told = <T>(job: Outcome<Job>): Outcome<T> => {
     if (!job.ok) return job;
     const { key } = job.value;
