@@ -2,7 +2,8 @@ import * as z from 'zod/mini';
 import { candidates } from './candidates.ts';
 import { house } from './house.ts';
 import { power } from './power.ts';
-import { about, items, paperwork, photos, readings, work } from './record.ts';
+import { readings, visits } from './readings.ts';
+import { about, items, paperwork, photos, work } from './record.ts';
 import { routes } from './routes.ts';
 import { site } from './site.ts';
 
@@ -19,6 +20,7 @@ const shape = {
   power,
   items,
   work,
+  visits,
   readings,
   paperwork,
   photos,
