@@ -10,7 +10,7 @@ export { layOutDucts } from './ductPlan/layOut.ts';
 export type { DuctPicture } from './ductPlan/onSheet.ts';
 export { pictureOf } from './ductPlan/onSheet.ts';
 export { elevationSvg } from './elevation/elevationSvg.ts';
-export { csvCell, materialsCsv } from './materialsCsv.ts';
+export { csvCell, materialsCsv, materialsJson } from './materialsCsv.ts';
 export { oneLineSvg } from './oneLine/oneLineSvg.ts';
 export { passageSvg } from './passage/passageSvg.ts';
 export type { DrainPicture } from './trap/drainPicture.ts';

@@ -1,7 +1,7 @@
 import type { QuantityKind, Range, TradeId } from '@kneewall/project';
 import type { HoldPoint } from './finding.ts';
 
-/** One thing to buy, before rounding to what shops sell. `amount` is in the unit of `kind`. */
+/** One thing that is needed, before waste and before rounding to what shops sell. `amount` is in the unit of `kind`. */
 export type MaterialLine = {
   readonly id: string;
   readonly trade: TradeId;
@@ -10,10 +10,10 @@ export type MaterialLine = {
   readonly amount: number;
   /** Length or count in which it is sold, in the unit of `kind`, where that is known. */
   readonly soldBy?: number;
-  /** Money for the amount at the prices entered, before rounding to what shops sell; absent where one is not entered. */
-  readonly cost?: Range;
   /** The document entry it is for. */
   readonly for?: string;
+  /** What it is in the shop, where several lines are the same thing there: they are added up under that id and name. */
+  readonly like?: { readonly id: string; readonly what: string };
 };
 
 export type Place = 'attic' | 'roof' | 'outside' | 'inside';
@@ -31,6 +31,8 @@ export type Task = {
   readonly place?: Place;
   /** Parts of like length, each ending at a safe stop; `any`: it may be left at any time. Left out: done in one go. */
   readonly parts?: number | 'any';
+  /** What the hands need for it, each in plain words. */
+  readonly tools?: readonly string[];
   readonly after: readonly string[];
   readonly safeStops: readonly string[];
   readonly cautions: readonly string[];
