@@ -210,6 +210,31 @@ describe('kneewall import weather', () => {
   });
 });
 
+describe('kneewall import prices', () => {
+  it('takes what it can in one go, lists the rest by row, and a second time changes what is there', () => {
+    const into = file('priced.json', JSON.stringify({ schema: 1 }));
+    const csv = 'Artikel;Preis;Einheit\nDuct board 1 in;54,50;sheet\nMastic;0;tub\nFoil tape;11,90;180 ft roll\n';
+    const columns = ['--columns', 'name=Artikel,price=Preis,unit=Einheit'];
+    const first = run('import', 'prices', file('prices.csv', csv), '--into', into, ...columns);
+    expect(first.err).toBe('');
+    expect(first.out).toMatch(/2 new prices.*0 changed[\s\S]*1 row was left out[\s\S]*row\.3\.price/);
+    const { work } = JSON.parse(readFileSync(join(folder, into), 'utf8'));
+    expect(work.prices['duct-board-1-in'].price).toEqual({ value: 54.5, known: 'nameplate', as: '54,50' });
+    const again = run(
+      'import',
+      'prices',
+      file('prices.csv', csv.replace('54,50', '60,00')),
+      '--into',
+      into,
+      ...columns,
+    );
+    expect(again.out).toContain('0 new prices');
+    const none = run('import', 'prices', file('none.csv', 'a,b\n1,2\n'), '--into', into);
+    expect(none.code).toBe(2);
+    expect(none.err).toContain('No column is headed');
+  });
+});
+
 describe('kneewall import datasheet', () => {
   const sheet = [
     'mode,speed,outdoor (°F),indoor (°F),capacity (Btu/h),power (W),airflow (cfm)',

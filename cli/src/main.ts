@@ -35,6 +35,9 @@ const usage = `Kneewall plans, builds and proves a ducted heat pump in a small h
   kneewall import datasheet FILE --into PROJECT [--unit ID]
       Takes the rows of a unit's data sheet (CSV, units in the heads) into a
       project, and says what the sheet leaves open.
+  kneewall import prices FILE --into PROJECT [--columns name=HEAD,price=HEAD]
+      Takes prices out of a table (CSV, any separator) into a project; rows that
+      cannot be used are listed with their place.
   kneewall serve [--port PORT]
       Serves the app to this machine.
 `;

@@ -1,5 +1,11 @@
+import { readFileSync } from 'node:fs';
+import { evaluate } from '@kneewall/engine';
+import { openProject, type Project, splitTable } from '@kneewall/project';
 import { describe, expect, it } from 'vitest';
-import { csvCell } from './index.ts';
+import { csvCell, materialsCsv, materialsJson } from './index.ts';
+
+const opened = openProject(readFileSync(new URL('../../demos/tern-ledge.json', import.meta.url), 'utf8'));
+const tern = opened.ok ? opened.project : {};
 
 describe('cells of a shopping list', () => {
   it.each([
@@ -11,5 +17,37 @@ describe('cells of a shopping list', () => {
     ['plain', 'plain'],
   ])('%j is written as %j', (text, cell) => {
     expect(csvCell(text)).toBe(cell);
+  });
+});
+
+describe('the shopping list as a table', () => {
+  // A price of this name is taken for the board, and its name goes into the table.
+  const payload = '=HYPERLINK("http://x.invalid","Duct board")';
+  const project = {
+    ...tern,
+    work: {
+      ...(tern as Project).work,
+      prices: { p: { name: payload, line: 'air/board', unit: 'sheet', price: { value: 54, known: 'estimated' } } },
+    },
+  } as Project;
+  const { plan } = evaluate(project, {});
+
+  it('has a row for each thing, the same heads, and no cell that a spreadsheet would run', () => {
+    const rows = splitTable(materialsCsv(plan, 'us')).filter((r) => r.length > 1);
+    const list = plan.trades.materials?.list;
+    expect(list?.ok && list.value.lines.length).toBe(rows.length - 1);
+    const head = rows[0] ?? [];
+    for (const row of rows) expect(row.length).toBe(head.length);
+    expect(rows.flat().filter((c) => /^[=+\-@＝]/.test(c))).toEqual([]);
+    expect(rows.find((r) => r[head.indexOf('Line')] === 'air/board')?.[head.indexOf('Price taken')]).toBe(
+      `'${payload}`.replaceAll('"', ''),
+    );
+  });
+
+  it('is whole as JSON, and nothing where there is no list', () => {
+    const json = JSON.parse(materialsJson(plan) ?? '{}');
+    expect(json.lines.length).toBeGreaterThan(40);
+    expect(materialsJson(evaluate({ schema: 1 }, {}).plan)).toBeUndefined();
+    expect(materialsCsv(evaluate({ schema: 1 }, {}).plan, 'si').split('\r\n').length).toBe(2);
   });
 });

@@ -8,6 +8,7 @@ import { condensateFinder } from './condensate/finder.ts';
 import { equipmentFinder } from './equipment/finder.ts';
 import { linesetFinder } from './lineset/finder.ts';
 import { loadsFinder } from './loads/finder.ts';
+import { materialsFinder } from './materials/finder.ts';
 import { offgridFinder } from './offgrid/finder.ts';
 import type { Finder } from './plan/trade.ts';
 import type { TradeResults } from './results.ts';
@@ -27,6 +28,7 @@ export const finders: readonly AnyFinder[] = [
   circuitFinder,
   offgridFinder,
   accessFinder,
+  materialsFinder,
   scheduleFinder,
   commissioningFinder,
 ] as unknown as readonly AnyFinder[];

@@ -7,6 +7,7 @@ import type { CondensateResult } from './condensate/result.ts';
 import type { EquipmentResult } from './equipment/result.ts';
 import type { LinesetResult } from './lineset/result.ts';
 import type { LoadsResult } from './loads/result.ts';
+import type { MaterialsResult } from './materials/result.ts';
 import type { OffgridResult } from './offgrid/result.ts';
 import type { ScheduleResult } from './schedule/result.ts';
 
@@ -21,6 +22,7 @@ export type TradeResults = {
   readonly circuit: CircuitResult;
   readonly offgrid: OffgridResult;
   readonly access: AccessResult;
+  readonly materials: MaterialsResult;
   readonly schedule: ScheduleResult;
   readonly commissioning: CommissioningResult;
 };

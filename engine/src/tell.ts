@@ -11,7 +11,7 @@ import { type Memo, remembered } from './plan/memo.ts';
 import type { Plan } from './plan/plan.ts';
 import { printerFor } from './plan/printer.ts';
 import type { Source } from './plan/source.ts';
-import type { PlanView, ResultBase, Results } from './plan/trade.ts';
+import type { PlanView, ResultBase, Results, Said } from './plan/trade.ts';
 import type { Evaluated } from './plan.ts';
 import { type AnyTeller, tellers } from './tellers.ts';
 import { engineVersion } from './version.ts';
@@ -56,17 +56,22 @@ function planOf(project: Found['project'], view: PlanView, told: readonly Told[]
   };
 }
 
-/** What was found, with the results of those trades that need the tasks of all others: asked, learned and judged again. */
+/** What was found, with the results of those trades that sum up what all others said: asked, learned and judged again. */
 function summedUp(found: Found, told: readonly Told[], results: Results, memo: Memo): Found {
   const { project } = found;
   let { view, trades, wanted } = found;
-  const tasks = told.map((t) => t.tasks);
+  const said = told.flatMap((t) => [t.tasks, t.materials, t.findings]);
+  const all = (): Said => ({
+    tasks: told.flatMap((t) => t.tasks),
+    materials: told.flatMap((t) => t.materials),
+    findings: told.flatMap((t) => t.findings),
+  });
   found.trades.forEach(({ id, found: own }, at) => {
     const { sum } = tellers[id];
     const finder = finders.find((f) => f.id === id);
     if (!sum || !finder || 'fault' in own) return;
-    const asked = remembered(memo, `sum:${id}`, [own.value.result, ...tasks], () =>
-      attempted(() => sum(own.value.result, tasks.flat())),
+    const asked = remembered(memo, `sum:${id}`, [own.value.result, ...said], () =>
+      attempted(() => sum(own.value.result, all())),
     );
     const summed = learned(finder, asked, results, memo);
     if ('value' in summed) {

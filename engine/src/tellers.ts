@@ -7,6 +7,7 @@ import { condensateTeller } from './condensate/teller.ts';
 import { equipmentTeller } from './equipment/teller.ts';
 import { linesetTeller } from './lineset/teller.ts';
 import { loadsTeller } from './loads/teller.ts';
+import { materialsTeller } from './materials/teller.ts';
 import { offgridTeller } from './offgrid/teller.ts';
 import type { Teller } from './plan/trade.ts';
 import type { TradeResults } from './results.ts';
@@ -26,6 +27,7 @@ export const tellers = {
   circuit: circuitTeller,
   offgrid: offgridTeller,
   access: accessTeller,
+  materials: materialsTeller,
   schedule: scheduleTeller,
   commissioning: commissioningTeller,
 } satisfies { readonly [Id in keyof TradeResults]: Teller<Id> } as unknown as Readonly<

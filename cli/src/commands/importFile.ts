@@ -1,27 +1,31 @@
 import { exitCodes, Refused } from '../exit.ts';
 import { readOptions } from '../options.ts';
 import { importDataSheet } from './importDataSheet.ts';
+import { importPrices } from './importPrices.ts';
 import { importRecorded } from './importRecorded.ts';
 import { importWeather } from './importWeather.ts';
 
-const kinds = ['weather', 'recorded', 'datasheet'];
+const kinds = ['weather', 'recorded', 'datasheet', 'prices'];
 
 /** `kneewall import KIND FILE --into PROJECT`, several files of recorded years: checks the whole file first; a refused one leaves everything as it was. */
 export async function importFile(args: readonly string[]): Promise<number> {
   const { values, positionals } = readOptions(
     args,
-    { into: { type: 'string' }, format: { type: 'string' }, unit: { type: 'string' } },
+    { into: { type: 'string' }, format: { type: 'string' }, unit: { type: 'string' }, columns: { type: 'string' } },
     2,
     args[0] === 'recorded',
   );
   const [kind = '', file = '', ...others] = positionals;
   if (!kinds.includes(kind))
     throw new Refused(`There is nothing to import called "${kind.slice(0, 40)}". There is: ${kinds.join(', ')}.`);
-  const { into, format, unit } = values;
+  const { into, format, unit, columns } = values;
   if (into === undefined) throw new Refused('Say which project takes it: --into PROJECT.');
   if (kind !== 'datasheet' && unit !== undefined) throw new Refused('--unit is for a data sheet.');
-  if (kind === 'datasheet' && format !== undefined) throw new Refused('--format is for weather.');
-  if (kind === 'recorded') await importRecorded([file, ...others], into, format);
+  if ((kind === 'datasheet' || kind === 'prices') && format !== undefined)
+    throw new Refused('--format is for weather.');
+  if (kind !== 'prices' && columns !== undefined) throw new Refused('--columns is for prices.');
+  if (kind === 'prices') await importPrices(file, into, columns);
+  else if (kind === 'recorded') await importRecorded([file, ...others], into, format);
   else await (kind === 'weather' ? importWeather(file, into, format) : importDataSheet(file, into, unit));
   return exitCodes.nothingFails;
 }

@@ -72,7 +72,6 @@ export function design({ project, upstream }: Input): AirResult {
     ...shut.result(pick),
     ladder: attempt(() => ladderOf(required(model), required(flows))),
     curves: attempt(() => curvesOf(required(model), required(flows), required(solved).start)),
-    prices: {},
     workings,
     wanted: balance.ok ? [balance.value] : [],
   };

@@ -1,8 +1,9 @@
-import type { QuantityKind, Range } from '@kneewall/project';
+import type { QuantityKind } from '@kneewall/project';
 import type { MaterialLine } from '../plan/lines.ts';
-import { lengthBought } from './lengthBought.ts';
 import { sideOf } from './model.ts';
 import type { AirModel, DuctSection } from './result.ts';
+import { shapeOf } from './sizing/reshape.ts';
+import { shapeId } from './sizing/stock.ts';
 
 /** m from joint to joint in metal and board, and from hanger to hanger in metal. Common practice. */
 const pieceLength = 1.2;
@@ -18,31 +19,56 @@ const isMetal = (x: DuctSection): boolean => x.kind === 'round' || x.kind === 'r
 /** Joints of a run: two ends, and in metal and board one at every piece. */
 const jointsOf = (x: DuctSection): number => (x.kind === 'flexible' ? 2 : 1 + Math.ceil(x.length / pieceLength));
 
-/** Collars, boots, boxes, hangers by their spacing, tape and mastic by joint. `ends`: what both ends of every flexible run cost. */
-export function jointLines(model: AirModel, ends: { readonly cost?: Range }): MaterialLine[] {
+/** Collars by size, boots, boxes, hangers by their spacing, tape and mastic by joint: what is needed, before waste and rounding. */
+export function jointLines(model: AirModel): MaterialLine[] {
   const flexible = model.sections.filter((x) => x.kind === 'flexible');
   const supplies = model.terminals.filter((t) => sideOf(model, t.section) === 'supply').length;
   const returns = model.terminals.length - supplies;
   const sum = (of: (x: DuctSection) => number): number => model.sections.reduce((a, x) => a + of(x), 0);
   const all = sum(jointsOf) + model.terminals.length;
   const inMetal = sum((x) => (isMetal(x) ? Math.ceil(x.length / metalHangers) : 0));
+  const boxes = 1 + returns - model.sections.filter((x) => x.kind === 'board').length;
   const hangers = flexible.reduce((a, x) => a + Math.ceil(x.length / x.supports), 0);
   return [
-    { ...count('collars', 'Collars and inner-core straps, two a flexible run', 2 * flexible.length), ...ends },
+    ...flexible.map(collars),
     ...(supplies > 0 ? [count('boots', 'Boots, one for each supply register', supplies)] : []),
-    line('box-board', 'Duct board for the supply plenum and the return boxes', 'area', boxBoard * (1 + returns)),
+    ...(boxes > 0 ? [boxBoards(boxes)] : []),
     count('hangers', 'Saddle hangers, at least 1 1/2 in wide', hangers),
     ...(inMetal > 0 ? [count('metal-hangers', 'Strap hangers for metal duct, one every 8 ft', inMetal)] : []),
-    count('mastic', 'Tubs of mastic, a gallon for a dozen joints', Math.max(1, Math.ceil(all / jointsOfTub))),
+    count('mastic', 'Tubs of mastic, a gallon for a dozen joints', all / jointsOfTub),
     line(
       'tape',
       'Listed foil tape, once round each joint',
       'length',
-      lengthBought(sum((x) => jointsOf(x) * Math.max(x.length > 0 ? x.surface / x.length : 0, roundLeast))),
+      sum((x) => jointsOf(x) * Math.max(x.length > 0 ? x.surface / x.length : 0, roundLeast)),
     ),
     count('test-ports', 'Plugs for two pressure test ports', 2),
   ];
 }
+
+/** Both ends of a flexible run, each with the strap of its inner core. */
+function collars(x: DuctSection): MaterialLine {
+  const size = Math.round(x.diameter * 1000);
+  return {
+    ...count(`collars:${x.id}`, `Collars with inner-core straps for “${x.name}”`, 2),
+    for: `routes.ducts.sections.${x.id}`,
+    like: {
+      id: `end ${shapeId(shapeOf(x))}`,
+      what: `Collars with inner-core straps, ${Math.round(size / 2.54) / 10} in (${size} mm)`,
+    },
+  };
+}
+
+/** Boxes at the unit that are not drawn as ducts of board. */
+const boxBoards = (boxes: number): MaterialLine => ({
+  ...line(
+    'box-board',
+    'Duct board for boxes at the unit that are not drawn: supply plenum, returns',
+    'area',
+    boxBoard * boxes,
+  ),
+  like: { id: 'board', what: 'Duct board' },
+});
 
 const line = (id: string, what: string, kind: QuantityKind, amount: number): MaterialLine => ({
   id: `air/${id}`,

@@ -1,22 +1,18 @@
-import type { Range } from '@kneewall/project';
 import type { MaterialLine } from '../plan/lines.ts';
 import { damperLines } from './balance/damperLines.ts';
 import { grilleLines } from './doors/doorWork.ts';
 import { fittingLines } from './fittingLines.ts';
 import { jointLines } from './jointLines.ts';
-import { lengthBought } from './lengthBought.ts';
 import type { AirModel, AirResult, DuctSection } from './result.ts';
 import { shapeOf } from './sizing/reshape.ts';
-import { shapeId } from './sizing/stock.ts';
-
-type Prices = AirResult['prices'];
+import { type DuctShape, shapeId } from './sizing/stock.ts';
 
 /** Ducts by kind and size, collars, straps, registers, filter, sealing. */
-export function materials({ model, prices, shut, fittings }: AirResult): readonly MaterialLine[] {
+export function materials({ model, shut, fittings }: AirResult): readonly MaterialLine[] {
   if (!model.ok) return [];
   return [
-    ...model.value.sections.map((x) => duct(x, prices)),
-    ...jointLines(model.value, endsCost(flexibleOf(model.value), prices)),
+    ...model.value.sections.map(duct),
+    ...jointLines(model.value),
     ...fittingLines(fittings),
     ...damperLines(model.value),
     ...(shut.ok ? grilleLines(shut.value.ways) : []),
@@ -24,41 +20,31 @@ export function materials({ model, prices, shut, fittings }: AirResult): readonl
   ];
 }
 
-const pricesFor = (x: DuctSection, prices: Prices) => prices[shapeId(shapeOf(x))];
-
-function duct(x: DuctSection, prices: Prices): MaterialLine {
-  const price = pricesFor(x, prices)?.run;
-  const amount = lengthBought(x.length);
+/** A run by the metre; board by the area of its walls, whatever the size of the duct. */
+function duct(x: DuctSection): MaterialLine {
+  const shape = shapeOf(x);
+  const board = x.kind === 'board';
   return {
     id: `air/duct:${x.id}`,
     trade: 'air',
     what: `${kindNames[x.kind]} for “${x.name}”`,
-    kind: 'length',
-    amount,
+    kind: board ? 'area' : 'length',
+    amount: board ? x.surface : x.length,
     for: `routes.ducts.sections.${x.id}`,
-    ...(price?.piece === undefined ? {} : { soldBy: price.piece }),
-    ...(price ? { cost: times(price, amount) } : {}),
+    like: board
+      ? { id: 'board', what: kindNames.board }
+      : { id: shapeId(shape), what: `${kindNames[x.kind]}, ${sizeWords(shape)}` },
   };
 }
 
-const times = ({ low, likely, high }: Range, by: number): Range => ({
-  low: low * by,
-  likely: likely * by,
-  high: high * by,
-});
+const inches = (m: number): number => Math.round((m / 0.0254) * 10) / 10;
+const millimetres = (m: number): number => Math.round(m * 1000);
 
-const flexibleOf = (model: AirModel): DuctSection[] => model.sections.filter((x) => x.kind === 'flexible');
-
-/** What both ends of every run cost, where each has a price. */
-function endsCost(sections: readonly DuctSection[], prices: Prices): { cost?: Range } {
-  const each = sections.map((x) => pricesFor(x, prices)?.end);
-  const sum = { low: 0, likely: 0, high: 0 };
-  for (const price of each) {
-    if (!price) return {};
-    for (const at of ['low', 'likely', 'high'] as const) sum[at] += 2 * price[at];
-  }
-  return each.length > 0 ? { cost: sum } : {};
-}
+/** Inner sizes as they are asked for in the shop. */
+export const sizeWords = (shape: DuctShape): string =>
+  'diameter' in shape
+    ? `${inches(shape.diameter)} in (${millimetres(shape.diameter)} mm)`
+    : `${inches(shape.width)} by ${inches(shape.height)} in (${millimetres(shape.width)} by ${millimetres(shape.height)} mm)`;
 
 const kindNames = {
   flexible: 'Insulated flexible duct',

@@ -7,7 +7,6 @@ import type { AirBalance } from './balance/result.ts';
 import type { AirCurves } from './curves.ts';
 import type { ShutCases } from './doors/shutCases.ts';
 import type { Rung } from './ladder.ts';
-import type { PartPrices } from './sizing/asked.ts';
 import type { DuctSizing } from './sizing/sizeDucts.ts';
 
 /** One stretch of duct in plain numbers; lengths m, leakage as a share of what it carries, insulation m²K/W. */
@@ -118,6 +117,4 @@ export type AirResult = ResultBase & {
   readonly ladder: Outcome<readonly Rung[]>;
   /** Blower and ducts over flow, for their picture. */
   readonly curves: Outcome<AirCurves>;
-  /** Entered prices of duct, by kind and size: they steer the sizes and price the list. */
-  readonly prices: Readonly<Record<string, PartPrices>>;
 };

@@ -4,10 +4,6 @@ import type { CircuitResult, Run, RunId } from './result.ts';
 import { sizeName } from './sizeName.ts';
 import { standardBelow } from './wires/protection.ts';
 
-/** Bought beyond the way: a tenth for bends and waste, and 0.5 m at each end. Common practice. */
-const bought = (length: number): number => length * 1.1 + 1;
-/** m; wire is cut from the reel or sold by 50 ft. */
-const reel = 15.24;
 /** m; conduit comes in lengths of 10 ft. Common practice. */
 const pipeLength = 3.048;
 
@@ -41,13 +37,17 @@ function runLines(run: Run): MaterialLine[] {
   const wire = attempt((): MaterialLine => {
     const { area } = required(run.conductor);
     const ground = required(run.ground);
+    const wires = `${kinds[run.laid]} ${run.poles === 3 ? 'three' : 'two'} of ${sizeName(area)} ${run.metal} and a ground of ${sizeName(ground.area)}`;
     return {
       id: `circuit/wire:${run.id}`,
       trade: 'circuit',
-      what: `${kinds[run.laid]} ${run.poles === 3 ? 'three' : 'two'} of ${sizeName(area)} ${run.metal} and a ground of ${sizeName(ground.area)}, to ${to}`,
+      what: `${wires}, to ${to}`,
+      like: {
+        id: `${run.laid} ${run.poles === 3 ? 3 : 2} x ${sizeName(area)} ${run.metal}, ${sizeName(ground.area)}`,
+        what: wires,
+      },
       kind: 'length',
-      amount: bought(required(run.length).high),
-      soldBy: reel,
+      amount: required(run.length).high,
       for: of,
     };
   });
@@ -60,8 +60,9 @@ function runLines(run: Run): MaterialLine[] {
         id: `circuit/conduit:${run.id}`,
         trade: 'circuit',
         what: `Conduit, ${size}, to ${to}, with its couplings, straps and bends`,
+        like: { id: `conduit ${size}`, what: `Conduit, ${size}, with its couplings, straps and bends` },
         kind: 'length',
-        amount: bought(required(run.length).high),
+        amount: required(run.length).high,
         soldBy: pipeLength,
         for: of,
       },
@@ -95,8 +96,7 @@ function betweenLines({ between }: CircuitResult): MaterialLine[] {
       trade: 'circuit',
       what: `Cable between the units: ${between.wanted.value} conductors of ${size}${between.screened ? ', screened' : ''}, in one length`,
       kind: 'length',
-      amount: bought(between.length.value.high),
-      soldBy: reel,
+      amount: between.length.value.high,
       for: 'routes.wires.between',
     },
     line('between-glands', 'Glands for the cable between the units', 2, 'routes.wires.between'),

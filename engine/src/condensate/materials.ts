@@ -3,9 +3,8 @@ import type { Along, CondensateResult } from './result.ts';
 
 /** m; plastic pipe comes in lengths of 10 ft. Common practice. */
 const pipeLength = 3.048;
-/** m from hanger to hanger, and a tenth more pipe for waste. Source: `condensate.slope`; common practice. */
+/** m from hanger to hanger. Source: `condensate.slope`; common practice. */
 const hangers = 1.2;
-const waste = 1.1;
 /** m of pipe that trap, vent and clean-outs take. Common practice. */
 const atTrap = 1;
 
@@ -35,7 +34,7 @@ export function materials({ along, risers, secondLine, pumped }: CondensateResul
   const { run, size, second, insulation, float, pump } = along.value;
   const pipe = `Drain pipe, ${Math.round(size * 1000)} mm inside`;
   return [
-    length('pipe', pipe, (run + atTrap) * waste, pipeLength),
+    length('pipe', pipe, run + atTrap, pipeLength),
     count('trap', 'Elbows for a trap of the drawn size, with a clean-out before and after it', 4),
     count('vent', 'Tee for the vent after the trap', 1),
     count('hangers', 'Hangers for the drain', Math.ceil(run / hangers) + 1),
@@ -71,10 +70,10 @@ function caught(second: Along['second'], run: number): MaterialLine[] {
         1,
       ),
       count('blocks', 'Blocks that keep the unit above the rim of the pan', 4),
-      length('second-pipe', 'Pipe for the pan’s own line', (run + atTrap) * waste, pipeLength),
+      length('second-pipe', 'Pipe for the pan’s own line', run + atTrap, pipeLength),
     ];
   if (second === 'overflow')
-    return [length('second-pipe', 'Pipe for the second outlet’s line', (run + atTrap) * waste, pipeLength)];
+    return [length('second-pipe', 'Pipe for the second outlet’s line', run + atTrap, pipeLength)];
   if (second === 'switch')
     return [count('switch', 'Float switch that stops the unit, made for its control voltage', 1)];
   return [];

@@ -1,7 +1,7 @@
 import type { QuantityKind, Range, TradeId } from '@kneewall/project';
 import type { HoldPoint } from './finding.ts';
 
-/** One thing to buy, before rounding to what shops sell. `amount` is in the unit of `kind`. */
+/** One thing that is needed, before waste and before rounding to what shops sell. `amount` is in the unit of `kind`. */
 export type MaterialLine = {
   readonly id: string;
   readonly trade: TradeId;
@@ -10,10 +10,10 @@ export type MaterialLine = {
   readonly amount: number;
   /** Length or count in which it is sold, in the unit of `kind`, where that is known. */
   readonly soldBy?: number;
-  /** Money for the amount at the prices entered, before rounding to what shops sell; absent where one is not entered. */
-  readonly cost?: Range;
   /** The document entry it is for. */
   readonly for?: string;
+  /** What it is in the shop, where several lines are the same thing there: they are added up under that id and name. */
+  readonly like?: { readonly id: string; readonly what: string };
 };
 
 export type Place = 'attic' | 'roof' | 'outside' | 'inside';
@@ -34,7 +34,20 @@ export type Task = {
   readonly after: readonly string[];
   readonly safeStops: readonly string[];
   readonly cautions: readonly string[];
+  /** With what: one tool a line, in the words of `tools.ts` where others need it too. */
+  readonly tools?: readonly string[];
+  /** What has to be seen, felt or written down before it counts as done. */
+  readonly doneWhen?: readonly string[];
+  /** Heard next door: kept out of quiet hours. */
+  readonly noisy?: true;
+  /** What has to be there while it is done. */
+  readonly needs?: readonly ('power' | 'water')[];
+  /** Drying or curing after its end, before what comes after it may begin: s. */
+  readonly cures?: number;
 };
+
+/** What the card of a task says beside the task itself, by the last word of its id. */
+export type Cards = Readonly<Record<string, Pick<Task, 'tools' | 'doneWhen' | 'noisy' | 'needs' | 'cures'>>>;
 
 /** Under which conditions a reading is taken. */
 export type Conditions = {

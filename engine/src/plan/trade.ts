@@ -3,6 +3,7 @@ import type { Agreement } from '../coupling/agreement.ts';
 import type { Season } from '../coupling/season/season.ts';
 import type { Job } from '../jobs/job.ts';
 import type { TradeResults } from '../results.ts';
+import type { Finding } from './finding.ts';
 import type { Draft, Judged, Words } from './judge.ts';
 import type { Conditions, ExpectedReading, MaterialLine, Task } from './lines.ts';
 import type { Printer } from './printer.ts';
@@ -73,6 +74,13 @@ export type Finder<Id extends keyof TradeResults, Upstream extends keyof TradeRe
   };
 };
 
+/** What all trades of earlier phases said. */
+export type Said = {
+  readonly tasks: readonly Task[];
+  readonly materials: readonly MaterialLine[];
+  readonly findings: readonly Finding[];
+};
+
 /** The half of a trade that tells: words, lists and sources, which a page may fetch after the first counts are drawn. */
 export type Teller<Id extends keyof TradeResults> = {
   readonly id: Id;
@@ -80,8 +88,8 @@ export type Teller<Id extends keyof TradeResults> = {
   materials(result: TradeResults[Id]): readonly MaterialLine[];
   tasks(result: TradeResults[Id]): readonly Task[];
   readings(result: TradeResults[Id], conditions: Conditions, view: PlanView): readonly ExpectedReading[];
-  /** Of the phase `sum`: its result with the tasks of all other trades, and the jobs that asks for; judged again then. */
-  sum?(result: TradeResults[Id], tasks: readonly Task[]): TradeResults[Id];
+  /** Of the phase `sum`: its result with what all other trades said, and the jobs that asks for; judged again then. */
+  sum?(result: TradeResults[Id], said: Said): TradeResults[Id];
   /** Words for a finding, by the part of its id before the colon. */
   words(judged: Judged, print: Printer): Words;
   readonly sources: Sources;

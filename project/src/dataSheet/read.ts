@@ -1,10 +1,10 @@
 import { asked, type Path, type Problem, refused } from '../document/problem.ts';
 import type { Entered } from '../schema/entered.ts';
 import type { Project } from '../schema/project.ts';
+import { splitTable } from '../table/splitTable.ts';
 import { enteredIn, isBlank, numberIn, wordIn } from './cells.ts';
 import { type ColumnId, columns, type Heading } from './columns.ts';
 import { readHeadings } from './headings.ts';
-import { splitTable } from './splitTable.ts';
 
 export type SheetRows = NonNullable<NonNullable<NonNullable<Project['candidates']>[string]>['rows']>;
 type SheetRow = SheetRows[string];

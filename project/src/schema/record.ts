@@ -1,6 +1,9 @@
 import { ductKind, ductSize } from './ductSize.ts';
 import { choice, date, flag, group, map, quantity, text } from './field.ts';
 
+/** Where a thing stands on the shopping list; the list writes it when something is ticked there. */
+const lineOfList = text({ label: 'Line of the shopping list', help: 'Written by the list when you tick it there.' });
+
 /** Things that get bought. From `ordered` on they are judged and never resized. */
 export const items = map(
   {
@@ -10,6 +13,8 @@ export const items = map(
       { label: 'State', default: 'idea' },
     ),
     of: text({ label: 'Stands for', help: 'The entry of the plan it is bought for.' }),
+    line: lineOfList,
+    amount: text({ label: 'How much was ordered', help: 'With its unit: 3, or 25 ft. Needed from “Ordered” on.' }),
     cost: quantity('money', {
       label: 'Cost',
       neededBy: [],
@@ -76,7 +81,8 @@ const dates = group(
 const stock = map(
   {
     name: text({ label: 'What' }),
-    amount: text({ label: 'How much' }),
+    amount: text({ label: 'How much', help: 'With its unit: 3, or 25 ft. Without it nothing is taken off the list.' }),
+    line: lineOfList,
     duct: ductKind(
       'A size of duct to be had',
       'Only for duct: the plan then counts its size among those it may choose.',
@@ -86,10 +92,20 @@ const stock = map(
   { label: 'At hand, and duct sizes to be had', one: 'Thing' },
 );
 
+/** Kinds of shop. */
+const shops = {
+  merchant: 'Building merchant',
+  heating: 'Heating and ventilation supplier',
+  electrical: 'Electrical supplier',
+  dealer: 'Dealer or maker of the unit',
+} as const;
+
 const prices = map(
   {
     name: text({ label: 'What' }),
-    unit: text({ label: 'Sold by' }),
+    unit: text({ label: 'Sold by', help: 'Each, a sheet, a 25 ft bag, a box of 100.' }),
+    line: lineOfList,
+    shop: choice(shops, { label: 'Shop', help: 'Left empty: where such things are usually sold.', neededBy: [] }),
     price: quantity('money', {
       label: 'Price',
       neededBy: ['materials'],
@@ -118,8 +134,26 @@ const prices = map(
   { label: 'Prices', one: 'Price', help: 'In your own money, all in the same. A price may be a range.' },
 );
 
+const deliveries = map(
+  {
+    name: text({ label: 'Name', help: 'The mail boat, the merchant’s lorry, the dealer’s freight.' }),
+    day: date({ label: 'Arrives on' }),
+    orderBy: date({ label: 'Order by', help: 'The last day on which an order still comes with it.' }),
+    lead: quantity('time', {
+      label: 'Order ahead by',
+      help: 'Where no day to order by is entered: how long before it arrives an order must be in.',
+      neededBy: [],
+      plausible: { min: 0, max: 180 * 86_400 },
+      possible: { min: 0 },
+      usually: 'estimated',
+    }),
+    brings: choice({ all: 'Everything', ...shops }, { label: 'Brings what comes from', default: 'all' }),
+  },
+  { label: 'Deliveries', one: 'Delivery', help: 'Boats, lorries and freight with a day of their own.' },
+);
+
 /** Who does it, when, and with what. */
-export const work = group({ crew, windows, dates, stock, prices }, { label: 'Work' });
+export const work = group({ crew, windows, dates, stock, prices, deliveries }, { label: 'Work' });
 
 /** Permits, warranty and insurance terms, quotes, incentives. */
 export const paperwork = map(

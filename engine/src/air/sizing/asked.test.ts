@@ -204,12 +204,12 @@ describe('no kind left for a duct', () => {
 });
 
 describe('one price for sizes and list', () => {
-  it('a line of what to buy costs what the choice of sizes counts for that metre', () => {
-    const { plan } = evaluate(entered, {});
-    const line = plan.materials.find((m) => m.id === 'air/duct:supply-sitting-1');
-    expect(line?.soldBy).toBe(7.62);
-    expect(line?.cost?.likely).toBeCloseTo(6.5 * 1.1 * (input.prices?.['flexible 203']?.run?.likely ?? 0), 6);
-    expect(line?.cost?.low).toBeCloseTo((6.5 * 1.1 * 50) / 7.62, 6);
-    expect(plan.materials.find((m) => m.id === 'air/duct:supply-bath')?.cost).toBeUndefined();
+  it('the list buys whole bags of a size at the price per metre that the choice of sizes counts', () => {
+    const { list } = evaluate(entered, {}).plan.trades.materials ?? {};
+    const line = list?.ok ? list.value.lines.find((l) => l.id === 'air/flexible 203') : undefined;
+    const perMetre = input.prices?.['flexible 203']?.run?.likely ?? 0;
+    expect(line?.piece).toBe(7.62);
+    expect(line?.cost?.likely).toBeCloseTo((line?.pieces ?? 0) * 7.62 * perMetre, 6);
+    expect(line?.cost?.low).toBeCloseTo((line?.pieces ?? 0) * 50, 6);
   });
 });

@@ -95,7 +95,7 @@ function shapeIn({ duct, diameter, width, height }: Line): DuctShape | undefined
 }
 
 /** Entered prices by kind and size; of two for one thing the lower likely one counts. */
-export function pricesOf(work: Project['work']): Record<string, PartPrices> {
+function pricesOf(work: Project['work']): Record<string, PartPrices> {
   const found: Record<string, PartPrices> = {};
   for (const [, line] of inOrder(work.prices)) {
     const shape = shapeIn(line);

@@ -6,7 +6,7 @@ import { boughtSections } from '../bought.ts';
 import { pendingIn } from '../pendingIn.ts';
 import type { AirResult } from '../result.ts';
 import { unitBehind, wantedFlow } from '../unitBehind.ts';
-import { askedOf, pricesOf } from './asked.ts';
+import { askedOf } from './asked.ts';
 import { fittingsOf } from './fittingsOf.ts';
 import { sizingJob } from './sizingJob.ts';
 
@@ -32,7 +32,6 @@ export function withSizing(result: AirResult, { project, upstream: { equipment }
   return {
     ...result,
     sizing: pendingIn(sizing),
-    prices: pricesOf(project.work),
     wanted: [...(sizing.ok ? [sizing.value] : []), ...wanted],
   };
 }

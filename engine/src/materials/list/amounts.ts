@@ -1,0 +1,47 @@
+import type { Order, Own, Stock, Unused } from '../result.ts';
+import { type Merged, wasteOf } from './merged.ts';
+import { amountIn } from './soldIn.ts';
+
+type Amount = { readonly amount: number; readonly unused: readonly Unused[] };
+
+const plain = (name: string): string => name.toLowerCase().replaceAll(/\s+/g, ' ').trim();
+
+/** What of a line is at hand: entered for it, for its duct, or under its name. */
+export function atHand(line: Merged, piece: number, { stock }: Own): Amount {
+  const mine = stock.filter(
+    (s) =>
+      s.amount !== undefined &&
+      (s.line === line.id ||
+        (s.line === undefined && s.duct !== undefined && s.duct === line.like) ||
+        (s.line === undefined && s.duct === undefined && plain(s.name) === plain(line.what))),
+  );
+  return added(line, piece, mine);
+}
+
+/** What of a line was ordered: ticked on the list, or all of an entry that is there already. */
+export function ordered(line: Merged, piece: number, { orders }: Own): Amount {
+  const ticked = added(
+    line,
+    piece,
+    orders.filter((o) => o.line === line.id),
+  );
+  const whole = line.good.itself
+    ? line.from.filter((x) => orders.some((o) => o.line === undefined && o.of !== undefined && o.of === x.for))
+    : [];
+  return {
+    amount: ticked.amount + whole.reduce((sum, x) => sum + x.amount + wasteOf(x, line.good), 0),
+    unused: ticked.unused,
+  };
+}
+
+function added(line: Merged, piece: number, entries: readonly (Stock | Order)[]): Amount {
+  const unused: Unused[] = [];
+  let amount = 0;
+  for (const entry of entries) {
+    const read = entry.amount === undefined ? undefined : amountIn(entry.amount, line.kind, piece);
+    if (read === undefined)
+      unused.push({ path: entry.path, name: entry.name, because: entry.amount === undefined ? 'no-amount' : 'amount' });
+    else amount += read;
+  }
+  return { amount, unused };
+}

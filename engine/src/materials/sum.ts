@@ -1,0 +1,57 @@
+import { holdPointWords } from '../plan/finding.ts';
+import type { MaterialLine } from '../plan/lines.ts';
+import { attempt, unresolved } from '../plan/outcome.ts';
+import type { Said } from '../plan/trade.ts';
+import { forgotten } from './goods/forgotten.ts';
+import { toolsOf } from './goods/tools.ts';
+import { usedUp } from './goods/usedUp.ts';
+import { costOf } from './list/costOf.ts';
+import { listLine } from './list/listLine.ts';
+import { mergedLines } from './list/merged.ts';
+import { goneFrom, withSince } from './list/since.ts';
+import type { MaterialsResult, Own, ShoppingList, Unused } from './result.ts';
+
+/** The one list of all that the trades need, in whole pieces, priced and held against what is at hand and ordered. */
+export function sum(result: MaterialsResult, said: Said): MaterialsResult {
+  return { ...result, list: attempt(() => listOf(result.own, said)) };
+}
+
+function listOf(own: Own, { tasks, materials, findings }: Said): ShoppingList {
+  const used = usedUp(materials);
+  const all: readonly MaterialLine[] = [...materials, ...used];
+  if (!all.some((l) => l.amount > 0)) return unresolved('missing', 'candidates');
+  const made = mergedLines(all).map((m) => listLine(m, own));
+  const plain = made.map((m) => m.line);
+  const lines = withSince(plain, own.orders).sort(
+    (a, b) => holdPointWords.indexOf(a.by) - holdPointWords.indexOf(b.by),
+  );
+  const toOrder = holdPointWords.indexOf('order');
+  return {
+    lines,
+    usedUp: used,
+    tools: toolsOf(tasks, own.stock),
+    forgotten: forgotten(all, own.stock),
+    cost: costOf(lines),
+    gone: goneFrom(plain, own.orders),
+    unused: oncePerPath([
+      ...made.flatMap((m) => m.unused),
+      ...unplaced(
+        own,
+        plain.map((l) => l.id),
+      ),
+    ]),
+    beforeOrder: findings.flatMap(({ id, status, holdPoint, consequence }) =>
+      holdPointWords.indexOf(holdPoint) <= toOrder && status !== 'ok' && consequence !== 'comfort'
+        ? [{ id, status }]
+        : [],
+    ),
+  };
+}
+
+/** Prices entered for a line that is not on the list. What is at hand or ordered for one is told elsewhere. */
+const unplaced = ({ prices }: Own, ids: readonly string[]): Unused[] =>
+  prices.flatMap(({ path, name, line }) =>
+    line === undefined || ids.includes(line) ? [] : [{ path, name, because: 'line' }],
+  );
+
+const oncePerPath = (unused: readonly Unused[]): Unused[] => [...new Map(unused.map((u) => [u.path, u])).values()];
