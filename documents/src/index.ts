@@ -1,3 +1,4 @@
+export { upkeepCalendar } from './calendar/upkeepCalendar.ts';
 export { type Stay, workByWindow, workCalendar } from './calendar/workCalendar.ts';
 export type { DuctFact, DuctFacts, FaceFact, Size, Spot } from './ductPlan/ductFacts.ts';
 export { ductFacts } from './ductPlan/ductFacts.ts';

@@ -5,7 +5,7 @@ export const partNames = {
   drawings: 'Drawings',
   buy: 'What to buy',
   work: 'What to do, and when',
-  readings: 'Sheets for the readings',
+  readings: 'Sheets for the readings, record',
   workings: 'Workings',
   sources: 'Sources',
 } as const;

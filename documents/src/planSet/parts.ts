@@ -6,6 +6,7 @@ import { holdPointPages } from './pages/holdPoints.ts';
 import { loadsPage } from './pages/loads.ts';
 import { pressurePage } from './pages/pressure.ts';
 import { readingPages } from './pages/readings.ts';
+import { recordPages } from './pages/record.ts';
 import { shoppingPages } from './pages/shopping.ts';
 import { sourcePages } from './pages/sources.ts';
 import { workPages } from './pages/work.ts';
@@ -22,7 +23,7 @@ const parts: Readonly<Record<PartId, Pages>> = {
   drawings: (_, sheets) => drawingPages(sheets),
   buy: shoppingPages,
   work: (input) => [...workPages(input), ...eveningPages(input)],
-  readings: readingPages,
+  readings: (input) => [...readingPages(input), ...recordPages(input)],
   workings: workingPages,
   sources: sourcePages,
 };

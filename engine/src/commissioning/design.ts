@@ -3,6 +3,7 @@ import { attempt, unresolved } from '../plan/outcome.ts';
 import { asBuilt, type Input } from './asBuilt.ts';
 import { responsesJob } from './responsesJob.ts';
 import type { CommissioningResult, Visit } from './result.ts';
+import { startUpOf } from './startUp/startUp.ts';
 import { visitsOf } from './visits.ts';
 
 /** The visits with what was read at each, and for each the job that says what its readings mean. Pure. */
@@ -20,5 +21,5 @@ export function design(input: Input): CommissioningResult {
       return [id, { ...visit, found: { ok: false, because: 'pending', paths: [job.value.key] } }];
     }),
   );
-  return { visits: asked, loose, workings: {}, wanted };
+  return { startUp: startUpOf(input), visits: asked, loose, workings: {}, wanted };
 }

@@ -7,7 +7,7 @@ import { learn } from './learn.ts';
 export const commissioningFinder: Finder<'commissioning', 'climate' | 'loads' | 'equipment' | 'air'> = {
   id: 'commissioning',
   phase: 'sum',
-  reads: ['visits', 'readings', 'house.setpoints', 'candidates'],
+  reads: ['visits', 'readings', 'house.setpoints', 'candidates', 'work.windows', 'power.supply'],
   after: ['climate', 'loads', 'equipment', 'air'],
   design,
   learn,

@@ -4,12 +4,16 @@ import type { Drafts, PlanView } from '../plan/trade.ts';
 import { powerFinding } from './powerFinding.ts';
 import { readingFindings } from './readingFindings.ts';
 import type { CommissioningResult, Visit } from './result.ts';
+import { sinceFindings } from './seasons/sinceFindings.ts';
+import { heatingTestFinding } from './startUp/heatingTestFinding.ts';
 
 /** What was read, how it stands, which causes fit, and what is still to be read. */
 export function findings(result: CommissioningResult, view: PlanView): Drafts {
   const visits = Object.values(result.visits);
   return draftsOf([
     firstStart(result),
+    ...(result.startUp.unit ? [heatingTestFinding(result.startUp)] : []),
+    ...sinceFindings(visits, view),
     ...(result.loose.length > 0 ? [loose(result)] : []),
     ...visits.flatMap((v, i) => {
       const holdPoint = i === 0 ? ('start' as const) : ('season' as const);

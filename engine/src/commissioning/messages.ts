@@ -6,6 +6,8 @@ import { causeWords } from './causes/causeWords.ts';
 import type { FaultKind } from './causes/faults.ts';
 import { powerWords } from './powerWords.ts';
 import { readingName } from './readingWords.ts';
+import { repeatedWords, sinceWords } from './seasons/sinceWords.ts';
+import { heatingTestWords } from './startUp/startUpWords.ts';
 
 type Say = (j: Judged, print: Printer) => Words;
 
@@ -131,6 +133,9 @@ const say: Readonly<Record<string, Say>> = {
   causes,
   reading,
   power: powerWords,
+  'heating-test': heatingTestWords,
+  repeated: repeatedWords,
+  'since-first': sinceWords,
 };
 
 const about: Readonly<Record<string, string>> = {
@@ -138,6 +143,7 @@ const about: Readonly<Record<string, string>> = {
   conditions: 'The state in which readings were taken is not known.',
   loose: 'Some readings belong to no visit, or to no number that is expected: they are held against nothing.',
   causes: 'Which causes fit is not known yet.',
+  'heating-test': 'Whether heating can be proved at the first start is not known.',
 };
 
 /** Words for a finding of the readings. */

@@ -6,6 +6,7 @@ import type { NextReading } from './causes/next.ts';
 import type { Suspect } from './causes/posterior.ts';
 import type { ResponseTable } from './causes/table.ts';
 import type { PowerReading } from './powerReading.ts';
+import type { StartUp } from './startUp/startUp.ts';
 import type { Verdict } from './verdict.ts';
 
 /** What a reading is taken with. */
@@ -101,6 +102,7 @@ export type VisitFound = {
 };
 
 export type CommissioningResult = ResultBase & {
+  readonly startUp: StartUp;
   /** In the order of the document. */
   readonly visits: Readonly<Record<string, Visit>>;
   /** Readings that name no visit, or nothing to hold them against. */

@@ -51,4 +51,9 @@ export const sources: Sources = {
   },
   'commissioning.base': practice('a small house draws up to 1 kW by itself, and up to 3 kW with something large on'),
   'commissioning.night': practice('ten hours from evening to morning'),
+  'commissioning.heating-test': practice('heating is read 5 K or more below the balance temperature'),
+  'commissioning.each-season': practice('three readings of the first start repeated each season'),
+  'commissioning.since': practice('15 % or 2 K of change, like for like, is looked into'),
+  'commissioning.upkeep': practice('a look after a week, the filter every month, the whole in April and October'),
+  'climate.months': { title: 'Months of the climate, as entered or from its year', standing: 'project' },
 };
