@@ -12,7 +12,7 @@ export type { DuctPicture } from './ductPlan/onSheet.ts';
 export { pictureOf } from './ductPlan/onSheet.ts';
 export { elevationSvg } from './elevation/elevationSvg.ts';
 export { listsOf } from './lists/listsOf.ts';
-export { csvCell, csvCell, materialsCsv, materialsCsv, materialsJson } from './materialsCsv.ts';
+export { csvCell, materialsCsv, materialsJson } from './materialsCsv.ts';
 export { oneLineSvg } from './oneLine/oneLineSvg.ts';
 export { passageSvg } from './passage/passageSvg.ts';
 export { changedSince } from './planSet/changedSince.ts';
