@@ -1,3 +1,4 @@
+export { upkeepCalendar } from './calendar/upkeepCalendar.ts';
 export { type Stay, workByWindow, workCalendar } from './calendar/workCalendar.ts';
 export { bothCutLengths, cutLength } from './cutSheet/cutLength.ts';
 export { cutListCsv } from './cutSheet/cutListCsv.ts';

@@ -109,7 +109,12 @@ it('prints the parts chosen only, behind cover and cautions', async () => {
   const { plan } = evaluate(project, {}, { units: 'si' });
   const set = planSet({ plan, project, units: 'si' }, 'plain', ['readings']);
   const { outline } = await readPdf(await printPlanSet(set, fonts));
-  expect(outline).toEqual([project.about?.name, 'Before anybody starts', 'Readings: first start and after']);
+  expect(outline).toEqual([
+    project.about?.name,
+    'Before anybody starts',
+    'Readings: first start and after',
+    'Record of start and seasons',
+  ]);
 });
 
 it('of an empty project says what is unknown and claims nothing', async () => {

@@ -60,9 +60,10 @@ function planOf(project: Found['project'], view: PlanView, told: readonly Told[]
 function summedUp(found: Found, told: readonly Told[], results: Results, memo: Memo): Found {
   const { project } = found;
   let { view, trades, wanted } = found;
-  const said = told.flatMap((t) => [t.tasks, t.materials, t.findings]);
+  const own = ownTasks(found, memo);
+  const said = [...told.flatMap((t) => [t.tasks, t.materials, t.findings]), ...own];
   const all = (): Said => ({
-    tasks: told.flatMap((t) => t.tasks),
+    tasks: [...told.flatMap((t) => t.tasks), ...own.flat()],
     materials: told.flatMap((t) => t.materials),
     findings: told.flatMap((t) => t.findings),
   });
@@ -82,6 +83,15 @@ function summedUp(found: Found, told: readonly Told[], results: Results, memo: M
   });
   return { project, view, trades, wanted };
 }
+
+/** Tasks of the trades that sum up: they hang on what each found, not on the sum, and are planned with all others. */
+const ownTasks = ({ trades }: Found, memo: Memo): readonly Plan['tasks'][] =>
+  trades.flatMap(({ id, found }) => {
+    if (!tellers[id].sum || 'fault' in found) return [];
+    const { result } = found.value;
+    const tasks = remembered(memo, `own-tasks:${id}`, [result], () => attempted(() => tellers[id].tasks(result)));
+    return 'value' in tasks ? [tasks.value] : [];
+  });
 
 function tellOne(
   teller: AnyTeller,

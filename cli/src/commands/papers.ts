@@ -2,7 +2,7 @@ import { existsSync } from 'node:fs';
 import { mkdir, readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
-import { listsOf, type PartId, partIds, workCalendar } from '@kneewall/documents';
+import { listsOf, type PartId, partIds, upkeepCalendar, workCalendar } from '@kneewall/documents';
 import { evaluate } from '@kneewall/engine';
 import { exitCodes, Refused } from '../exit.ts';
 import { readOptions } from '../options.ts';
@@ -41,8 +41,9 @@ export async function papers(args: readonly string[]): Promise<number> {
   const set = planSet({ plan, project, units }, letters, parts);
   const lines: string[] = [];
   for (const { file: name, svg } of set.sheets) lines.push(await writeSheet(join(out, name), svg));
-  const calendar = workCalendar(plan);
-  if (calendar !== undefined) lines.push(await writeSheet(join(out, 'work-plan.ics'), calendar));
+  const calendars = { 'work-plan.ics': workCalendar(plan), 'upkeep.ics': upkeepCalendar(plan) };
+  for (const [name, calendar] of Object.entries(calendars))
+    if (calendar !== undefined) lines.push(await writeSheet(join(out, name), calendar));
   for (const { file: name, csv } of listsOf(plan, project, units)) lines.push(await writeSheet(join(out, name), csv));
   lines.push(await writeSheet(join(out, 'plan.json'), `${JSON.stringify({ schema: 1, ...plan })}\n`));
   const pdf = await printPlanSet(set, await paperFonts());

@@ -4,6 +4,7 @@ import { emptyProject, type Project } from '@kneewall/project';
 import ICAL from 'ical.js';
 import { describe, expect, it } from 'vitest';
 import { foldedLine, textValue } from './lines.ts';
+import { upkeepCalendar } from './upkeepCalendar.ts';
 import { workByWindow, workCalendar } from './workCalendar.ts';
 
 const file = async (id: string): Promise<Project> => (await demos.find((d) => d.id === id)?.load()) as Project;
@@ -40,6 +41,22 @@ describe('the plan of work as a calendar', () => {
   it('is not there while there is no plan', () => {
     expect(workCalendar(evaluate(emptyProject, {}).plan)).toBeUndefined();
   });
+});
+
+it('has what every season asks for on its days, read back by a general library', async () => {
+  const { plan } = evaluate(await file('juniper-flat'), {});
+  const events = new ICAL.Component(ICAL.parse(upkeepCalendar(plan) ?? '')).getAllSubcomponents('vevent');
+  const read = events.map((c) => new ICAL.Event(c));
+  const filter = read.find((e) => e.summary.includes('filter against a lamp'));
+  expect(filter?.isRecurring()).toBe(true);
+  const next = filter?.iterator();
+  const [first, second] = [next?.next(), next?.next()];
+  expect(first?.isDate).toBe(true);
+  expect((second?.month ?? 0) - (first?.month ?? 0)).toBe(1);
+  expect(read.filter((e) => e.summary.startsWith('Every spring and autumn')).map((e) => e.startDate.month)).toEqual(
+    expect.arrayContaining([4, 10]),
+  );
+  expect(upkeepCalendar(evaluate(emptyProject, {}).plan)).toBeUndefined();
 });
 
 it('folds between letters, at octets', () => {

@@ -1,5 +1,5 @@
 import type { Plan } from '@kneewall/engine';
-import { foldedLine, textValue } from './lines.ts';
+import { calendarOf } from './calendarFile.ts';
 
 /** An event: a task in one window, all its parts there together. Minutes from the plan's start. */
 type Event = {
@@ -19,24 +19,13 @@ export function workCalendar(plan: Plan): string | undefined {
   if (!schedule?.frame.ok || !schedule.work.ok || schedule.work.value.parts.length === 0) return undefined;
   const { start, ahead } = schedule.frame.value;
   const utc = (minute: number): string => stamp(Date.parse(`${start}T00:00:00Z`) + (minute - 60 * ahead) * 60_000);
-  const lines = [
-    'BEGIN:VCALENDAR',
-    'VERSION:2.0',
-    'PRODID:-//Kneewall//work plan//EN',
-    'CALSCALE:GREGORIAN',
-    ...eventsOf(plan).flatMap((e) => [
-      'BEGIN:VEVENT',
-      `UID:${e.id}@kneewall.invalid`,
-      `DTSTAMP:${utc(0)}`,
-      `DTSTART:${utc(e.from)}`,
-      `DTEND:${utc(e.to)}`,
-      `SUMMARY:${textValue(e.what)}`,
-      `DESCRIPTION:${textValue(e.words)}`,
-      'END:VEVENT',
-    ]),
-    'END:VCALENDAR',
-  ];
-  return lines.map((line) => `${foldedLine(line)}\r\n`).join('');
+  return calendarOf(
+    utc(0),
+    eventsOf(plan).map(({ id, what, words, from, to }) => ({
+      ...{ id, what, words },
+      when: [`DTSTART:${utc(from)}`, `DTEND:${utc(to)}`],
+    })),
+  );
 }
 
 function eventsOf(plan: Plan): Event[] {

@@ -6,7 +6,7 @@ export const partNames = {
   papers: 'Papers and licensed work',
   buy: 'What to buy',
   work: 'What to do, and when',
-  readings: 'Sheets for the readings',
+  readings: 'Sheets for the readings, record',
   workings: 'Workings',
   sources: 'Sources',
 } as const;

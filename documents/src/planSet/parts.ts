@@ -8,6 +8,7 @@ import { loadsPage } from './pages/loads.ts';
 import { papersPage } from './pages/papers.ts';
 import { pressurePage } from './pages/pressure.ts';
 import { readingPages } from './pages/readings.ts';
+import { recordPages } from './pages/record.ts';
 import { shoppingPages } from './pages/shopping.ts';
 import { sourcePages } from './pages/sources.ts';
 import { workPages } from './pages/work.ts';
@@ -25,7 +26,7 @@ const parts: Readonly<Record<PartId, Pages>> = {
   papers: papersPage,
   buy: shoppingPages,
   work: (input) => [...workPages(input), ...eveningPages(input)],
-  readings: readingPages,
+  readings: (input) => [...readingPages(input), ...recordPages(input)],
   workings: workingPages,
   sources: sourcePages,
 };

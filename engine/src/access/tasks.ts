@@ -1,5 +1,6 @@
 import type { Task } from '../plan/lines.ts';
 import { minutes } from '../plan/minutes.ts';
+import { cards } from './cards.ts';
 import { hoistFor } from './hoistFor.ts';
 import type { AccessResult } from './result.ts';
 
@@ -7,7 +8,12 @@ const attic = 'Hot attic: short turns, water, somebody below. Boards across the 
 const heavy = 'A trolley carries it, people steady it: nobody lifts alone what is above the limit of one.';
 const under = 'Nobody under the load, ever.';
 
-const task = (id: string, rest: Omit<Task, 'id' | 'trade'>): Task => ({ id: `access/${id}`, trade: 'access', ...rest });
+const task = (id: keyof typeof cards, rest: Omit<Task, 'id' | 'trade'>): Task => ({
+  id: `access/${id}`,
+  trade: 'access',
+  ...rest,
+  ...cards[id],
+});
 
 /** From a frame of cardboard to the unit on its platform. */
 export function tasks(result: AccessResult): readonly Task[] {

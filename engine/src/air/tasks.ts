@@ -1,5 +1,6 @@
 import type { Task } from '../plan/lines.ts';
 import { damperPlaces } from './balance/places.ts';
+import { cards } from './cards.ts';
 import { doorTasks } from './doors/doorWork.ts';
 import type { AirResult } from './result.ts';
 
@@ -24,6 +25,7 @@ export function tasks({ model, shut }: AirResult): readonly Task[] {
   return [
     {
       id: 'air/hang',
+      ...cards.hang,
       trade: 'air',
       what: 'Hang the ducts: pull each flexible run tight, a saddle every 4 ft, bends no tighter than one diameter',
       holdPoint: 'connect',
@@ -37,6 +39,7 @@ export function tasks({ model, shut }: AirResult): readonly Task[] {
     },
     {
       id: 'air/ports',
+      ...cards.ports,
       trade: 'air',
       what: 'Drill the two test ports: one in the return box before the filter’s far side, one in the supply plenum past the coil; plug them',
       holdPoint: 'cut',
@@ -50,6 +53,7 @@ export function tasks({ model, shut }: AirResult): readonly Task[] {
     },
     {
       id: 'air/seal',
+      ...cards.seal,
       trade: 'air',
       what: 'Seal every collar, seam and the cabinet with mastic, and let it cure',
       holdPoint: 'close',
@@ -72,6 +76,7 @@ const balancing = (collars: number, places: number): Task[] => [
     ? [
         {
           id: 'air/dampers',
+          ...cards.dampers,
           trade: 'air',
           what: 'Fit a damper in every supply collar at the plenum, its handle where a hand reaches it later and its blade’s angle marked outside the insulation',
           holdPoint: 'connect',
@@ -91,6 +96,7 @@ const balancing = (collars: number, places: number): Task[] => [
     : []),
   {
     id: 'air/balance',
+    ...cards.balance,
     trade: 'air',
     what: 'Set the dampers: first as the plan says, then by the readings at every register; lock them and write down where they stand',
     holdPoint: 'start',

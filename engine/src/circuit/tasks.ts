@@ -1,5 +1,6 @@
 import type { Task } from '../plan/lines.ts';
 import { minutes } from '../plan/minutes.ts';
+import { cards } from './cards.ts';
 import { battery, electric } from './cautions.ts';
 import type { CircuitResult } from './result.ts';
 
@@ -10,10 +11,11 @@ export function tasks(result: CircuitResult): readonly Task[] {
   return result.unit.ok ? [...untilClosed(result.runs.length), ...untilPower(result.supply)] : [];
 }
 
-const task = (id: string, rest: Omit<Task, 'id' | 'trade'>): Task => ({
+const task = (id: keyof typeof cards, rest: Omit<Task, 'id' | 'trade'>): Task => ({
   id: `circuit/${id}`,
   trade: 'circuit',
   ...rest,
+  ...cards[id],
 });
 
 const untilClosed = (circuits: number): Task[] => [

@@ -1,15 +1,17 @@
 import type { Task } from '../plan/lines.ts';
 import { minutes } from '../plan/minutes.ts';
+import { cards } from './cards.ts';
 import type { CondensateResult } from './result.ts';
 
 const attic = 'Hot attic: short turns, water, somebody below. Boards across the joists; never step between them.';
 const solvents =
   'Primer and cement give off fumes that burn and make drunk: air from outside, no flame, no pilot light, no sparks.';
 
-const task = (id: string, rest: Omit<Task, 'id' | 'trade'>): Task => ({
+const task = (id: keyof typeof cards, rest: Omit<Task, 'id' | 'trade'>): Task => ({
   id: `condensate/${id}`,
   trade: 'condensate',
   ...rest,
+  ...cards[id],
 });
 
 /** From the unit's level to the first litre poured in. */

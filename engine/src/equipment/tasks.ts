@@ -1,4 +1,5 @@
 import type { Task } from '../plan/lines.ts';
+import { cards } from './cards.ts';
 import type { EquipmentResult } from './result.ts';
 
 const minute = 60;
@@ -9,6 +10,7 @@ export function tasks({ chosen }: EquipmentResult): readonly Task[] {
   return [
     {
       id: 'equipment/receive',
+      ...cards.receive,
       trade: 'equipment',
       what: 'Unpack enough to read both nameplates against the order; photograph them; look for dents; keep it upright',
       holdPoint: 'order',
@@ -22,6 +24,7 @@ export function tasks({ chosen }: EquipmentResult): readonly Task[] {
     },
     {
       id: 'equipment/settings',
+      ...cards.settings,
       trade: 'equipment',
       what: 'Make the settings: airflow, sensor place, fan in defrost, backup strips locked out, return after a power cut; write them down',
       holdPoint: 'start',

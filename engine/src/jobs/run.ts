@@ -8,6 +8,9 @@ import { sizingKind, sizingVersion } from '../air/sizing/sizingJob.ts';
 import type { YearWeather } from '../climate/result.ts';
 import { isWeatherYear, type WeatherYear } from '../climate/weather/weatherYear.ts';
 import { summariseYear, yearJobKind, yearJobVersion } from '../climate/yearJob.ts';
+import { responsesKind, responsesVersion } from '../commissioning/responsesJob.ts';
+import { responses } from '../coupling/asBuilt/responses.ts';
+import type { ResponsesInputs } from '../coupling/asBuilt/system.ts';
 import { foresight } from '../coupling/foresight/foresight.ts';
 import { foresightKind, foresightVersion } from '../coupling/foresight/foresightJob.ts';
 import { improvements } from '../coupling/houseYear/improvements.ts';
@@ -108,6 +111,10 @@ const kinds: Readonly<Record<string, { readonly version: number; readonly run: R
   },
   [cutKind]: { version: cutVersion, run: (inputs) => cutPlan(inputs as CutInputs) },
   [workPlanKind]: { version: workPlanVersion, run: (inputs, host) => planJob(inputs as WorkInputs, host.tell) },
+  [responsesKind]: {
+    version: responsesVersion,
+    run: (inputs, host) => responses(inputs as ResponsesInputs, host.tell),
+  },
   [waysKind]: { version: waysVersion, run: throughYear<WaysInputs>(compareWays) },
   [passageKind]: { version: passageVersion, run: (inputs, host) => planWays(inputs as PassageInputs, host.tell) },
   [wintersKind]: { version: wintersVersion, run: inOneGo(wintersKind) },

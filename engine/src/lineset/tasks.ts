@@ -1,13 +1,15 @@
 import type { Task } from '../plan/lines.ts';
 import { minutes } from '../plan/minutes.ts';
+import { cards } from './cards.ts';
 import type { LinesetResult } from './result.ts';
 
 const refrigerant =
   'Refrigerant stands under pressure, freezes skin and may burn: couplings, valves, vacuum and charge are licensed work in most places.';
-const task = (id: string, rest: Omit<Task, 'id' | 'trade'>): Task => ({
+const task = (id: keyof typeof cards, rest: Omit<Task, 'id' | 'trade'>): Task => ({
   id: `lineset/${id}`,
   trade: 'lineset',
   ...rest,
+  ...cards[id],
 });
 
 const seal = task('seal', {

@@ -1,4 +1,5 @@
 import type { Task } from '../plan/lines.ts';
+import { cards } from './cards.ts';
 import type { LoadsResult } from './result.ts';
 
 const hour = 3600;
@@ -9,6 +10,7 @@ export function tasks(result: LoadsResult): readonly Task[] {
   return [
     {
       id: 'loads/seal-attic-floor',
+      ...cards['seal-attic-floor'],
       trade: 'loads',
       what: 'Seal the attic floor: wire holes, wall tops, the hatch, round the flue with metal and high-temperature sealant',
       holdPoint: 'close',

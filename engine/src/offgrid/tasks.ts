@@ -1,4 +1,5 @@
 import type { Task } from '../plan/lines.ts';
+import { cards } from './cards.ts';
 import type { OffgridResult } from './result.ts';
 
 const minute = 60;
@@ -10,6 +11,7 @@ export function tasks({ own, inputs }: OffgridResult): readonly Task[] {
   return [
     {
       id: 'offgrid/settings',
+      ...cards.settings,
       trade: 'offgrid',
       what: 'Set what the inverter and the battery’s own electronics allow: lowest charge, charging off below freezing, what is given up first; write the settings down',
       holdPoint: 'start',
@@ -29,6 +31,7 @@ export function tasks({ own, inputs }: OffgridResult): readonly Task[] {
 
 const generatorTask: Task = {
   id: 'offgrid/generator',
+  ...cards.generator,
   trade: 'offgrid',
   what: 'Start the generator by the rule it will follow, under the load of the unit, for half an hour; check fuel for the dark week',
   holdPoint: 'season',

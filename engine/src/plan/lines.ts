@@ -31,12 +31,23 @@ export type Task = {
   readonly place?: Place;
   /** Parts of like length, each ending at a safe stop; `any`: it may be left at any time. Left out: done in one go. */
   readonly parts?: number | 'any';
-  /** What the hands need for it, each in plain words. */
-  readonly tools?: readonly string[];
   readonly after: readonly string[];
   readonly safeStops: readonly string[];
   readonly cautions: readonly string[];
+  /** With what: one tool a line, in the words of `tools.ts` where others need it too. */
+  readonly tools?: readonly string[];
+  /** What has to be seen, felt or written down before it counts as done. */
+  readonly doneWhen?: readonly string[];
+  /** Heard next door: kept out of quiet hours. */
+  readonly noisy?: true;
+  /** What has to be there while it is done. */
+  readonly needs?: readonly ('power' | 'water')[];
+  /** Drying or curing after its end, before what comes after it may begin: s. */
+  readonly cures?: number;
 };
+
+/** What the card of a task says beside the task itself, by the last word of its id. */
+export type Cards = Readonly<Record<string, Pick<Task, 'tools' | 'doneWhen' | 'noisy' | 'needs' | 'cures'>>>;
 
 /** Under which conditions a reading is taken. */
 export type Conditions = {

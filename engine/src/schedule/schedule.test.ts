@@ -28,6 +28,13 @@ describe.each(demoNames)('the plan of work of %s', (name) => {
   const { first, second, job, inputs, work, frame } = planned(demo(name));
   const tasks = new Map(first.plan.tasks.map((t) => [t.id, t]));
 
+  it('says of every task with what it is done and when it counts as done', () => {
+    for (const t of tasks.values()) {
+      expect(t.tools?.length, t.id).toBeGreaterThan(0);
+      expect(t.doneWhen?.length, t.id).toBeGreaterThan(0);
+    }
+  });
+
   it('ends every part within one window, with those people there', () => {
     expect(work.parts.length).toBeGreaterThan(20);
     for (const p of work.parts) {

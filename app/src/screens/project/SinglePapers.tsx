@@ -1,4 +1,4 @@
-import { listsOf, sheetsOf } from '@kneewall/documents';
+import { listsOf, sheetsOf, upkeepCalendar } from '@kneewall/documents';
 import type { Plan } from '@kneewall/engine';
 import type { Project, System } from '@kneewall/project';
 import { useState } from 'react';
@@ -19,6 +19,7 @@ export function SinglePapers(made: Made) {
 }
 
 function Files({ plan, project, units }: Made) {
+  const upkeep = upkeepCalendar(plan);
   return (
     <>
       <div className="buttons">
@@ -34,6 +35,9 @@ function Files({ plan, project, units }: Made) {
             {title} (SVG)
           </Button>
         ))}
+        {upkeep && (
+          <Button onClick={() => handOver('upkeep.ics', upkeep, 'text/calendar')}>Upkeep, for your calendar</Button>
+        )}
         <Button onClick={() => handOver('plan.json', JSON.stringify({ schema: 1, ...plan }), 'application/json')}>
           The whole plan (JSON)
         </Button>

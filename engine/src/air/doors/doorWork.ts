@@ -1,6 +1,7 @@
 import type { ResolvedProject } from '@kneewall/project';
 import type { MaterialLine, Task } from '../../plan/lines.ts';
 import { scenario } from '../../plan/scenario.ts';
+import { cards } from '../cards.ts';
 import type { ShutDoors } from './houseAir.ts';
 import { openingOf } from './shut.ts';
 
@@ -60,6 +61,7 @@ export function doorTasks(ways: readonly DoorWay[]): Task[] {
   return [
     {
       id: 'air/door-ways',
+      ...cards['door-ways'],
       trade: 'air',
       what: `Let the air out of shut rooms: ${[cut && `cut the door of ${cut} to the gap that the plan names`, let_in && `let a transfer grille in for ${let_in}`].filter(Boolean).join('; ')}`,
       holdPoint: 'close',

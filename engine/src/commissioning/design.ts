@@ -1,0 +1,25 @@
+import type { Job } from '../jobs/job.ts';
+import { attempt, unresolved } from '../plan/outcome.ts';
+import { asBuilt, type Input } from './asBuilt.ts';
+import { responsesJob } from './responsesJob.ts';
+import type { CommissioningResult, Visit } from './result.ts';
+import { startUpOf } from './startUp/startUp.ts';
+import { visitsOf } from './visits.ts';
+
+/** The visits with what was read at each, and for each the job that says what its readings mean. Pure. */
+export function design(input: Input): CommissioningResult {
+  const { visits, loose } = visitsOf(input.project, input.upstream.climate.pressure);
+  const wanted: Job[] = [];
+  const asked = Object.fromEntries(
+    Object.entries(visits).map(([id, visit]): [string, Visit] => {
+      const job = attempt(() => {
+        if (visit.aside) return unresolved('missing', `visits.${id}.minutes`);
+        return responsesJob(asBuilt(input, visit));
+      });
+      if (!job.ok) return [id, { ...visit, found: job }];
+      if (wanted.every((j) => j.key !== job.value.key)) wanted.push(job.value);
+      return [id, { ...visit, found: { ok: false, because: 'pending', paths: [job.value.key] } }];
+    }),
+  );
+  return { startUp: startUpOf(input), visits: asked, loose, workings: {}, wanted };
+}

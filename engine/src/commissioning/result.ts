@@ -1,0 +1,110 @@
+import type { Group } from '../coupling/asBuilt/system.ts';
+import type { UnitSpeed } from '../equipment/result.ts';
+import type { Outcome } from '../plan/outcome.ts';
+import type { ResultBase } from '../plan/trade.ts';
+import type { NextReading } from './causes/next.ts';
+import type { Suspect } from './causes/posterior.ts';
+import type { ResponseTable } from './causes/table.ts';
+import type { PowerReading } from './powerReading.ts';
+import type { StartUp } from './startUp/startUp.ts';
+import type { Verdict } from './verdict.ts';
+
+/** What a reading is taken with. */
+export type Means = 'gauge' | 'bag' | 'vane' | 'hood' | 'thermometer' | 'meter' | 'clamp' | 'house' | 'cup' | 'watch';
+
+/** The state in which readings were taken. °C; humidity as a share of saturation. */
+export type VisitState = {
+  readonly mode: 'heating' | 'cooling';
+  readonly speed: Extract<UnitSpeed, 'most' | 'between' | 'least'>;
+  /** The blower's setting by name, where it was not the planned one. */
+  readonly setting?: string;
+  readonly outdoor: number;
+  readonly returnAir: number;
+  readonly returnHumidity: number;
+  /** Whether that was read; else it is the set point's. */
+  readonly humidityRead: boolean;
+  readonly attic?: number;
+  /** Pa of outdoor air. */
+  readonly pressure: number;
+};
+
+/** Why readings of a visit count for nothing: the unit was not in the state that they suit. */
+export type Aside = 'young' | 'defrost' | 'doors';
+
+/** One number that was read. Unit of the kind it is held against. */
+export type Taken = {
+  readonly id: string;
+  readonly expected: string;
+  readonly value: number;
+  readonly means?: Means;
+  readonly repeats: number;
+  readonly baseTaken: 'unknown' | 'yes' | 'no';
+};
+
+export type Visit = {
+  readonly id: string;
+  readonly name: string;
+  readonly day?: string;
+  readonly state: Outcome<VisitState>;
+  readonly aside?: Aside;
+  readonly filter: 'unknown' | 'clean' | 'used' | 'dirty' | 'wet';
+  readonly strips: 'unknown' | 'off' | 'on';
+  /** W the house draws without the unit, where it was read. */
+  readonly houseBase?: number;
+  readonly taken: readonly Taken[];
+  /** What every cause would show in its state; taken out where its readings have been told. */
+  readonly responses?: ResponseTable;
+  /** Pending until the responses of its state are known. */
+  readonly found: Outcome<VisitFound>;
+};
+
+/** What a reading should be in the state of a visit. */
+export type Expected = {
+  readonly id: string;
+  readonly group: Group;
+  readonly subject?: string;
+  readonly value: number;
+  readonly band: { readonly min: number; readonly max: number };
+};
+
+/** A reading held against what it should be; why it is set aside, where it cannot be. */
+export type ReadingFound = {
+  readonly id: string;
+  readonly expected: string;
+  readonly group?: Group;
+  readonly value: number;
+  /** Less the house's own draw, where that is known and was in it. */
+  readonly net: number;
+  readonly should?: number;
+  readonly verdict?: Verdict;
+  /** The verdict is that of its share of all registers. */
+  readonly asShare?: true;
+  readonly aside?: 'unknown' | 'unit' | 'contradicts';
+  /** The unit in which it would fit, or the reading it cannot be true with. */
+  readonly because?: string;
+};
+
+export type VisitFound = {
+  readonly expected: readonly Expected[];
+  readonly readings: readonly ReadingFound[];
+  /** The likeliest, the chance of all others in `rest`. */
+  readonly suspects: readonly Suspect[];
+  readonly rest: number;
+  /** Chance that nothing in the table of causes is wrong. */
+  readonly sound: number;
+  readonly involved: Readonly<Record<string, number>>;
+  /** How many kinds of reading speak. */
+  readonly kinds: number;
+  readonly next: readonly NextReading[];
+  /** Causes that this state cannot be run with. */
+  readonly lost: readonly string[];
+  readonly power?: PowerReading;
+};
+
+export type CommissioningResult = ResultBase & {
+  readonly startUp: StartUp;
+  /** In the order of the document. */
+  readonly visits: Readonly<Record<string, Visit>>;
+  /** Readings that name no visit, or nothing to hold them against. */
+  readonly loose: readonly { readonly id: string; readonly lacks: 'visit' | 'expected' | 'value' }[];
+};
