@@ -17,6 +17,34 @@ export { inIdOrder, inOrder, resolveProject } from './document/resolve.ts';
 export { valueAt } from './document/valueAt.ts';
 export { areaOfOutline, crossingOf } from './drawn/outline.ts';
 export { bendsOfWay, lengthOfWay } from './drawn/way.ts';
+export type {
+  Faults,
+  LogClock,
+  LogColumns,
+  LogEncoding,
+  LogEntry,
+  LogFault,
+  LogHours,
+  LogPlan,
+  LogQuantity,
+  LogTable,
+  LogUnit,
+} from './log/index.ts';
+export {
+  clockSeen,
+  dayText,
+  encodingOf,
+  faultWords,
+  hourMeans,
+  isLogTable,
+  logQuantities,
+  logQuantityIds,
+  logUnits,
+  planLog,
+  quantityOf,
+  readLog,
+  unitsOfDimension,
+} from './log/index.ts';
 export type { Parsed, QuantityKind, System } from './quantity/index.ts';
 export { monthNames, parseQuantity, printQuantity, shortMonths } from './quantity/index.ts';
 export type { Bunch, Question } from './questions/first.ts';

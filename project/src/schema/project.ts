@@ -1,6 +1,7 @@
 import * as z from 'zod/mini';
 import { candidates } from './candidates.ts';
 import { house } from './house.ts';
+import { logs } from './logs.ts';
 import { power } from './power.ts';
 import { about, items, paperwork, photos, readings, work } from './record.ts';
 import { routes } from './routes.ts';
@@ -20,6 +21,7 @@ const shape = {
   items,
   work,
   readings,
+  logs,
   paperwork,
   photos,
 };

@@ -1,0 +1,49 @@
+import type { LogTable } from './logTable.ts';
+import type { LogQuantity } from './quantities.ts';
+
+/** A log by the hour: row h is the hour that begins at `first` + h, hours from 1970 in local standard time. NaN where less than half is known. */
+export type LogHours = {
+  readonly first: number;
+  readonly count: number;
+  readonly columns: Readonly<Partial<Record<LogQuantity, Float64Array>>>;
+};
+
+/** Hours over which a meter's step is spread at most; longer ones say too little of when. */
+const spreadMost = 6;
+
+/** Means by the hour: readings count for their row's time, energies for all of the time since the row before. */
+export function hourMeans(table: LogTable): LogHours {
+  const { time, step } = table;
+  const first = Math.floor((time[0] ?? 0) / 3600);
+  const count = time.length === 0 ? 0 : Math.floor((time.at(-1) ?? 0) / 3600) - first + 1;
+  const columns = Object.entries(table.columns).map(([id, x]) => {
+    const sum = new Float64Array(count);
+    const weight = new Float64Array(count);
+    if (table.spans.includes(id as LogQuantity)) spread(time, x, first, sum, weight);
+    else
+      for (let i = 0; i < x.length; i++) {
+        const value = x[i]!;
+        if (value !== value) continue;
+        const h = Math.floor(time[i]! / 3600) - first;
+        sum[h] = sum[h]! + value * step;
+        weight[h] = weight[h]! + step;
+      }
+    return [id, Float64Array.from(sum, (s, h) => (weight[h]! >= 1800 ? s / weight[h]! : Number.NaN))] as const;
+  });
+  return { first, count, columns: Object.fromEntries(columns) };
+}
+
+/** Lays each row's energy on the hours between it and the row before. */
+function spread(time: Float64Array, x: Float64Array, first: number, sum: Float64Array, weight: Float64Array): void {
+  for (let i = 1; i < x.length; i++) {
+    const value = x[i]!;
+    const from = time[i - 1]!;
+    const to = time[i]!;
+    if (value !== value || to - from > spreadMost * 3600) continue;
+    for (let h = Math.floor(from / 3600); h * 3600 < to; h++) {
+      const seconds = Math.min(to, (h + 1) * 3600) - Math.max(from, h * 3600);
+      sum[h - first] = sum[h - first]! + value * seconds;
+      weight[h - first] = weight[h - first]! + seconds;
+    }
+  }
+}
