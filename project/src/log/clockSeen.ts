@@ -11,7 +11,7 @@ function rowsIn(time: Float64Array, from: number, to: number): number {
     let high = time.length;
     while (low < high) {
       const middle = (low + high) >> 1;
-      if (time[middle]! < limit) low = middle + 1;
+      if ((time[middle] ?? 0) < limit) low = middle + 1;
       else high = middle;
     }
     return low;

@@ -18,7 +18,7 @@ export type Dialect = {
 };
 
 const otherKinds: readonly (readonly [RegExp, string])[] = [
-  [/^PK\u0003\u0004/, 'This is a workbook or a packed file, not text. Open it and save the sheet as CSV.'],
+  [/^PK[^\w\s]/, 'This is a workbook or a packed file, not text. Open it and save the sheet as CSV.'],
   [/^%PDF/, 'This is a PDF. A log is a table of text: export it as CSV.'],
   [/^\s*[{[]/, 'This is JSON. A log is a table of text, one row a line: export it as CSV.'],
   [/^\s*</, 'This is a web page or XML. A log is a table of text, one row a line: export it as CSV.'],

@@ -22,13 +22,16 @@ export function hourMeans(table: LogTable): LogHours {
     if (table.spans.includes(id as LogQuantity)) spread(time, x, first, sum, weight);
     else
       for (let i = 0; i < x.length; i++) {
-        const value = x[i]!;
-        if (value !== value) continue;
-        const h = Math.floor(time[i]! / 3600) - first;
-        sum[h] = sum[h]! + value * step;
-        weight[h] = weight[h]! + step;
+        const value = x[i] ?? 0;
+        if (Number.isNaN(value)) continue;
+        const h = Math.floor((time[i] ?? 0) / 3600) - first;
+        sum[h] = (sum[h] ?? 0) + value * step;
+        weight[h] = (weight[h] ?? 0) + step;
       }
-    return [id, Float64Array.from(sum, (s, h) => (weight[h]! >= 1800 ? s / weight[h]! : Number.NaN))] as const;
+    return [
+      id,
+      Float64Array.from(sum, (s, h) => ((weight[h] ?? 0) >= 1800 ? s / (weight[h] ?? 0) : Number.NaN)),
+    ] as const;
   });
   return { first, count, columns: Object.fromEntries(columns) };
 }
@@ -36,14 +39,14 @@ export function hourMeans(table: LogTable): LogHours {
 /** Lays each row's energy on the hours between it and the row before. */
 function spread(time: Float64Array, x: Float64Array, first: number, sum: Float64Array, weight: Float64Array): void {
   for (let i = 1; i < x.length; i++) {
-    const value = x[i]!;
-    const from = time[i - 1]!;
-    const to = time[i]!;
-    if (value !== value || to - from > spreadMost * 3600) continue;
+    const value = x[i] ?? 0;
+    const from = time[i - 1] ?? 0;
+    const to = time[i] ?? 0;
+    if (Number.isNaN(value) || to - from > spreadMost * 3600) continue;
     for (let h = Math.floor(from / 3600); h * 3600 < to; h++) {
       const seconds = Math.min(to, (h + 1) * 3600) - Math.max(from, h * 3600);
-      sum[h - first] = sum[h - first]! + value * seconds;
-      weight[h - first] = weight[h - first]! + seconds;
+      sum[h - first] = (sum[h - first] ?? 0) + value * seconds;
+      weight[h - first] = (weight[h - first] ?? 0) + seconds;
     }
   }
 }

@@ -102,7 +102,10 @@ class RowsReader {
     const { dialect } = this.reading;
     this.rows++;
     const cells = cellsOf(text, from, to, dialect.delimiter.charCodeAt(0), this.starts, this.ends);
-    if (cells < this.needed) return countFault(this.faults, 'short-row', this.line);
+    if (cells < this.needed) {
+      countFault(this.faults, 'short-row', this.line);
+      return;
+    }
     const moment = this.moment(text);
     if (moment === undefined) return;
     this.time.push(moment);
@@ -118,7 +121,10 @@ class RowsReader {
   private moment(text: string): number | undefined {
     const written = this.reading.dialect.time.map((c) => text.slice(this.starts[c], this.ends[c])).join(' ');
     const moment = momentOf(written, this.reading.order);
-    if (!moment) return void countFault(this.faults, 'no-moment', this.line, written);
+    if (!moment) {
+      countFault(this.faults, 'no-moment', this.line, written);
+      return undefined;
+    }
     if (moment.offset !== undefined) return moment.seconds - moment.offset + this.reading.zone * 3600;
     const standard = this.clock.standard(moment.seconds);
     if (standard === undefined) countFault(this.faults, 'no-such-hour', this.line, written);

@@ -8,7 +8,7 @@ function momentsOf(x: Float64Array | undefined): Moments {
   let mean = 0;
   let squares = 0;
   for (const v of x ?? []) {
-    if (v !== v) continue;
+    if (Number.isNaN(v)) continue;
     count++;
     const off = v - mean;
     mean += off / count;
