@@ -17,6 +17,7 @@ import { source as iso13370 } from '../iso-13370/measure.ts';
 import { source as iso13788 } from '../iso-13788/measure.ts';
 import { source as leakage } from '../leakage/measure.ts';
 import { source as lineset } from '../lineset/measure.ts';
+import { source as logs } from '../logs/measure.ts';
 import { source as networks } from '../networks/measure.ts';
 import { source as ownPower } from '../own-power/measure.ts';
 import { source as packing } from '../packing/measure.ts';
@@ -73,6 +74,7 @@ export const sources: readonly ValidationSource[] = [
   sensitivity,
   syntheticYears,
   winters,
+  logs,
   panels,
   ownPower,
   packing,

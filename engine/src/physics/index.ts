@@ -4,6 +4,7 @@ export * from './building/index.ts';
 export * from './conduction/index.ts';
 export * from './cutting/index.ts';
 export * from './dispatch/index.ts';
+export * from './fitting/index.ts';
 export * from './flow/index.ts';
 export { evaluateFormula } from './formula.ts';
 export * from './glazing/index.ts';
