@@ -3,6 +3,7 @@ import { accessFinder } from './access/finder.ts';
 import { airFinder } from './air/finder.ts';
 import { circuitFinder } from './circuit/finder.ts';
 import { climateFinder } from './climate/finder.ts';
+import { commissioningFinder } from './commissioning/finder.ts';
 import { condensateFinder } from './condensate/finder.ts';
 import { equipmentFinder } from './equipment/finder.ts';
 import { linesetFinder } from './lineset/finder.ts';
@@ -27,6 +28,7 @@ export const finders: readonly AnyFinder[] = [
   offgridFinder,
   accessFinder,
   scheduleFinder,
+  commissioningFinder,
 ] as unknown as readonly AnyFinder[];
 
 export const builtTrades: readonly TradeId[] = finders.map((f) => f.id);

@@ -2,6 +2,7 @@ import type { AccessResult } from './access/result.ts';
 import type { AirResult } from './air/result.ts';
 import type { CircuitResult } from './circuit/result.ts';
 import type { ClimateResult } from './climate/result.ts';
+import type { CommissioningResult } from './commissioning/result.ts';
 import type { CondensateResult } from './condensate/result.ts';
 import type { EquipmentResult } from './equipment/result.ts';
 import type { LinesetResult } from './lineset/result.ts';
@@ -21,4 +22,5 @@ export type TradeResults = {
   readonly offgrid: OffgridResult;
   readonly access: AccessResult;
   readonly schedule: ScheduleResult;
+  readonly commissioning: CommissioningResult;
 };

@@ -2,6 +2,7 @@ import { accessTeller } from './access/teller.ts';
 import { airTeller } from './air/teller.ts';
 import { circuitTeller } from './circuit/teller.ts';
 import { climateTeller } from './climate/teller.ts';
+import { commissioningTeller } from './commissioning/teller.ts';
 import { condensateTeller } from './condensate/teller.ts';
 import { equipmentTeller } from './equipment/teller.ts';
 import { linesetTeller } from './lineset/teller.ts';
@@ -26,6 +27,7 @@ export const tellers = {
   offgrid: offgridTeller,
   access: accessTeller,
   schedule: scheduleTeller,
+  commissioning: commissioningTeller,
 } satisfies { readonly [Id in keyof TradeResults]: Teller<Id> } as unknown as Readonly<
   Record<keyof TradeResults, AnyTeller>
 >;

@@ -29,7 +29,7 @@ export const tradeParts: Readonly<Record<TradeId, readonly (readonly string[])[]
     ['work', 'windows'],
     ['work', 'dates'],
   ],
-  commissioning: [['readings']],
+  commissioning: [['visits'], ['readings']],
 };
 
 /** What is entered and belongs to no single trade. */
@@ -38,6 +38,7 @@ export const recordParts: readonly (readonly string[])[] = [
   ['items'],
   ['work'],
   ['paperwork'],
+  ['visits'],
   ['readings'],
   ['photos'],
 ];

@@ -3,7 +3,8 @@ import { candidates } from './candidates.ts';
 import { house } from './house.ts';
 import { logs } from './logs.ts';
 import { power } from './power.ts';
-import { about, items, paperwork, photos, readings, work } from './record.ts';
+import { readings, visits } from './readings.ts';
+import { about, items, paperwork, photos, work } from './record.ts';
 import { routes } from './routes.ts';
 import { site } from './site.ts';
 
@@ -20,6 +21,7 @@ const shape = {
   power,
   items,
   work,
+  visits,
   readings,
   logs,
   paperwork,

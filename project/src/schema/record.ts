@@ -121,25 +121,6 @@ const prices = map(
 /** Who does it, when, and with what. */
 export const work = group({ crew, windows, dates, stock, prices }, { label: 'Work' });
 
-/** Numbers the builder took, each held against what the plan expects. Appended, never overwritten. */
-export const readings = map(
-  {
-    what: text({ label: 'What was measured' }),
-    subject: text({ label: 'Where' }),
-    day: date({ label: 'Day' }),
-    method: text({ label: 'How' }),
-    value: quantity('number', {
-      label: 'Reading',
-      help: 'In the unit the expected reading states.',
-      neededBy: ['commissioning'],
-      plausible: { min: -1e6, max: 1e6 },
-      usually: 'measured',
-    }),
-    note: text({ label: 'Note', longest: 2000 }),
-  },
-  { label: 'Readings', one: 'Reading' },
-);
-
 /** Permits, warranty and insurance terms, quotes, incentives. */
 export const paperwork = map(
   {

@@ -1,0 +1,14 @@
+import type { Finder } from '../plan/trade.ts';
+import { design } from './design.ts';
+import { findings } from './findings.ts';
+
+/** What was read, against what the plan expects in that state, and which causes fit. */
+export const commissioningFinder: Finder<'commissioning', 'climate' | 'loads' | 'equipment' | 'air'> = {
+  id: 'commissioning',
+  phase: 'agreed',
+  reads: ['visits', 'readings', 'house.setpoints', 'candidates'],
+  after: ['climate', 'loads', 'equipment', 'air'],
+  design,
+  findings,
+  looksAt: { reads: [], trades: [] },
+};

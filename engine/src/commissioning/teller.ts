@@ -1,0 +1,16 @@
+import type { Teller } from '../plan/trade.ts';
+import { materials } from './materials.ts';
+import { words } from './messages.ts';
+import { readings } from './readings.ts';
+import { sources } from './sources.ts';
+import { tasks } from './tasks.ts';
+
+export const commissioningTeller: Teller<'commissioning'> = {
+  id: 'commissioning',
+  title: 'Commissioning',
+  materials,
+  tasks,
+  readings,
+  words,
+  sources,
+};
