@@ -1,14 +1,16 @@
 import type { Finder } from '../plan/trade.ts';
 import { design } from './design.ts';
 import { findings } from './findings.ts';
+import { learn } from './learn.ts';
 
 /** What was read, against what the plan expects in that state, and which causes fit. */
 export const commissioningFinder: Finder<'commissioning', 'climate' | 'loads' | 'equipment' | 'air'> = {
   id: 'commissioning',
   phase: 'agreed',
-  reads: ['visits', 'readings', 'house.setpoints', 'candidates'],
+  reads: ['visits', 'readings', 'logs', 'site', 'house.setpoints', 'candidates'],
   after: ['climate', 'loads', 'equipment', 'air'],
   design,
+  learn,
   findings,
-  looksAt: { reads: [], trades: [] },
+  looksAt: { reads: [], trades: ['loads'] },
 };

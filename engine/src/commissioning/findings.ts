@@ -1,11 +1,16 @@
 import { required, unresolved } from '../plan/outcome.ts';
 import { draftsOf, type Found, telling } from '../plan/telling.ts';
-import type { Drafts } from '../plan/trade.ts';
+import type { Drafts, PlanView } from '../plan/trade.ts';
+import { logFindings } from './logs/findings.ts';
 import type { CommissioningResult, Visit } from './result.ts';
 
 /** How many readings a first start asks for, and whether each visit's conditions are whole. */
-export function findings(result: CommissioningResult): Drafts {
-  return draftsOf([firstStart(result), ...Object.values(result.visits).map(conditions)]);
+export function findings(result: CommissioningResult, view: PlanView): Drafts {
+  return draftsOf([
+    firstStart(result),
+    ...Object.values(result.visits).map(conditions),
+    ...logFindings(result.logs, view.trades.loads),
+  ]);
 }
 
 /** Readings at a first start: static pressure, power, supply and return air. Source: `commissioning.first`. */

@@ -1,6 +1,7 @@
 import type { Judged, Words } from '../plan/judge.ts';
 import type { Printer } from '../plan/printer.ts';
 import { unknownWords } from '../plan/unknownWords.ts';
+import { logAbout, logWords } from './logs/messages.ts';
 
 type Say = (j: Judged, print: Printer) => Words;
 
@@ -30,11 +31,13 @@ const say: Readonly<Record<string, Say>> = {
         ? 'Take all readings of an hour in one state.'
         : 'Nothing is lost: read again after 15 minutes at one speed, doors open.',
   }),
+  ...logWords,
 };
 
 const about: Readonly<Record<string, string>> = {
   'first-start': 'Nothing that was read has been entered yet.',
   conditions: 'The state in which readings were taken is not known.',
+  ...logAbout,
 };
 
 /** Words for a finding of the readings. */

@@ -1,6 +1,7 @@
 import type { UnitSpeed } from '../equipment/result.ts';
 import type { Outcome } from '../plan/outcome.ts';
 import type { ResultBase } from '../plan/trade.ts';
+import type { Log } from './logs/result.ts';
 
 /** What a reading is taken with. */
 export type Means = 'gauge' | 'bag' | 'vane' | 'hood' | 'thermometer' | 'meter' | 'clamp' | 'house' | 'cup' | 'watch';
@@ -48,6 +49,7 @@ export type Visit = {
 };
 
 export type CommissioningResult = ResultBase & {
+  readonly logs: readonly Log[];
   /** In the order of the document. */
   readonly visits: Readonly<Record<string, Visit>>;
   /** Readings that name no visit, or nothing to hold them against. */

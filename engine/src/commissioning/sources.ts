@@ -1,4 +1,5 @@
 import type { Sources } from '../plan/source.ts';
+import { logSources } from './logs/sources.ts';
 
 export const sources: Sources = {
   project: { title: 'Entered in the project', standing: 'project' },
@@ -11,4 +12,5 @@ export const sources: Sources = {
     edition: '2008',
     standing: 'standard',
   },
+  ...logSources,
 };

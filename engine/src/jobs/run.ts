@@ -1,3 +1,4 @@
+import { isLogTable } from '@kneewall/project';
 import { type PassageInputs, passageKind, passageVersion } from '../access/motion/passageJob.ts';
 import { planWays } from '../access/motion/planWays.ts';
 import { type BalanceInput, balanceAir } from '../air/balance/balanceAir.ts';
@@ -6,6 +7,8 @@ import type { DuctSizingInput } from '../air/sizing/setUp.ts';
 import { sizeDucts } from '../air/sizing/sizeDucts.ts';
 import { sizingKind, sizingVersion } from '../air/sizing/sizingJob.ts';
 import type { YearWeather } from '../climate/result.ts';
+import { learnFromLog } from '../commissioning/logs/learnFromLog.ts';
+import { type LogFitInputs, logFitKind, logFitVersion } from '../commissioning/logs/logJob.ts';
 import { isWeatherYear, type WeatherYear } from '../climate/weather/weatherYear.ts';
 import { summariseYear, yearJobKind, yearJobVersion } from '../climate/yearJob.ts';
 import { foresight } from '../coupling/foresight/foresight.ts';
@@ -80,6 +83,15 @@ const kinds: Readonly<Record<string, { readonly version: number; readonly run: R
     run: (inputs, host) => {
       const { blob } = inputs as { blob: string };
       return summariseYear(fileOf(blob, host), host.tell);
+    },
+  },
+  [logFitKind]: {
+    version: logFitVersion,
+    run: (inputs, host) => {
+      const { blob, given } = inputs as LogFitInputs;
+      const table = host.blob(blob);
+      if (!isLogTable(table)) throw new JobRefused('The log named in the project is not at hand, or cannot be read.');
+      return learnFromLog(table, given, host.tell);
     },
   },
   [daysJobKind]: { version: daysJobVersion, run: (inputs, host) => runDays(inputs as DaysInputs, host.tell) },

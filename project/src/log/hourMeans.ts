@@ -6,6 +6,8 @@ export type LogHours = {
   readonly first: number;
   readonly count: number;
   readonly columns: Readonly<Partial<Record<LogQuantity, Float64Array>>>;
+  /** What readings say at the end of each hour: of ten minutes on both sides, or half way between hours. */
+  readonly ends: Readonly<Partial<Record<LogQuantity, Float64Array>>>;
 };
 
 /** Hours over which a meter's step is spread at most; longer ones say too little of when. */
@@ -33,7 +35,27 @@ export function hourMeans(table: LogTable): LogHours {
       Float64Array.from(sum, (s, h) => ((weight[h] ?? 0) >= 1800 ? s / (weight[h] ?? 0) : Number.NaN)),
     ] as const;
   });
-  return { first, count, columns: Object.fromEntries(columns) };
+  const read = columns.filter(([id]) => !table.spans.includes(id as LogQuantity));
+  const ends = read.map(([id, means]) => [id, endsOf(table, table.columns[id as LogQuantity] ?? means, means, first)]);
+  return { first, count, columns: Object.fromEntries(columns), ends: Object.fromEntries(ends) };
+}
+
+/** Seconds on both sides of an hour's end in which readings count for it. */
+const near = 600;
+
+function endsOf({ time, step }: LogTable, x: Float64Array, means: Float64Array, first: number): Float64Array {
+  if (step > near) return means.map((m, h) => (m + (means[h + 1] ?? m)) / 2);
+  const sum = new Float64Array(means.length);
+  const count = new Float64Array(means.length);
+  for (let i = 0; i < x.length; i++) {
+    const value = x[i] ?? Number.NaN;
+    const end = Math.round((time[i] ?? 0) / 3600);
+    if (Number.isNaN(value) || Math.abs((time[i] ?? 0) - end * 3600) > near) continue;
+    const h = end - first - 1;
+    sum[h] = (sum[h] ?? 0) + value;
+    count[h] = (count[h] ?? 0) + 1;
+  }
+  return means.map((m, h) => ((count[h] ?? 0) > 0 ? (sum[h] ?? 0) / (count[h] ?? 1) : (m + (means[h + 1] ?? m)) / 2));
 }
 
 /** Lays each row's energy on the hours between it and the row before. */

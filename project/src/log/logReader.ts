@@ -182,6 +182,7 @@ class RowsReader {
       step: 0,
       rows: this.rows,
       faults: this.faults,
+      asks: [],
     } as const;
     return inOrder(read, this.lineOfRow.whole());
   }

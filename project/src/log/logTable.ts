@@ -14,6 +14,8 @@ export type LogTable = {
   /** Rows in the file, taken or not. */
   readonly rows: number;
   readonly faults: Faults;
+  /** What looks wrong in it as a whole, in words. */
+  readonly asks: readonly string[];
 };
 
 export const isLogTable = (x: unknown): x is LogTable =>

@@ -109,5 +109,5 @@ export function readLog(
     found.push(
       asked('missing-hours', [], 'Its rows are more than an hour apart: only sums of days can be told from it.'),
     );
-  return { value, problems: [...problems, ...found] };
+  return { value: { ...value, asks: found.map((p) => p.mend) }, problems: [...problems, ...found] };
 }

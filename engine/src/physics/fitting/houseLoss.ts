@@ -27,7 +27,8 @@ export type HouseLoss = {
   /** W of heat from all that is not measured. */
   readonly base: number;
   readonly fit: LeastSquares;
-  readonly columns: readonly Float64Array[];
+  /** The columns that are weather and the house's warming, without drifts of the season. */
+  readonly weather: readonly Float64Array[];
 };
 
 /** Why days say too little: in words elsewhere. */
@@ -52,7 +53,8 @@ export function houseLoss(days: DayMeans, seed: number): HouseLoss | { readonly 
   if (mean(days.apart) < 5) return { weak: 'no-cold' };
   if (deviationOf(days.apart) < spanLeast) return { weak: 'one-temperature' };
   if (!(mean(days.heat) > 50)) return { weak: 'no-heat' };
-  const columns = columnsOf(days);
+  const weather = weatherColumns(days);
+  const columns = [...weather, ...driftColumns(days)];
   const fit = leastSquares(columns, days.heat);
   if (!fit || fit.condition > conditionMost) return { weak: fit && fit.freedom > 3 ? 'tangled' : 'few-days' };
   const again = redrawn(columns, days.heat, seed);
@@ -67,14 +69,12 @@ export function houseLoss(days: DayMeans, seed: number): HouseLoss | { readonly 
     ...(days.sun ? { aperture: interval(2, -1) } : {}),
     base: -(fit.coefficients[1] ?? 0),
     fit,
-    columns,
+    weather,
   };
 }
 
-/** Degrees apart; ones; sun; what yesterday's degrees and the warming of the house add; wind; drifts. */
-function columnsOf({ day, apart, apartBefore, rise, sun, wind }: DayMeans): Float64Array[] {
-  const middle = mean(day);
-  const since = day.map((d) => d - middle);
+/** Degrees apart; ones; sun; what yesterday's degrees and the warming of the house add; wind. */
+function weatherColumns({ apart, apartBefore, rise, sun, wind }: DayMeans): Float64Array[] {
   const calm = wind ? mean(wind) : 0;
   return [
     apart,
@@ -83,9 +83,15 @@ function columnsOf({ day, apart, apartBefore, rise, sun, wind }: DayMeans): Floa
     apartBefore.map((a, i) => a - (apart[i] ?? 0)),
     ...(deviationOf(rise) > 0.1 ? [rise] : []),
     ...(wind ? [wind.map((w, i) => (w - calm) * (apart[i] ?? 0))] : []),
-    ...(day.length >= driftFrom ? [since] : []),
-    ...(sun && day.length >= driftFrom ? [sun.map((s, i) => s * (since[i] ?? 0))] : []),
   ];
+}
+
+/** The season's drift in gains, and in what the sun reaches. */
+function driftColumns({ day, sun }: DayMeans): Float64Array[] {
+  if (day.length < driftFrom) return [];
+  const middle = mean(day);
+  const since = day.map((d) => d - middle);
+  return [since, ...(sun ? [sun.map((s, i) => s * (since[i] ?? 0))] : [])];
 }
 
 /** Coefficients of days drawn again, in the scale of the columns as they are. */
