@@ -1,12 +1,26 @@
-import type { TradeInput } from '../plan/trade.ts';
+import type { Job } from '../jobs/job.ts';
+import { attempt, unresolved } from '../plan/outcome.ts';
+import { asBuilt, type Input } from './asBuilt.ts';
 import { logsOf } from './logs/design.ts';
-import type { CommissioningResult } from './result.ts';
+import { responsesJob } from './responsesJob.ts';
+import type { CommissioningResult, Visit } from './result.ts';
 import { visitsOf } from './visits.ts';
 
-type Input = TradeInput<'climate' | 'loads' | 'equipment' | 'air'>;
-
-/** The visits with what was read at each. Pure. */
-export function design({ project, upstream }: Input): CommissioningResult {
-  const { logs, wanted } = logsOf(project, upstream.equipment, upstream.climate.pressure);
-  return { ...visitsOf(project, upstream.climate.pressure), logs, workings: {}, wanted };
+/** The visits with what was read at each, and for each the job that says what its readings mean. Pure. */
+export function design(input: Input): CommissioningResult {
+  const { visits, loose } = visitsOf(input.project, input.upstream.climate.pressure);
+  const { logs, wanted: fits } = logsOf(input.project, input.upstream.equipment, input.upstream.climate.pressure);
+  const wanted: Job[] = [...fits];
+  const asked = Object.fromEntries(
+    Object.entries(visits).map(([id, visit]): [string, Visit] => {
+      const job = attempt(() => {
+        if (visit.aside) return unresolved('missing', `visits.${id}.minutes`);
+        return responsesJob(asBuilt(input, visit));
+      });
+      if (!job.ok) return [id, { ...visit, found: job }];
+      if (wanted.every((j) => j.key !== job.value.key)) wanted.push(job.value);
+      return [id, { ...visit, found: { ok: false, because: 'pending', paths: [job.value.key] } }];
+    }),
+  );
+  return { visits: asked, loose, logs, workings: {}, wanted };
 }

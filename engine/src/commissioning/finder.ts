@@ -6,11 +6,11 @@ import { learn } from './learn.ts';
 /** What was read, against what the plan expects in that state, and which causes fit. */
 export const commissioningFinder: Finder<'commissioning', 'climate' | 'loads' | 'equipment' | 'air'> = {
   id: 'commissioning',
-  phase: 'agreed',
+  phase: 'sum',
   reads: ['visits', 'readings', 'logs', 'site', 'house.setpoints', 'candidates'],
   after: ['climate', 'loads', 'equipment', 'air'],
   design,
   learn,
   findings,
-  looksAt: { reads: [], trades: ['loads'] },
+  looksAt: { reads: ['power', 'routes.ducts.terminals'], trades: ['loads'] },
 };

@@ -1,7 +1,13 @@
+import type { Group } from '../coupling/asBuilt/system.ts';
 import type { UnitSpeed } from '../equipment/result.ts';
 import type { Outcome } from '../plan/outcome.ts';
 import type { ResultBase } from '../plan/trade.ts';
+import type { NextReading } from './causes/next.ts';
+import type { Suspect } from './causes/posterior.ts';
+import type { ResponseTable } from './causes/table.ts';
 import type { Log } from './logs/result.ts';
+import type { PowerReading } from './powerReading.ts';
+import type { Verdict } from './verdict.ts';
 
 /** What a reading is taken with. */
 export type Means = 'gauge' | 'bag' | 'vane' | 'hood' | 'thermometer' | 'meter' | 'clamp' | 'house' | 'cup' | 'watch';
@@ -46,6 +52,53 @@ export type Visit = {
   /** W the house draws without the unit, where it was read. */
   readonly houseBase?: number;
   readonly taken: readonly Taken[];
+  /** What every cause would show in its state; taken out where its readings have been told. */
+  readonly responses?: ResponseTable;
+  /** Pending until the responses of its state are known. */
+  readonly found: Outcome<VisitFound>;
+};
+
+/** What a reading should be in the state of a visit. */
+export type Expected = {
+  readonly id: string;
+  readonly group: Group;
+  readonly subject?: string;
+  readonly value: number;
+  readonly band: { readonly min: number; readonly max: number };
+};
+
+/** A reading held against what it should be; why it is set aside, where it cannot be. */
+export type ReadingFound = {
+  readonly id: string;
+  readonly expected: string;
+  readonly group?: Group;
+  readonly value: number;
+  /** Less the house's own draw, where that is known and was in it. */
+  readonly net: number;
+  readonly should?: number;
+  readonly verdict?: Verdict;
+  /** The verdict is that of its share of all registers. */
+  readonly asShare?: true;
+  readonly aside?: 'unknown' | 'unit' | 'contradicts';
+  /** The unit in which it would fit, or the reading it cannot be true with. */
+  readonly because?: string;
+};
+
+export type VisitFound = {
+  readonly expected: readonly Expected[];
+  readonly readings: readonly ReadingFound[];
+  /** The likeliest, the chance of all others in `rest`. */
+  readonly suspects: readonly Suspect[];
+  readonly rest: number;
+  /** Chance that nothing in the table of causes is wrong. */
+  readonly sound: number;
+  readonly involved: Readonly<Record<string, number>>;
+  /** How many kinds of reading speak. */
+  readonly kinds: number;
+  readonly next: readonly NextReading[];
+  /** Causes that this state cannot be run with. */
+  readonly lost: readonly string[];
+  readonly power?: PowerReading;
 };
 
 export type CommissioningResult = ResultBase & {

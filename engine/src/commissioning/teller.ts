@@ -4,6 +4,7 @@ import { words } from './messages.ts';
 import { readings } from './readings.ts';
 import { sources } from './sources.ts';
 import { tasks } from './tasks.ts';
+import { meaningOf } from './visitFound.ts';
 
 export const commissioningTeller: Teller<'commissioning'> = {
   id: 'commissioning',
@@ -11,6 +12,8 @@ export const commissioningTeller: Teller<'commissioning'> = {
   materials,
   tasks,
   readings,
+  // What readings mean is code that the first counts do not wait for.
+  sum: meaningOf,
   words,
   sources,
 };

@@ -82,6 +82,7 @@ function visitOf(
     strips: s.choice(v.strips),
     ...(houseBase === undefined ? {} : { houseBase }),
     taken,
+    found: { ok: false, because: 'pending', paths: [] },
   };
 }
 

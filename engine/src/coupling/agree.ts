@@ -13,6 +13,8 @@ export type Setpoints = { readonly heating: number; readonly cooling: number; re
 
 type Mode = 'heating' | 'cooling';
 
+const residualWanted = 1e-11;
+
 /** What the trades designed: of the air its ducts alone. */
 export type Designed = Pick<TradeResults, 'climate' | 'loads' | 'equipment'> & { readonly ducts: Outcome<AirModel> };
 
@@ -64,6 +66,7 @@ function pointFrom({ climate, loads, equipment, ducts }: Designed, setpoints: Se
     heat: ductHeatOf(model),
     speed: 'most',
     strips: 0,
+    residual: residualWanted,
   };
 }
 

@@ -27,13 +27,14 @@ export type Point = {
   readonly speed: UnitSpeed;
   /** W that strips behind the coil put into the air. */
   readonly strips: number;
+  /** Scaled change below which it counts as settled; 1e-11 for a plan. */
+  readonly residual: number;
 };
 
 /** The exchanged state. Flow m³/s; temperatures °C. */
 type State = { readonly flow: number; readonly entering: number; readonly leaving: number; readonly attic: number };
 
 const sweepsMost = 60;
-const residualWanted = 1e-11;
 /** Share of each proposed change that is taken; the loop contracts by itself, this keeps odd duct systems calm. */
 const damping = 0.8;
 export type Settled = {
@@ -47,20 +48,20 @@ export type Settled = {
 };
 
 /**
- * Flow, entering and leaving air, duct gains and the attic exchanged until nothing moves by more than 1e-11 of its
- * scale, or 60 sweeps are done. Ends the enclosing attempt where flows do not settle or the sheet does not reach.
+ * Flow, entering and leaving air, duct gains and the attic exchanged until nothing moves by more than its residual
+ * says, or 60 sweeps are done. Ends the enclosing attempt where flows do not settle or the sheet does not reach.
  */
 export function settle(point: Point): Settled {
   let state = losslessStart(point);
   let residual = Number.POSITIVE_INFINITY;
   let sweeps = 0;
-  while (sweeps < sweepsMost && residual > residualWanted) {
+  while (sweeps < sweepsMost && residual > point.residual) {
     const next = sweep(point, state);
     residual = distance(state, next);
-    state = blend(state, next, residual > residualWanted ? damping : 1);
+    state = blend(state, next, residual > point.residual ? damping : 1);
     sweeps++;
   }
-  return { ...describe(point, state), converged: residual <= residualWanted, sweeps, residual };
+  return { ...describe(point, state), converged: residual <= point.residual, sweeps, residual };
 }
 
 /** Nominal flow and ducts that neither lose nor leak. */

@@ -11,6 +11,9 @@ import { learnFromLog } from '../commissioning/logs/learnFromLog.ts';
 import { type LogFitInputs, logFitKind, logFitVersion } from '../commissioning/logs/logJob.ts';
 import { isWeatherYear, type WeatherYear } from '../climate/weather/weatherYear.ts';
 import { summariseYear, yearJobKind, yearJobVersion } from '../climate/yearJob.ts';
+import { responsesKind, responsesVersion } from '../commissioning/responsesJob.ts';
+import { responses } from '../coupling/asBuilt/responses.ts';
+import type { ResponsesInputs } from '../coupling/asBuilt/system.ts';
 import { foresight } from '../coupling/foresight/foresight.ts';
 import { foresightKind, foresightVersion } from '../coupling/foresight/foresightJob.ts';
 import { improvements } from '../coupling/houseYear/improvements.ts';
@@ -116,6 +119,10 @@ const kinds: Readonly<Record<string, { readonly version: number; readonly run: R
     run: (inputs) => attempt(() => balanceAir(inputs as BalanceInput)),
   },
   [workPlanKind]: { version: workPlanVersion, run: (inputs, host) => planJob(inputs as WorkInputs, host.tell) },
+  [responsesKind]: {
+    version: responsesVersion,
+    run: (inputs, host) => responses(inputs as ResponsesInputs, host.tell),
+  },
   [waysKind]: { version: waysVersion, run: throughYear<WaysInputs>(compareWays) },
   [passageKind]: { version: passageVersion, run: (inputs, host) => planWays(inputs as PassageInputs, host.tell) },
   [wintersKind]: { version: wintersVersion, run: inOneGo(wintersKind) },

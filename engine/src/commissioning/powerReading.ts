@@ -1,0 +1,81 @@
+import type { ResponseTable } from './causes/table.ts';
+import { errorOf } from './methods.ts';
+import type { Taken, Visit } from './result.ts';
+import { type Verdict, verdictOf } from './verdict.ts';
+
+/** What would make a power reading right. */
+export type PowerReason = 'fits' | 'base' | 'base-unknown' | 'base-large' | 'strips' | 'speed' | 'nothing';
+
+export type PowerReading = {
+  readonly id: string;
+  /** W: as read, what the unit should draw, and the reading less the house's draw where that is known. */
+  readonly read: number;
+  readonly expected: number;
+  readonly net: number;
+  readonly verdict: 'explained' | 'suspicious' | 'cannot tell';
+  readonly reasons: readonly PowerReason[];
+  /** W that the house would have to draw without the unit for the reading to be right. */
+  readonly gap: number;
+  /** W at the speeds that were not entered. */
+  readonly otherSpeeds: readonly number[];
+};
+
+/** W that a small house draws by itself, and with something large on. Common practice, no source: `commissioning.base`. */
+const usualBase = { quiet: 1000, most: 3000 } as const;
+
+const place = 'commissioning/power';
+
+/**
+ * What a power reading means, from the facts of its protocol: whether the house's own draw is in it, whether strips
+ * were proved off, and what the unit would draw at its other speeds. Undefined where no power was read.
+ */
+export function powerReading(table: ResponseTable, visit: Visit): PowerReading | undefined {
+  const channel = table.channels.findIndex((c) => c.id === place);
+  const taken = visit.taken.filter((t) => t.expected === place).at(-1);
+  const expected = table.base[channel];
+  if (!taken || expected === undefined) return undefined;
+  const means = taken.means ?? 'meter';
+  const house = means === 'house';
+  const net = netPower(taken, visit);
+  const inIt = house && taken.baseTaken !== 'yes';
+  const open = inIt && visit.houseBase === undefined;
+  const { word } = verdictOf({ group: 'power', expected, value: net, means, repeats: taken.repeats });
+  const reach = 2 * errorOf('power', means, net, taken.repeats) + 0.15 * expected;
+  const othersOf = (kind: string) =>
+    table.causes.filter((c) => c.kind === kind).flatMap((c) => c.nodes.map((n) => n.values[channel] ?? 0));
+  const [otherSpeeds, strips] = [othersOf('other-speed'), othersOf('strips-on')];
+  // With the house's draw in it and not known, anything below the reading by as much as a house draws would do.
+  const could = (watts: number): boolean =>
+    open ? net - watts >= -reach && net - watts <= usualBase.most : Math.abs(net - watts) <= reach;
+  const reasons: PowerReason[] = [
+    ...(word === 'good' ? (['fits'] as const) : []),
+    ...(inIt && !open && word === 'good' && Math.abs(taken.value - expected) > reach ? (['base'] as const) : []),
+    ...(open && could(expected) && net - expected > reach
+      ? ([net - expected > usualBase.quiet ? 'base-large' : 'base-unknown'] as const)
+      : []),
+    ...(visit.strips !== 'off' && net > expected + reach && strips.some(could) ? (['strips'] as const) : []),
+    ...(word !== 'good' && otherSpeeds.some(could) ? (['speed'] as const) : []),
+  ];
+  return {
+    id: taken.id,
+    read: taken.value,
+    expected,
+    net,
+    verdict: verdictFor(word, open, reasons),
+    reasons: reasons.length > 0 ? reasons : ['nothing'],
+    gap: taken.value - expected,
+    otherSpeeds,
+  };
+}
+
+function verdictFor(word: Verdict['word'], open: boolean, reasons: readonly PowerReason[]): PowerReading['verdict'] {
+  if (open) return reasons.length > 0 ? 'cannot tell' : 'suspicious';
+  if (word === 'good') return 'explained';
+  return word === 'off' ? 'suspicious' : 'cannot tell';
+}
+
+/** W less the house's own draw, where the house's meter was read with it and it is known. */
+export const netPower = (taken: Taken, { houseBase }: Visit): number =>
+  taken.means === 'house' && taken.baseTaken !== 'yes' && houseBase !== undefined
+    ? taken.value - houseBase
+    : taken.value;

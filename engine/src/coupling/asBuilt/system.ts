@@ -1,0 +1,42 @@
+import type { AirModel } from '../../air/result.ts';
+import type { VisitState } from '../../commissioning/result.ts';
+import type { BlowerModel, BlowerTable, UnitModel, UnitSpeed } from '../../equipment/result.ts';
+import type { AtticModel } from '../../loads/result.ts';
+
+/** Ducts, unit and house in the state of a visit: plain data, so that equal ones make equal jobs. */
+export type AsBuilt = {
+  readonly air: AirModel;
+  readonly unit: UnitModel;
+  readonly blower: BlowerModel;
+  readonly attic: AtticModel;
+  /** W of strips that are on, and of those that are there. */
+  readonly stripsOn: number;
+  readonly strips: number;
+  /** W that the unit draws beside compressor and fan. */
+  readonly standing: number;
+  /** W for each K by which the rooms are warmer than outdoors; absent where the load is not known. */
+  readonly loss?: number;
+  readonly state: Omit<VisitState, 'speed'> & { readonly speed: UnitSpeed };
+  /** K by which the attic is warmer than worked out, where it was not read. */
+  readonly atticShift?: number;
+};
+
+/** What a visit is held against: the system, the blower's other settings, and the unit's other speeds with theirs. */
+export type ResponsesInputs = {
+  readonly system: AsBuilt;
+  readonly settings: readonly BlowerTable[];
+  readonly speeds: readonly { readonly speed: UnitSpeed; readonly blower: BlowerTable }[];
+};
+
+/** What kind of reading a channel is: causes are told apart by more than one of them. */
+export type Group = 'pressure' | 'flow' | 'temperature' | 'power' | 'water' | 'time';
+
+/** One number that can be read. */
+export type Channel = {
+  readonly id: string;
+  readonly group: Group;
+  /** The terminal it is read at. */
+  readonly subject?: string;
+};
+
+export type Response = { readonly channel: Channel; readonly value: number };
