@@ -13,5 +13,10 @@ export function learn(result: CommissioningResult, found: Results): Commissionin
     return [id, table.ok ? { ...visit, responses: table.value } : { ...visit, found: table }];
   });
   const logs = learnLogs(result.logs, result.wanted, found);
-  return { ...result, logs, visits: Object.fromEntries(visits), wanted: result.wanted.filter((j) => !(j.key in found)) };
+  return {
+    ...result,
+    logs,
+    visits: Object.fromEntries(visits),
+    wanted: result.wanted.filter((j) => !(j.key in found)),
+  };
 }
