@@ -35,7 +35,7 @@ export type { WeatherYear } from './climate/weather/weatherYear.ts';
 export { tiesOfYear } from './climate/winters/tiesOfYear.ts';
 export { winterMaker } from './climate/winters/winterYear.ts';
 export { dailyRows, degreeDayBase, factsOfYear, monthsOfYear } from './climate/yearFacts.ts';
-export { logFitKind } from './commissioning/logs/logJob.ts';
+export { type LogFitInputs, logFitKind } from './commissioning/logs/logJob.ts';
 export { heatFromWords, weakWords } from './commissioning/logs/messages.ts';
 export type { Log, LogAnswers } from './commissioning/logs/result.ts';
 export type { AgreedPoint, Agreement } from './coupling/agreement.ts';

@@ -41,8 +41,8 @@ export const logWords: Readonly<Record<string, Say>> = {
     why: `${heatFromWords[(j.facts?.from || 'sheet') as HeatFrom]}${j.facts?.wind === 1 ? '' : ' Wind was not logged, so the range is wide.'}`,
     mend:
       j.status === 'fails'
-        ? 'Look for draughts and leaking ducts first; then enter the loss the log shows and look at the unit again.'
-        : 'Enter it as the measured loss: the plan is then narrower.',
+        ? 'Look for draughts and leaking ducts first, then at the insulation that was entered; a blower door says which. Correct what is wrong in the plan, and it is worked out again.'
+        : 'The plan stands. Where the log lies well below it, look which wall or draught was entered too badly.',
   }),
   'log-power': (j, print) => ({
     what: `By the log “${String(j.facts?.name)}” the unit draws ${print.value(j)} of what its sheet says for the same heat.`,
