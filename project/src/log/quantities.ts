@@ -31,7 +31,7 @@ export const logQuantities = {
   heat: {
     label: 'Heat given to the house',
     ...power,
-    words: /heat.?(meter|output|delivered|flow)|thermal|w(ä|ae)rme(?!pumpe)|heater/,
+    words: /^heat(?!.?pump)|heat.?(meter|output|delivered|flow)|thermal|w(ä|ae)rme(?!pumpe)|heater/,
   },
   unitPower: {
     label: 'Power of the unit',

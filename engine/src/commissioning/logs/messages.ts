@@ -11,6 +11,7 @@ export const weakWords: Readonly<Record<Extract<LogAnswers['house'], { weak: unk
   'no-cold': 'it was hardly colder outdoors than in',
   'one-temperature': 'all days were about as cold as each other',
   'no-heat': 'hardly any heat was given',
+  'no-tie': 'its heat does not follow the cold: look whether the right column was taken for heat, and what else heats',
   tangled: 'what it measured moved together all the time, so that nothing can be told apart',
 };
 

@@ -58,6 +58,7 @@ describe('the loss of a house from days', () => {
     expect(houseLoss({ ...days, apart: days.apart.map((a) => 15 + a / 50) }, 1)).toEqual({ weak: 'one-temperature' });
     expect(houseLoss({ ...days, apart: days.apart.map((a) => a - 16) }, 1)).toEqual({ weak: 'no-cold' });
     expect(houseLoss({ ...days, heat: days.heat.map(() => 0) }, 1)).toEqual({ weak: 'no-heat' });
+    expect(houseLoss({ ...days, heat: days.heat.map((_, i) => 3000 + 100 * (i % 3)) }, 1)).toEqual({ weak: 'no-tie' });
     expect(houseLoss({ ...days, sun: days.apart.map((a) => 2 * a) }, 1)).toHaveProperty('weak');
   });
 });

@@ -32,7 +32,7 @@ export type HouseLoss = {
 };
 
 /** Why days say too little: in words elsewhere. */
-export type Weak = 'few-days' | 'no-cold' | 'one-temperature' | 'no-heat' | 'tangled';
+export type Weak = 'few-days' | 'no-cold' | 'one-temperature' | 'no-heat' | 'tangled' | 'no-tie';
 
 /** Fewer days, or temperatures closer together (K, standard deviation), say too little: common practice, tried in simulation. */
 const daysLeast = 14;
@@ -64,8 +64,11 @@ export function houseLoss(days: DayMeans, seed: number): HouseLoss | { readonly 
     const half = t * Math.max(fit.standardErrors[column] ?? 0, deviationOf(again.map((c) => c[column] ?? likely)));
     return { likely, low: likely - half, high: likely + half };
   };
+  const lossPerDegree = interval(0, 1);
+  // Heat that does not rise with the cold says nothing of a house.
+  if (!(lossPerDegree.low > 0)) return { weak: 'no-tie' };
   return {
-    lossPerDegree: interval(0, 1),
+    lossPerDegree,
     ...(days.sun ? { aperture: interval(2, -1) } : {}),
     base: -(fit.coefficients[1] ?? 0),
     fit,
