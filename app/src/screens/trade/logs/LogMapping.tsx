@@ -11,18 +11,11 @@ import {
 } from '@kneewall/project';
 import { Scroll } from '../../../look/Scroll.tsx';
 import { ProblemList } from '../../project/ProblemList.tsx';
+import { LogQuestions } from './LogQuestions.tsx';
 
 type Props = { readonly entry: LogEntry; readonly plan: LogPlan; readonly change: (entry: LogEntry) => void };
 
 const rowsShown = 3;
-const dayOrders = { 'year-first': 'Year first', 'day-first': 'Day first', 'month-first': 'Month first' } as const;
-const clocks = {
-  standard: 'Standard time all year',
-  utc: 'Greenwich time (UTC)',
-  europe: 'As in Europe: an hour ahead in summer',
-  america: 'As in North America: an hour ahead in summer',
-} as const;
-
 /** The first rows as they are in the file, and for each column what it is taken for: to be confirmed or changed. */
 export function LogMapping({ entry, plan, change }: Props) {
   const { dialect, problems } = plan;
@@ -102,52 +95,7 @@ export function LogMapping({ entry, plan, change }: Props) {
           </tbody>
         </table>
       </Scroll>
-      <div className="log-asked">
-        <label>
-          What its clock shows
-          <select
-            value={entry.clock ?? 'standard'}
-            onChange={(e) => change({ ...entry, clock: e.currentTarget.value as keyof typeof clocks })}
-          >
-            {Object.entries(clocks).map(([id, words]) => (
-              <option key={id} value={id}>
-                {words}
-              </option>
-            ))}
-          </select>
-        </label>
-        {dialect.orders.length > 1 && (
-          <label>
-            How days are written
-            <select
-              value={entry.days ?? ''}
-              onChange={(e) => change({ ...entry, days: e.currentTarget.value as keyof typeof dayOrders })}
-            >
-              {entry.days === undefined && <option value="">Choose</option>}
-              {dialect.orders
-                .filter((o) => o in dayOrders)
-                .map((o) => (
-                  <option key={o} value={o}>
-                    {dayOrders[o as keyof typeof dayOrders]}
-                  </option>
-                ))}
-            </select>
-          </label>
-        )}
-        {dialect.decimalUnsure && (
-          <label>
-            The point in numbers
-            <select
-              value={entry.decimal ?? ''}
-              onChange={(e) => change({ ...entry, decimal: e.currentTarget.value as 'point' | 'comma' })}
-            >
-              {entry.decimal === undefined && <option value="">Choose</option>}
-              <option value="point">Decimal point</option>
-              <option value="comma">Thousands; decimals follow a comma</option>
-            </select>
-          </label>
-        )}
-      </div>
+      <LogQuestions entry={entry} dialect={dialect} change={change} />
       {problems.length > 0 && <ProblemList problems={problems} />}
     </>
   );
