@@ -68,7 +68,7 @@ function Figures({ found }: { found: LogAnswers }) {
       <dl className="log-facts">
         {house.aperture && (
           <div>
-            <dt>Sun that warms it, as a hole in the roof would</dt>
+            <dt>Takes in as much sun as a roof opening of</dt>
             <dd>
               {found.sun === 'measured' ? (
                 <QuantityRange range={house.aperture} kind="area" />
@@ -80,7 +80,7 @@ function Figures({ found }: { found: LogAnswers }) {
         )}
         {warmth && (
           <div>
-            <dt>Left alone, it keeps a third of its warmth for</dt>
+            <dt>Left alone, two thirds of its warmth are gone after</dt>
             <dd>
               <QuantityRange range={inSeconds(warmth.slowHours)} kind="time" />
             </dd>
