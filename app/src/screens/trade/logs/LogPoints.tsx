@@ -5,7 +5,7 @@ import { useUnits } from '../../../services.ts';
 type Points = Extract<LogAnswers['house'], { points: unknown }>['points'];
 
 const [wide, tall] = [100, 62];
-const room = { left: 17, top: 4, right: 3, bottom: 9 };
+const room = { left: 3, top: 4, right: 3, bottom: 9 };
 const across = wide - room.left - room.right;
 const down = tall - room.top - room.bottom;
 
@@ -38,7 +38,7 @@ export function LogPoints({ points, loss }: { points: Points; loss: number }) {
           <text x={wide - room.right} y={tall - 3} textAnchor="end">
             {say(cold)}
           </text>
-          <text x={room.left - 1} y={room.top + 3} textAnchor="end">
+          <text x={room.left + 1} y={room.top + 4.5}>
             {power(most)}
           </text>
         </svg>
@@ -70,10 +70,10 @@ function Misses({ points, power }: { points: Points; power: (q: number) => strin
         <text x={wide - room.right} y={tall - 3} textAnchor="end">
           {dayText(Math.round(last))}
         </text>
-        <text x={room.left - 1} y={room.top + 3} textAnchor="end">
+        <text x={room.left + 1} y={room.top + 4.5}>
           {power(most)}
         </text>
-        <text x={room.left - 1} y={room.top + down} textAnchor="end">
+        <text x={room.left + 1} y={room.top + down - 1.5}>
           {power(-most)}
         </text>
       </svg>
