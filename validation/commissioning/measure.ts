@@ -65,9 +65,7 @@ const bagRows = (): Row[] => [
   check('volume 5 %, time 0.25 s, 8 s', 'error', '%', 5.9, 0.05, 100 * bagError(0.05, 0.25, 8)),
 ];
 
-const leakRows = (): Row[] => [
-  check('95 cfm at 18 Pa, to 25 Pa', 'leak', 'cfm', 117.61, 0.01, leakAt(95, 18, 25)),
-];
+const leakRows = (): Row[] => [check('95 cfm at 18 Pa, to 25 Pa', 'leak', 'cfm', 117.61, 0.01, leakAt(95, 18, 25))];
 
 // Causes: dirty filter, small return, low charge, return leak, none. Chances invented, results computed.
 const prior = [0.3, 0.25, 0.15, 0.15, 0.15];
