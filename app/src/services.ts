@@ -38,6 +38,7 @@ export function createServices(store: Store, port: PlanPort, openJobs: () => Job
     setTimeout(() => jobs.want(wanted), 0);
   });
   followWeather(session, jobs, store);
+  followLogs(session, jobs, store);
   return { session, planner, jobs, view, store };
 }
 
@@ -66,6 +67,28 @@ function followWeather(session: Session, jobs: JobHost, store: Store): void {
       file = main;
       recorded = rest.filter((f) => f !== undefined);
       jobs.lend(file, site, recorded);
+    });
+  });
+}
+
+/** Whenever the project's logs move, lends the jobs their texts as the store has them. */
+function followLogs(session: Session, jobs: JobHost, store: Store): void {
+  let seen: Project['logs'];
+  let kept: readonly WeatherText[] = [];
+  session.subscribe(() => {
+    const { logs } = session.now().project;
+    if (logs === seen) return;
+    seen = logs;
+    const named = [...new Set(Object.values(logs ?? {}).flatMap(({ blob }) => (blob === undefined ? [] : [blob])))];
+    const textOf = async (sha: string): Promise<readonly WeatherText[]> => {
+      const known = kept.find((f) => f.sha === sha);
+      const text = known?.text ?? (await store.blob(sha).catch(() => undefined));
+      return text === undefined ? [] : [{ sha, text }];
+    };
+    void Promise.all(named.map(textOf)).then((texts) => {
+      if (session.now().project.logs !== logs) return;
+      kept = texts.flat();
+      jobs.lendLogs(kept, logs);
     });
   });
 }

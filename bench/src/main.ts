@@ -4,6 +4,7 @@ import { ductSizingBench } from './ductSizing.ts';
 import { evaluateBench } from './evaluate.ts';
 import { foresightBench } from './foresight.ts';
 import { houseYearBench } from './houseYear.ts';
+import { logsBench } from './logs.ts';
 import { type BenchRow, kept } from './measure.ts';
 import { moistAirBench } from './moistAir.ts';
 import { networkBench } from './network.ts';
@@ -26,6 +27,7 @@ const benches: Readonly<Record<string, () => BenchRow[] | Promise<BenchRow[]>>> 
   cutting: cuttingBench,
   'reach-maps': reachMapsBench,
   passage: passageBench,
+  logs: logsBench,
 };
 
 /** `npm run bench -- [NAME] [--json]`: ratios of one run; exit 1 only when a result is wrong. */

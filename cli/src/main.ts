@@ -32,6 +32,7 @@ const usage = `Kneewall plans, builds and proves a ducted heat pump in a small h
       Takes a weather year into a project. The project is unchanged when it fails.
   kneewall import recorded FILE... --into PROJECT [--format KIND]
       Takes measured years, one file each, for the winters of own power.
+  kneewall import log FILE --into PROJECT [--map QUANTITY=COLUMN:UNIT]... [--days ORDER] [--clock KIND]
   kneewall import datasheet FILE --into PROJECT [--unit ID]
       Takes the rows of a unit's data sheet (CSV, units in the heads) into a
       project, and says what the sheet leaves open.

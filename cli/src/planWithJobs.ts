@@ -9,9 +9,8 @@ import {
   readRecorded,
   readWeather,
   runJob,
-  type WeatherRead,
 } from '@kneewall/engine';
-import type { Project, System } from '@kneewall/project';
+import { encodingOf, type Problem, type Project, readLog, type System } from '@kneewall/project';
 import { problemLines } from './print/problems.ts';
 import { readBlob } from './projectFile.ts';
 import { loadSolver } from './solver.ts';
@@ -51,20 +50,23 @@ async function finished(job: Job, blobs: ReadonlyMap<string, unknown>): Promise<
   }
 }
 
-/** The engine fetches nothing: the weather files named in the project are read and parsed here; what is wrong with one is said. */
+type Read = (text: string) => { readonly value?: unknown; readonly problems: readonly Problem[] };
+
+/** The engine fetches nothing: the weather files and logs named in the project are read and parsed here; what is wrong with one is said. */
 export async function readBlobs(project: Project, file: string): Promise<ReadonlyMap<string, unknown>> {
   const { site } = project;
   const blobs = new Map<string, unknown>();
-  const take = async (blob: string | undefined, read: (text: string) => WeatherRead): Promise<void> => {
+  const take = async (blob: string | undefined, read: Read): Promise<void> => {
     if (blob === undefined || blobs.has(blob)) return;
     const bytes = await readBlob(file, blob);
     if (!bytes) return;
-    const { value, problems } = read(new TextDecoder().decode(bytes));
+    const { value, problems } = read(new TextDecoder(encodingOf(bytes)).decode(bytes));
     if (value) blobs.set(blob, value);
     else process.stderr.write(`${problemLines(problems).join('\n')}\n`);
   };
   await take(site?.weather?.blob, (text) => readWeather(text, site?.weather ?? {}, site));
   for (const entry of Object.values(site?.recorded ?? {}))
     await take(entry.blob, (text) => readRecorded(text, entry, site));
+  for (const entry of Object.values(project.logs ?? {})) await take(entry.blob, (text) => readLog(text, entry, site));
   return blobs;
 }

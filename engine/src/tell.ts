@@ -71,13 +71,14 @@ function summedUp(found: Found, told: readonly Told[], results: Results, memo: M
     const { sum } = tellers[id];
     const finder = finders.find((f) => f.id === id);
     if (!sum || !finder || 'fault' in own) return;
-    const asked = remembered(memo, `sum:${id}`, [own.value.result, ...said], () =>
+    const sums = remembered(memo, `sum:${id}`, [own.value.result, ...said], () =>
       attempted(() => sum(own.value.result, all())),
     );
-    const summed = learned(finder, asked, results, memo);
+    const summed = learned(finder, sums, results, memo);
     if ('value' in summed) {
       view = { ...view, trades: { ...view.trades, [id]: summed.value } };
-      wanted = [...wanted, ...summed.value.wanted];
+      const asked = new Set(wanted.map((j) => j.key));
+      wanted = [...wanted, ...summed.value.wanted.filter((j) => !asked.has(j.key))];
     }
     trades = trades.with(at, { id, found: judgeOne(finder, summed, project, view, memo) });
   });

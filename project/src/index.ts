@@ -16,6 +16,34 @@ export { inIdOrder, inOrder, resolveProject } from './document/resolve.ts';
 export { valueAt } from './document/valueAt.ts';
 export { areaOfOutline, crossingOf } from './drawn/outline.ts';
 export { bendsOfWay, lengthOfWay } from './drawn/way.ts';
+export type {
+  Faults,
+  LogClock,
+  LogColumns,
+  LogEncoding,
+  LogEntry,
+  LogFault,
+  LogHours,
+  LogPlan,
+  LogQuantity,
+  LogTable,
+  LogUnit,
+} from './log/index.ts';
+export {
+  clockSeen,
+  dayText,
+  encodingOf,
+  faultWords,
+  hourMeans,
+  isLogTable,
+  logQuantities,
+  logQuantityIds,
+  logUnits,
+  planLog,
+  quantityOf,
+  readLog,
+  unitsOfDimension,
+} from './log/index.ts';
 export { type PriceChange, priceChanges } from './prices/changes.ts';
 export { type ColumnMap, type PriceColumn, priceColumns } from './prices/heads.ts';
 export { priceIn } from './prices/money.ts';

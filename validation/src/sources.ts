@@ -2,6 +2,7 @@ import { source as access } from '../access/measure.ts';
 import { source as atticField } from '../attic-field/measure.ts';
 import { source as circuit } from '../circuit/measure.ts';
 import { source as coil } from '../coil/measure.ts';
+import { source as commissioning } from '../commissioning/measure.ts';
 import { source as condensate } from '../condensate/measure.ts';
 import { source as dispatch } from '../dispatch/measure.ts';
 import { source as doors } from '../doors/measure.ts';
@@ -17,6 +18,7 @@ import { source as iso13370 } from '../iso-13370/measure.ts';
 import { source as iso13788 } from '../iso-13788/measure.ts';
 import { source as leakage } from '../leakage/measure.ts';
 import { source as lineset } from '../lineset/measure.ts';
+import { source as logs } from '../logs/measure.ts';
 import { source as networks } from '../networks/measure.ts';
 import { source as ownPower } from '../own-power/measure.ts';
 import { source as packing } from '../packing/measure.ts';
@@ -74,6 +76,7 @@ export const sources: readonly ValidationSource[] = [
   sensitivity,
   syntheticYears,
   winters,
+  logs,
   panels,
   presentValue,
   ownPower,
@@ -81,4 +84,5 @@ export const sources: readonly ValidationSource[] = [
   unfolding,
   dispatch,
   rcpsp,
+  commissioning,
 ];

@@ -8,6 +8,7 @@ import {
   runJob,
   type WeatherYear,
 } from '@kneewall/engine';
+import { type LogTable, readLog } from '@kneewall/project';
 import type { FromJobs, ToJobs, ToPiece } from './messages.ts';
 import { canShare, doPiece, type Loan, onAllCores } from './onAllCores.ts';
 
@@ -16,9 +17,9 @@ let lent: Loan = { type: 'lend', file: undefined, site: undefined, recorded: [] 
 const send = (message: FromJobs): void => self.postMessage(message);
 
 /** A file beside the project, read as the project says it is to be read. */
-function blob(sha: string): WeatherYear | undefined {
+function blob(sha: string): WeatherYear | LogTable | undefined {
   const { file, site } = lent;
-  if (!file || file.sha !== sha) return recordedYear(sha);
+  if (!file || file.sha !== sha) return recordedYear(sha) ?? logTable(sha);
   const read = readWeather(file.text, site?.weather ?? {}, site);
   send({ type: 'read', problems: read.problems });
   if (!read.value) throw new JobRefused('The weather file cannot be read yet: look at what it lacks.');
@@ -33,6 +34,16 @@ function recordedYear(sha: string): WeatherYear | undefined {
   if (!file || !entry) return undefined;
   const { value, problems } = readRecorded(file.text, entry, site);
   if (!value) throw new JobRefused(`${entry.name ?? 'A recorded year'} cannot be read: ${problems[0]?.mend ?? ''}`);
+  return value;
+}
+
+/** A log, read as its entry says; the job tells what is wrong in it. */
+function logTable(sha: string): LogTable | undefined {
+  const file = lent.logs?.find((f) => f.sha === sha);
+  const entry = Object.values(lent.logEntries ?? {}).find((e) => e.blob === sha);
+  if (!file || !entry) return undefined;
+  const { value, problems } = readLog(file.text, entry, lent.site);
+  if (!value) throw new JobRefused(`${entry.name ?? 'A log'} cannot be read: ${problems[0]?.mend ?? ''}`);
   return value;
 }
 

@@ -1,4 +1,4 @@
-import { type Job, type Results, recordedKind } from '@kneewall/engine';
+import { type Job, logFitKind, type Results, recordedKind } from '@kneewall/engine';
 import type { Problem, Project } from '@kneewall/project';
 import type { FromJobs, ToJobs, WeatherText } from './messages.ts';
 
@@ -28,6 +28,8 @@ export type JobHost = {
   want(jobs: readonly Job[]): void;
   /** What jobs may borrow. Results that came from other loans are dropped. */
   lend(file: WeatherText | undefined, site: Project['site'], recorded?: readonly WeatherText[]): void;
+  /** Logs and how each is read. Nothing else hangs on them, so no result is dropped. */
+  lendLogs(logs: readonly WeatherText[], entries: Project['logs']): void;
   start(key: string): void;
   /** Ends the worker that does what runs now, since a computation cannot be asked to stop. */
   stop(): void;
@@ -50,6 +52,7 @@ class OneAtATime implements JobHost {
   private state: JobsState = { jobs: [], weather: [] };
   private results: Results = {};
   private loan: Loan = { type: 'lend', file: undefined, site: undefined, recorded: [] };
+  private logs: Pick<Loan, 'logs' | 'logEntries'> = {};
   private port: JobPort | undefined;
   /** Of the job that runs; what an ended worker still says carries an older one. */
   private id = 0;
@@ -84,6 +87,13 @@ class OneAtATime implements JobHost {
     if (this.state.jobs.length > 0 || this.state.weather.length > 0)
       this.set({ jobs: this.state.jobs.map((j) => fresh(j.job)), weather: [] });
     if (had) this.found(this.results);
+    this.next();
+  };
+
+  lendLogs = (logs: readonly WeatherText[], entries: Project['logs']): void => {
+    this.logs = { logs, logEntries: entries };
+    for (const { job, state } of this.state.jobs)
+      if (job.kind === logFitKind && state === 'failed') this.update(job.key, fresh(job));
     this.next();
   };
 
@@ -139,7 +149,8 @@ class OneAtATime implements JobHost {
     }
     this.id++;
     this.update(job.key, { ...fresh(job), state: 'running' });
-    this.port.post(job.kind === recordedKind ? this.loan : { ...this.loan, recorded: [] });
+    const recorded = job.kind === recordedKind ? this.loan.recorded : [];
+    this.port.post({ ...this.loan, recorded, ...(job.kind === logFitKind ? this.logs : {}) });
     this.port.post({ type: 'start', id: this.id, key: job.key, job });
   }
 

@@ -11,6 +11,9 @@ export type ToJobs =
       readonly file: WeatherText | undefined;
       readonly site: Project['site'];
       readonly recorded: readonly WeatherText[];
+      /** Logs, only for the job that reads them, and how each is read. */
+      readonly logs?: readonly WeatherText[];
+      readonly logEntries?: Project['logs'];
     }
   | Extract<JobMessage, { type: 'start' }>;
 

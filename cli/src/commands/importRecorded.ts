@@ -25,7 +25,7 @@ export async function importRecorded(files: readonly string[], into: string, ask
     // Named by its content: the same file taken twice is one year.
     project = withPart(project, ['site', 'recorded', `year-${hash.slice(0, 12)}`], () => entry);
   }
-  await mkdir(dirname(blobPath(into, '')), { recursive: true });
+  await mkdir(dirname(blobPath(into, 'any')), { recursive: true });
   for (const { hash, bytes } of taken) await writeWhole(blobPath(into, hash), bytes);
   await writeProject(into, project);
   const many = Object.keys(project.site?.recorded ?? {}).length;

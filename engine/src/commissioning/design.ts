@@ -1,6 +1,7 @@
 import type { Job } from '../jobs/job.ts';
 import { attempt, unresolved } from '../plan/outcome.ts';
 import { asBuilt, type Input } from './asBuilt.ts';
+import { logsOf } from './logs/design.ts';
 import { responsesJob } from './responsesJob.ts';
 import type { CommissioningResult, Visit } from './result.ts';
 import { startUpOf } from './startUp/startUp.ts';
@@ -9,7 +10,8 @@ import { visitsOf } from './visits.ts';
 /** The visits with what was read at each, and for each the job that says what its readings mean. Pure. */
 export function design(input: Input): CommissioningResult {
   const { visits, loose } = visitsOf(input.project, input.upstream.climate.pressure);
-  const wanted: Job[] = [];
+  const { logs, wanted: fits } = logsOf(input.project, input.upstream.equipment, input.upstream.climate.pressure);
+  const wanted: Job[] = [...fits];
   const asked = Object.fromEntries(
     Object.entries(visits).map(([id, visit]): [string, Visit] => {
       const job = attempt(() => {
@@ -21,5 +23,5 @@ export function design(input: Input): CommissioningResult {
       return [id, { ...visit, found: { ok: false, because: 'pending', paths: [job.value.key] } }];
     }),
   );
-  return { startUp: startUpOf(input), visits: asked, loose, workings: {}, wanted };
+  return { startUp: startUpOf(input), visits: asked, loose, logs, workings: {}, wanted };
 }

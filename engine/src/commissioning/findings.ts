@@ -1,6 +1,7 @@
 import { required, unresolved } from '../plan/outcome.ts';
 import { draftsOf, type Found, telling } from '../plan/telling.ts';
 import type { Drafts, PlanView } from '../plan/trade.ts';
+import { logFindings } from './logs/findings.ts';
 import { powerFinding } from './powerFinding.ts';
 import { readingFindings } from './readingFindings.ts';
 import type { CommissioningResult, Visit } from './result.ts';
@@ -24,6 +25,7 @@ export function findings(result: CommissioningResult, view: PlanView): Drafts {
         ...powerFinding(v, holdPoint, view),
       ];
     }),
+    ...logFindings(result.logs, view.trades.loads),
   ]);
 }
 

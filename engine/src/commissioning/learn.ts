@@ -1,6 +1,7 @@
 import type { Outcome } from '../plan/outcome.ts';
 import type { Results } from '../plan/trade.ts';
 import type { ResponseTable } from './causes/table.ts';
+import { learnLogs } from './logs/design.ts';
 import type { CommissioningResult, Visit } from './result.ts';
 
 /** The visits with the responses of their states, once those are known; what readings mean is told with the words. */
@@ -11,5 +12,11 @@ export function learn(result: CommissioningResult, found: Results): Commissionin
     if (table === undefined) return [id, visit];
     return [id, table.ok ? { ...visit, responses: table.value } : { ...visit, found: table }];
   });
-  return { ...result, visits: Object.fromEntries(visits), wanted: result.wanted.filter((j) => !(j.key in found)) };
+  const logs = learnLogs(result.logs, result.wanted, found);
+  return {
+    ...result,
+    logs,
+    visits: Object.fromEntries(visits),
+    wanted: result.wanted.filter((j) => !(j.key in found)),
+  };
 }

@@ -4,6 +4,7 @@ import { unitOf } from '../plan/unit.ts';
 import { unknownWords } from '../plan/unknownWords.ts';
 import { causeWords } from './causes/causeWords.ts';
 import type { FaultKind } from './causes/faults.ts';
+import { logAbout, logWords } from './logs/messages.ts';
 import { powerWords } from './powerWords.ts';
 import { readingName } from './readingWords.ts';
 import { repeatedWords, sinceWords } from './seasons/sinceWords.ts';
@@ -68,7 +69,7 @@ function reading(j: Judged, print: Printer): Words {
   const good = j.status === 'ok' || j.status === 'tight';
   return {
     what: `${name}: ${read}, ${good ? 'good' : 'off'}. In that state ${should} is expected.${share}`,
-    why: 'A reading is judged by what its method can tell: good where nine in ten such readings lie inside, off where hardly one in twenty does.',
+    why: 'A reading is judged by what its method can tell: good where nine in ten such readings lie inside, off where hardly one in twelve does.',
     mend: good ? 'Write it down for next season.' : 'Look at what fits among the causes before anything is changed.',
   };
 }
@@ -136,6 +137,7 @@ const say: Readonly<Record<string, Say>> = {
   'heating-test': heatingTestWords,
   repeated: repeatedWords,
   'since-first': sinceWords,
+  ...logWords,
 };
 
 const about: Readonly<Record<string, string>> = {
@@ -144,6 +146,7 @@ const about: Readonly<Record<string, string>> = {
   loose: 'Some readings belong to no visit, or to no number that is expected: they are held against nothing.',
   causes: 'Which causes fit is not known yet.',
   'heating-test': 'Whether heating can be proved at the first start is not known.',
+  ...logAbout,
 };
 
 /** Words for a finding of the readings. */

@@ -5,9 +5,11 @@ import type { ResultBase } from '../plan/trade.ts';
 import type { NextReading } from './causes/next.ts';
 import type { Suspect } from './causes/posterior.ts';
 import type { ResponseTable } from './causes/table.ts';
+import type { Log } from './logs/result.ts';
 import type { PowerReading } from './powerReading.ts';
 import type { StartUp } from './startUp/startUp.ts';
 import type { Verdict } from './verdict.ts';
+import type { Witnesses } from './witnesses.ts';
 
 /** What a reading is taken with. */
 export type Means = 'gauge' | 'bag' | 'vane' | 'hood' | 'thermometer' | 'meter' | 'clamp' | 'house' | 'cup' | 'watch';
@@ -98,11 +100,13 @@ export type VisitFound = {
   readonly next: readonly NextReading[];
   /** Causes that this state cannot be run with. */
   readonly lost: readonly string[];
+  readonly witnesses: Witnesses;
   readonly power?: PowerReading;
 };
 
 export type CommissioningResult = ResultBase & {
   readonly startUp: StartUp;
+  readonly logs: readonly Log[];
   /** In the order of the document. */
   readonly visits: Readonly<Record<string, Visit>>;
   /** Readings that name no visit, or nothing to hold them against. */

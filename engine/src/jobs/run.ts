@@ -1,3 +1,4 @@
+import { isLogTable } from '@kneewall/project';
 import { type PassageInputs, passageKind, passageVersion } from '../access/motion/passageJob.ts';
 import { planWays } from '../access/motion/planWays.ts';
 import { type BalanceInput, balanceAir } from '../air/balance/balanceAir.ts';
@@ -8,6 +9,8 @@ import { sizingKind, sizingVersion } from '../air/sizing/sizingJob.ts';
 import type { YearWeather } from '../climate/result.ts';
 import { isWeatherYear, type WeatherYear } from '../climate/weather/weatherYear.ts';
 import { summariseYear, yearJobKind, yearJobVersion } from '../climate/yearJob.ts';
+import { learnFromLog } from '../commissioning/logs/learnFromLog.ts';
+import { type LogFitInputs, logFitKind, logFitVersion } from '../commissioning/logs/logJob.ts';
 import { responsesKind, responsesVersion } from '../commissioning/responsesJob.ts';
 import { responses } from '../coupling/asBuilt/responses.ts';
 import type { ResponsesInputs } from '../coupling/asBuilt/system.ts';
@@ -86,6 +89,15 @@ const kinds: Readonly<Record<string, { readonly version: number; readonly run: R
     run: (inputs, host) => {
       const { blob } = inputs as { blob: string };
       return summariseYear(fileOf(blob, host), host.tell);
+    },
+  },
+  [logFitKind]: {
+    version: logFitVersion,
+    run: (inputs, host) => {
+      const { blob, given } = inputs as LogFitInputs;
+      const table = host.blob(blob);
+      if (!isLogTable(table)) throw new JobRefused('The log named in the project is not at hand, or cannot be read.');
+      return learnFromLog(table, given, host.tell);
     },
   },
   [daysJobKind]: { version: daysJobVersion, run: (inputs, host) => runDays(inputs as DaysInputs, host.tell) },

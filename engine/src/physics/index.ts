@@ -1,9 +1,11 @@
 export * from './air/index.ts';
 export * from './attic/index.ts';
+export * from './bayes/index.ts';
 export * from './building/index.ts';
 export * from './conduction/index.ts';
 export * from './cutting/index.ts';
 export * from './dispatch/index.ts';
+export * from './fitting/index.ts';
 export * from './flow/index.ts';
 export { evaluateFormula } from './formula.ts';
 export * from './glazing/index.ts';

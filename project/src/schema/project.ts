@@ -1,6 +1,7 @@
 import * as z from 'zod/mini';
 import { candidates } from './candidates.ts';
 import { house } from './house.ts';
+import { logs } from './logs.ts';
 import { paperwork } from './paperwork.ts';
 import { power } from './power.ts';
 import { readings, visits } from './readings.ts';
@@ -23,6 +24,7 @@ const shape = {
   work,
   visits,
   readings,
+  logs,
   paperwork,
   photos,
 };

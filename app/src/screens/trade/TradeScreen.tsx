@@ -19,6 +19,7 @@ import { LoadsResultSheets } from './LoadsResultSheets.tsx';
 import './Trade.css';
 
 /** Fetched when it is looked at: charts and tables that few projects need do not hold back the first drawing. */
+const LogSheets = lazy(() => import('./logs/LogSheets.tsx').then((m) => ({ default: m.LogSheets })));
 const AccessResultSheets = lazy(() => import('./AccessResultSheets.tsx'));
 const MaterialsResultSheets = lazy(() => import('./MaterialsResultSheets.tsx'));
 const OffgridResultSheets = lazy(() => import('./OffgridResultSheets.tsx'));
@@ -84,6 +85,12 @@ function Result({ trade }: { trade: TradeId }) {
     return (
       <Suspense fallback={<Sheet title="The plan of work">Opening…</Sheet>}>
         <ScheduleResultSheets result={trades.schedule} plan={plan} />
+      </Suspense>
+    );
+  if (trade === 'commissioning' && trades?.commissioning)
+    return (
+      <Suspense fallback={<Sheet title="What the winter taught">Opening…</Sheet>}>
+        <LogSheets logs={trades.commissioning.logs} />
       </Suspense>
     );
   return null;

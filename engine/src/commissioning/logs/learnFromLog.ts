@@ -1,0 +1,145 @@
+import { hourMeans, type LogTable } from '@kneewall/project';
+import { changeInTime, fitTwoCapacities, houseLoss, type Interval } from '../../physics/fitting/index.ts';
+import { type LogDays, logDays } from './logDays.ts';
+import { type HeatGiven, type HouseLog, houseLog } from './logHours.ts';
+import { plannedPower } from './plannedPower.ts';
+import type { LogAnswers } from './result.ts';
+
+/** Every log draws its days with this: equal logs give equal answers. */
+const seed = 20_261_128;
+/** Half-widths that a fit of a real house is owed beside chance. Source: `commissioning.log-model`. */
+const modelMiss = { wind: 0.1, without: 0.15 };
+/** K by which the indoor temperature has to move for its hours to say how the house forgets. */
+const movesLeast = 0.5;
+/** Hours after a gap that settle the mass. */
+const settling = 72;
+
+type Tell = (done: number, total: number) => void;
+
+/** All that a log teaches. `tell` hears steps. Pure. */
+export function learnFromLog(table: LogTable, given: HeatGiven, tell: Tell): LogAnswers {
+  const hours = hourMeans(table);
+  tell(1, 4);
+  const log = houseLog(hours, given);
+  const facts = {
+    rows: table.rows,
+    step: table.step,
+    from: Math.floor((table.time[0] ?? 0) / 86_400),
+    to: Math.floor((table.time.at(-1) ?? 0) / 86_400),
+    faults: table.faults,
+    asks: table.asks,
+    sun: hours.columns.sun ? ('measured' as const) : hours.columns.sunPower ? ('panels' as const) : ('none' as const),
+    wind: hours.columns.wind !== undefined,
+  };
+  if (!log) return { ...facts, days: 0, house: { weak: 'no-columns' } };
+  const days = logDays(log);
+  const loss = houseLoss(days, seed);
+  tell(2, 4);
+  const known = { ...facts, heatFrom: log.heatFrom, days: days.day.length };
+  if ('weak' in loss) return { ...known, house: loss };
+  const miss = days.wind ? modelMiss.wind : modelMiss.without;
+  const warmth = warmthOf(log, loss.lossPerDegree.likely);
+  tell(3, 4);
+  const power = log.heatFrom === 'sheet' ? undefined : powerOf(days, given);
+  const change = changeOf(days, loss.weather, log.heatFrom !== 'sheet');
+  tell(4, 4);
+  return {
+    ...known,
+    house: {
+      lossPerDegree: widened(loss.lossPerDegree, miss),
+      ...(loss.aperture ? { aperture: loss.aperture } : {}),
+      base: loss.base,
+      points: Array.from(
+        days.day,
+        (d, i) => [d, days.apart[i] ?? 0, days.heat[i] ?? 0, loss.fit.residuals[i] ?? 0] as const,
+      ),
+    },
+    ...(warmth ? { warmth } : {}),
+    ...(power ? { power } : {}),
+    ...(change ? { change } : {}),
+  };
+}
+
+/** An interval with a share of its middle added in quadrature. */
+function widened({ likely, low, high }: Interval, share: number): Interval {
+  const by = (half: number): number => Math.hypot(half, share * likely);
+  return { likely, low: likely - by(likely - low), high: likely + by(high - likely) };
+}
+
+/** How the house forgets, where it was let cool: in a house kept at one temperature nothing of that shows. */
+function warmthOf(log: HouseLog, loss: number): LogAnswers['warmth'] {
+  const n = log.heat.length;
+  const inputs = [
+    log.outdoor,
+    log.indoor,
+    log.ends,
+    log.heat,
+    ...(log.sun ? [log.sun] : []),
+    ...(log.wind ? [log.wind] : []),
+  ];
+  const whole = Uint8Array.from({ length: n }, (_, h) =>
+    inputs.every((x) => !Number.isNaN(x[h] ?? Number.NaN)) ? 1 : 0,
+  );
+  const fresh = Uint8Array.from(whole, (w, h) => (w === 0 || h === 0 || whole[h - 1] === 0 ? 1 : 0));
+  const counts = new Uint8Array(n);
+  let since = 0;
+  for (let h = 0; h < n; h++) {
+    since = fresh[h] === 1 ? 0 : since + 1;
+    counts[h] = since > settling && (log.heat[h] ?? 0) > 0 ? 1 : 0;
+  }
+  const counted = counts.reduce((a, b) => a + b, 0);
+  const shown = log.indoor.filter((_, h) => counts[h] === 1).sort();
+  const moved = (shown[Math.floor(0.95 * shown.length)] ?? 0) - (shown[Math.floor(0.05 * shown.length)] ?? 0);
+  if (counted < 14 * 24 || moved < movesLeast) return undefined;
+  const filled = (x: Float64Array): Float64Array => x.map((v) => (Number.isNaN(v) ? 0 : v));
+  const fit = fitTwoCapacities(
+    {
+      outdoor: filled(log.outdoor),
+      indoor: filled(log.indoor),
+      ends: filled(log.ends),
+      heat: filled(log.heat),
+      ...(log.sun ? { sun: filled(log.sun) } : {}),
+      ...(log.wind ? { wind: filled(log.wind) } : {}),
+      day: log.heat.map((_, h) => (log.first + h) / 24),
+      fresh,
+      counts,
+    },
+    loss,
+    seed,
+  );
+  if (!fit.settled || fit.unlearned.includes('air-capacity')) return undefined;
+  return { slowHours: fit.slowHours, fastHours: fit.fastHours, lossPerDegree: fit.lossPerDegree };
+}
+
+/** Power drawn over that of the sheet for the same heat at the same cold: a ratio of sums, its interval from days left out in turn. */
+function powerOf({ heat, power, outdoor }: LogDays, { lines }: HeatGiven): Interval | undefined {
+  if (!power || lines.length === 0) return undefined;
+  const pairs = Array.from(power, (p, i) => [p, plannedPower(lines, outdoor[i] ?? 0, heat[i] ?? 0)] as const).filter(
+    ([p, planned]) => p > 0 && planned > 0,
+  );
+  const n = pairs.length;
+  if (n < 14) return undefined;
+  const drawn = pairs.reduce((a, [p]) => a + p, 0);
+  const planned = pairs.reduce((a, [, p]) => a + p, 0);
+  const likely = drawn / planned;
+  // Jack-knife by blocks of three days.
+  const blocks = Array.from({ length: Math.floor(n / 3) }, (_, b) => pairs.slice(3 * b, 3 * b + 3));
+  const without = blocks.map(
+    (block) => (drawn - block.reduce((a, [p]) => a + p, 0)) / (planned - block.reduce((a, [, p]) => a + p, 0)),
+  );
+  const middle = without.reduce((a, b) => a + b, 0) / without.length;
+  const k = without.length;
+  const half = 1.8 * Math.sqrt(((k - 1) / k) * without.reduce((a, b) => a + (b - middle) ** 2, 0));
+  return { likely, low: likely - half, high: likely + half };
+}
+
+/** Power by heat, warmer and colder, where heat is measured: then only the unit can change. Else power, or heat, by the weather. */
+function changeOf(days: LogDays, weather: readonly Float64Array[], measured: boolean): LogAnswers['change'] {
+  const { power, heat, outdoor, day } = days;
+  const ones = heat.map(() => 1);
+  const byHeat = [heat, heat.map((q, i) => q * (outdoor[i] ?? 0)), ones];
+  const found = changeInTime(power && measured ? byHeat : weather, power ?? heat, seed);
+  if (!found) return undefined;
+  const { from, share, low, high, chance } = found;
+  return { day: day[from] ?? 0, share, low, high, chance, of: power ? 'power' : 'heat' };
+}

@@ -1,0 +1,50 @@
+import type { Faults } from '@kneewall/project';
+import type { Interval, Weak } from '../../physics/fitting/index.ts';
+import type { Outcome } from '../../plan/outcome.ts';
+
+/** Where the heat of a log comes from: a heat meter, air flow and its warming, or the unit's power and the plan's sheet. */
+export type HeatFrom = 'meter' | 'air' | 'sheet';
+
+/** A day as a point: days from 1970, K apart, W of heat, and W that the fit misses. */
+export type LogDay = readonly [number, number, number, number];
+
+/** What a log says about the house and the unit. Powers W, W/K; days counted from 1970. */
+export type LogAnswers = {
+  readonly rows: number;
+  readonly step: number;
+  readonly from: number;
+  readonly to: number;
+  readonly faults: Faults;
+  /** What looks wrong in it as a whole, in words. */
+  readonly asks: readonly string[];
+  readonly heatFrom?: HeatFrom;
+  /** Days that could be used. */
+  readonly days: number;
+  /** Which measurements the log has beside heat and both temperatures. */
+  readonly sun: 'measured' | 'panels' | 'none';
+  readonly wind: boolean;
+  readonly house:
+    | {
+        readonly lossPerDegree: Interval;
+        readonly aperture?: Interval;
+        readonly base: number;
+        readonly points: readonly LogDay[];
+      }
+    | { readonly weak: Weak | 'no-columns' };
+  /** Hours in which the house forgets, where its temperature moved enough to tell. */
+  readonly warmth?: { readonly slowHours: Interval; readonly fastHours: Interval; readonly lossPerDegree: Interval };
+  /** Power drawn over what the sheet says for the same heat; only where heat is measured. */
+  readonly power?: Interval;
+  /** The likeliest day from which the same cold takes more or less power, or heat where power is not logged. */
+  readonly change?: {
+    readonly day: number;
+    readonly share: number;
+    readonly low: number;
+    readonly high: number;
+    readonly chance: number;
+    readonly of: 'power' | 'heat';
+  };
+};
+
+/** A log of the project: pending until its job is done. */
+export type Log = { readonly id: string; readonly name: string; readonly learned: Outcome<LogAnswers> };
