@@ -27,7 +27,9 @@ describe('the shopping list as a table', () => {
     ...tern,
     work: {
       ...tern.work,
-      prices: { p: { name: payload, line: 'air/board', unit: 'sheet', price: { value: 54, known: 'estimated' as const } } },
+      prices: {
+        p: { name: payload, line: 'air/board', unit: 'sheet', price: { value: 54, known: 'estimated' as const } },
+      },
     },
   } satisfies Project;
   const { plan } = evaluate(project, {});
