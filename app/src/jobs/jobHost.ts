@@ -154,12 +154,14 @@ class OneAtATime implements JobHost {
     this.port.post({ type: 'start', id: this.id, key: job.key, job });
   }
 
-  /** Short jobs start by themselves; what a person asked for comes first. */
+  /** Short jobs start by themselves; what a person asked for comes first, then what waits for a reading in hand. */
   private next(): void {
     if (this.isRunning()) return;
+    const short = this.state.jobs.filter((j) => j.state === 'offered' && j.job.cost === 'short');
     const due =
       this.state.jobs.find((j) => j.state === 'waiting') ??
-      this.state.jobs.find((j) => j.state === 'offered' && j.job.cost === 'short');
+      short.find((j) => j.job.kind.startsWith('commissioning/')) ??
+      short[0];
     if (due) this.begin(due.job);
   }
 

@@ -102,11 +102,13 @@ function notTold(j: Judged, print: Printer): Words {
     default:
       return {
         what: `${name}: ${read} beside ${should}: cannot tell.`,
-        why: 'The method is rougher than the band it is held against. A bag convicts, it hardly ever acquits.',
+        why: `The method is rougher than what is left of the band it is held against.${j.kind === 'flow' ? ' A bag convicts, it hardly ever acquits.' : ''}`,
         mend:
           facts.way === 'again'
             ? `Read it ${String(facts.times)} times in all, the same way.`
-            : 'More of the same will not help: take static pressure and the blower’s table, or read all registers nine times and use their shares.',
+            : j.kind === 'flow'
+              ? 'More of the same will not help: take static pressure and the blower’s table, or read all registers nine times and use their shares.'
+              : 'It lies at the edge of its band, where more of the same will not help: let readings of another kind decide.',
       };
   }
 }

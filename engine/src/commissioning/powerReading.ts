@@ -56,7 +56,7 @@ export function powerReading(table: ResponseTable, visit: Visit): PowerReading |
   const reasons: PowerReason[] = [
     ...(fits ? (['fits'] as const) : []),
     ...(inIt && fits && Math.abs(taken.value - expected) > reach ? (['base'] as const) : []),
-    ...(open && could(expected) && net - expected > reach
+    ...(open && could(expected) && net > expected
       ? ([net - expected > usualBase.quiet ? 'base-large' : 'base-unknown'] as const)
       : []),
     ...(visit.strips !== 'off' && net > expected + reach && strips.some(could) ? (['strips'] as const) : []),

@@ -4,6 +4,7 @@ import './JobsSheet.css';
 
 /** What each kind of job finds out. */
 const kindWord: Readonly<Record<string, string>> = {
+  'commissioning/responses': 'What each fault would show in the state of a visit',
   'climate/year': 'The weather year, hour by hour',
   'loads/days': 'The cold night and the hot day, hour by hour',
   'loads/year': 'The house through a year',
