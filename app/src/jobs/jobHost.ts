@@ -143,12 +143,11 @@ class OneAtATime implements JobHost {
     this.port.post({ type: 'start', id: this.id, key: job.key, job });
   }
 
-  /** Short jobs start by themselves; what a person asked for comes first. */
+  /** Short jobs start by themselves, quick ones first; what a person asked for comes before both. */
   private next(): void {
     if (this.isRunning()) return;
-    const due =
-      this.state.jobs.find((j) => j.state === 'waiting') ??
-      this.state.jobs.find((j) => j.state === 'offered' && j.job.cost === 'short');
+    const offered = (cost: Job['cost']) => this.state.jobs.find((j) => j.state === 'offered' && j.job.cost === cost);
+    const due = this.state.jobs.find((j) => j.state === 'waiting') ?? offered('quick') ?? offered('short');
     if (due) this.begin(due.job);
   }
 

@@ -53,8 +53,10 @@ export function tasks({ needed, once }: LinesetResult): readonly Task[] {
       duration: minutes(60, 120, 240),
       people: 2,
       place: 'outside',
-      after: ['lineset/hole'],
-      safeStops: ['Unit bolted down, tags on', 'Unit on the ground, covered'],
+      // Bracket or stand fixed; unit lifted and bolted.
+      parts: 2,
+      after: ['lineset/hole', 'equipment/receive', 'access/outdoor-up'],
+      safeStops: ['Bracket or stand fixed, unit on the ground, covered', 'Unit bolted down, tags on'],
       cautions: [
         'Nobody under a hanging load. Wind and ice pull far harder than its weight: anchors by the maker or an engineer.',
       ],
