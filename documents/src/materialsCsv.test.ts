@@ -1,11 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { evaluate } from '@kneewall/engine';
-import { openProject, type Project, splitTable } from '@kneewall/project';
+import { emptyProject, openProject, type Project, readPrices, splitTable } from '@kneewall/project';
 import { describe, expect, it } from 'vitest';
 import { csvCell, materialsCsv, materialsJson } from './index.ts';
 
 const opened = openProject(readFileSync(new URL('../../demos/tern-ledge.json', import.meta.url), 'utf8'));
-const tern = opened.ok ? opened.project : {};
+const tern: Project = opened.ok ? opened.project : emptyProject;
 
 describe('cells of a shopping list', () => {
   it.each([
@@ -26,10 +26,10 @@ describe('the shopping list as a table', () => {
   const project = {
     ...tern,
     work: {
-      ...(tern as Project).work,
-      prices: { p: { name: payload, line: 'air/board', unit: 'sheet', price: { value: 54, known: 'estimated' } } },
+      ...tern.work,
+      prices: { p: { name: payload, line: 'air/board', unit: 'sheet', price: { value: 54, known: 'estimated' as const } } },
     },
-  } as Project;
+  } satisfies Project;
   const { plan } = evaluate(project, {});
 
   it('has a row for each thing, the same heads, and no cell that a spreadsheet would run', () => {
@@ -40,8 +40,20 @@ describe('the shopping list as a table', () => {
     for (const row of rows) expect(row.length).toBe(head.length);
     expect(rows.flat().filter((c) => /^[=+\-@＝]/.test(c))).toEqual([]);
     expect(rows.find((r) => r[head.indexOf('Line')] === 'air/board')?.[head.indexOf('Price taken')]).toBe(
-      `'${payload}`.replaceAll('"', ''),
+      `'${payload}`,
     );
+  });
+
+  it('taken back in as prices gives the names as they were, without the guard', () => {
+    const { taken } = readPrices(materialsCsv(plan, 'us'), {
+      name: 'Price taken',
+      price: 'Costs likely',
+      line: 'Line',
+    });
+    expect(taken.find((t) => t.entry.line === 'air/board')?.entry).toMatchObject({
+      name: payload,
+      price: { value: 54 },
+    });
   });
 
   it('is whole as JSON, and nothing where there is no list', () => {

@@ -1,5 +1,5 @@
-import { holdPointTitle, type ListLine, type Plan, piecesWords, shopTitle } from '@kneewall/engine';
-import { printQuantity, type System } from '@kneewall/project';
+import { amountWords, holdPointTitle, type ListLine, type Plan, piecesWords, shopTitle } from '@kneewall/engine';
+import type { System } from '@kneewall/project';
 
 /** Characters with which a spreadsheet would start a formula, with their full-width twins. */
 const formulaStart = /^\s*[=+\-@\t\r＝＋－＠]/;
@@ -33,7 +33,7 @@ const columns: readonly Column[] = [
   text('What', (l) => l.what),
   text('Buy', (l, units) => piecesWords(l, l.pieces, l.bought, units)),
   text('Still to order', (l, units) => piecesWords(l, l.openPieces, l.open, units)),
-  text('Need', (l, units) => printQuantity(l.need, l.kind, units)),
+  text('Need', (l, units) => amountWords(l.need, l.kind, units)),
   text('At', (l) => shopTitle[l.shop]),
   text('Needed before', (l) => holdPointTitle[l.by].title),
   text('Kind', (l) => l.kind),

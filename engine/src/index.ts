@@ -105,7 +105,15 @@ export { houseYearKind } from './loads/dynamic/yearJob.ts';
 export { partShares, partTitle } from './loads/parts.ts';
 export type { LoadPart } from './loads/result.ts';
 export { sizeStep } from './loads/unitSizes.ts';
-export { forgottenWords, piecesWords, scopeTitle, shopTitle, sinceTitle, unusedWords } from './materials/listWords.ts';
+export {
+  amountWords,
+  forgottenWords,
+  piecesWords,
+  scopeTitle,
+  shopTitle,
+  sinceTitle,
+  unusedWords,
+} from './materials/listWords.ts';
 export type { ListLine, MaterialsResult, Shop, ShoppingList } from './materials/result.ts';
 export { daysInMonth, monthOfDay, monthStart } from './physics/calendar.ts';
 export { highsSolver } from './physics/dispatch/highsSolver.ts';

@@ -18,6 +18,7 @@ export { areaOfOutline, crossingOf } from './drawn/outline.ts';
 export { bendsOfWay, lengthOfWay } from './drawn/way.ts';
 export { type PriceChange, priceChanges } from './prices/changes.ts';
 export { type ColumnMap, type PriceColumn, priceColumns } from './prices/heads.ts';
+export { priceIn } from './prices/money.ts';
 export { type PricesRead, type RowLeft, readPrices } from './prices/read.ts';
 export type { Parsed, QuantityKind, System } from './quantity/index.ts';
 export { monthNames, parseQuantity, printQuantity, shortMonths } from './quantity/index.ts';

@@ -1,6 +1,6 @@
+import { Switch } from '../look/Switch.tsx';
 import { type Theme, themes } from '../look/view.ts';
 import { useServices, useView } from '../services.ts';
-import './ViewSwitches.css';
 
 const themeWord: Readonly<Record<Theme, string>> = { light: 'Light', dark: 'Dark', sunlight: 'Sunlight' };
 
@@ -19,24 +19,5 @@ export function ViewSwitches() {
         choose={(t) => view.setTheme(t)}
       />
     </>
-  );
-}
-
-type SwitchProps<K extends string> = {
-  label: string;
-  value: K;
-  options: Readonly<Record<K, string>>;
-  choose: (key: K) => void;
-};
-
-function Switch<K extends string>({ label, value, options, choose }: SwitchProps<K>) {
-  return (
-    <fieldset className="switch" aria-label={label}>
-      {(Object.keys(options) as K[]).map((key) => (
-        <button key={key} type="button" aria-pressed={key === value} onClick={() => choose(key)}>
-          {options[key]}
-        </button>
-      ))}
-    </fieldset>
   );
 }

@@ -23,7 +23,7 @@ export const tradeParts: Readonly<Record<TradeId, readonly (readonly string[])[]
     ['routes', 'passages'],
     ['routes', 'access'],
   ],
-  materials: [['items'], ['work', 'prices'], ['work', 'stock']],
+  materials: [['work', 'deliveries'], ['work', 'prices'], ['work', 'stock'], ['items']],
   schedule: [
     ['work', 'crew'],
     ['work', 'windows'],

@@ -1,4 +1,4 @@
-import { printQuantity, type System } from '@kneewall/project';
+import { printQuantity, type QuantityKind, type System } from '@kneewall/project';
 import type { ListLine, Scope, Shop, Since, SoldAs, Unused } from './result.ts';
 
 /** Words of the shopping list, the same on the screen, on paper and in a table. */
@@ -23,7 +23,7 @@ export const sinceTitle: Readonly<Record<Since, string>> = {
   'as-ordered': 'as ordered',
   more: 'more than ordered',
   less: 'less than ordered',
-  new: 'new since the order',
+  new: 'not on the order',
   open: 'not ordered yet',
 };
 
@@ -46,14 +46,21 @@ const names: Readonly<Record<Exclude<SoldAs, 'measure'>, readonly [string, strin
   reel: ['reel', 'reels'],
 };
 
+/** An amount as one says it in a shop: three digits, lengths in feet or metres, parts of a tub to a tenth. */
+export function amountWords(value: number, kind: QuantityKind, units: System): string {
+  if (kind === 'count') return String(Math.round(value * 10) / 10);
+  const unit = kind === 'length' ? { unit: units === 'us' ? 'ft' : 'm' } : {};
+  return printQuantity(value, kind, units, { significant: 3, ...unit });
+}
+
 /** So many pieces of a line as they are asked for: `3 bags of 25 ft`, `4`, and what is sold by measure by its amount. */
 export function piecesWords(line: ListLine, pieces: number, amount: number, units: System): string {
   if (amount <= 0) return 'none';
-  if (line.as === 'measure' || line.piece <= 0) return printQuantity(amount, line.kind, units);
+  if (line.as === 'measure' || line.piece <= 0) return amountWords(amount, line.kind, units);
   const [one, many] = names[line.as];
   const name = pieces === 1 ? one : many;
   if (line.kind === 'count' && line.piece === 1) return line.as === 'piece' ? String(pieces) : `${pieces} ${name}`;
-  return `${pieces} ${name} of ${printQuantity(line.piece, line.kind, units)}`;
+  return `${pieces} ${name} of ${amountWords(line.piece, line.kind, units)}`;
 }
 
 /** What is easily forgotten and why, by its id. Common practice, no source. */

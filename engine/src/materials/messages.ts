@@ -25,7 +25,7 @@ const say: Readonly<Record<string, Say>> = {
     what:
       j.status === 'ok'
         ? 'What was ordered still covers the plan.'
-        : `The plan has moved since the order: more of ${things(fact(j, 'more'))}, new ${things(fact(j, 'new'))}; less of ${things(fact(j, 'less'))}, no longer needed ${things(fact(j, 'gone'))}.`,
+        : `What was ordered does not cover the plan: more is needed of ${things(fact(j, 'more'))}, not on the order ${things(fact(j, 'new'))}; less of ${things(fact(j, 'less'))}, no longer needed ${things(fact(j, 'gone'))}.`,
     why: 'A part that is missing on the day costs a delivery; one that is not needed can often go back only unopened.',
     mend:
       j.status === 'ok'

@@ -79,7 +79,7 @@ export type Source = {
   readonly for?: string;
 };
 
-/** How a line stands against what was ordered. `new`: others of its shop were ordered, it was not. */
+/** How a line stands against what was ordered. `new`: others of its shop were ordered, it is not on the order. */
 export type Since = 'as-ordered' | 'more' | 'less' | 'new' | 'open';
 
 /** The price that a line is costed with, and how it was found to be its price. */
@@ -140,9 +140,6 @@ export type Unused = {
   readonly name: string;
   readonly because: 'amount' | 'unit' | 'line' | 'several' | 'no-amount';
 };
-
-/** What stands against the order for a delivery, worst first. */
-export type OrderCheck = { readonly delivery: string; readonly against: readonly string[] };
 
 export type ShoppingList = {
   readonly lines: readonly ListLine[];

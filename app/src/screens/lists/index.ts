@@ -1,3 +1,3 @@
-export { BuyScreen } from './BuyScreen.tsx';
+export { BuyScreen } from '../buy/BuyScreen.tsx';
 export { DoScreen } from './DoScreen.tsx';
 export { ReadScreen } from './ReadScreen.tsx';

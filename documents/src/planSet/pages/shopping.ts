@@ -1,4 +1,5 @@
 import {
+  amountWords,
   forgottenWords,
   holdPointTitle,
   type ListLine,
@@ -7,7 +8,7 @@ import {
   scopeTitle,
   shopTitle,
 } from '@kneewall/engine';
-import { printQuantity, type System } from '@kneewall/project';
+import type { System } from '@kneewall/project';
 import { formatRange } from '@kneewall/project/quantity';
 import { type Block, body, lead, list, page, part, table } from '../block.ts';
 import type { SetInput } from '../planSet.ts';
@@ -60,7 +61,7 @@ const shopTable = (title: string, lines: readonly ListLine[], units: System): Bl
       '☐',
       l.what,
       piecesWords(l, l.pieces, l.bought, units),
-      printQuantity(l.need, l.kind, units),
+      amountWords(l.need, l.kind, units),
       holdPointTitle[l.by].title,
       l.cost ? formatRange(l.cost, 'money', units) : '',
     ]),

@@ -1,0 +1,75 @@
+import { type MaterialsResult, type Plan, shopTitle, worstFirst } from '@kneewall/engine';
+import { FindingLine } from '../../findings/FindingLine.tsx';
+import { Sheet } from '../../look/Sheet.tsx';
+import { dayName } from '../lists/WorkWindows.tsx';
+
+type Delivery = MaterialsResult['own']['deliveries'][number];
+
+const dayOf = (day: number): string => new Date(day * 864e5).toISOString().slice(0, 10);
+const today = (): number => Math.floor((Date.now() - new Date().getTimezoneOffset() * 60_000) / 864e5);
+
+/** What comes when and by which day it has to be ordered, what stands against that order; nothing where none is entered. */
+export function DeliveriesSheet({ plan }: { plan: Plan }) {
+  const materials = plan.trades.materials;
+  const deliveries = (materials?.own.deliveries ?? []).toSorted((a, b) => orderDay(a) - orderDay(b));
+  if (!materials || deliveries.length === 0) return null;
+  const list = materials.list.ok ? materials.list.value : undefined;
+  const against = new Set(list?.beforeOrder.map((f) => f.id));
+  const before = plan.findings.filter((f) => against.has(f.id) && f.status !== 'tight').toSorted(worstFirst);
+  return (
+    <Sheet title="Deliveries and the order">
+      {deliveries.map((d) => (
+        <article key={d.id} className="buy-delivery">
+          <h3>{d.name}</h3>
+          <p>
+            <Days delivery={d} /> Brings {d.brings === 'all' ? 'everything' : `what comes from: ${shopTitle[d.brings]}`}
+            ; still to order for it:{' '}
+            {list?.lines.filter((l) => l.open > 0 && (d.brings === 'all' || l.shop === d.brings)).length ?? 0}.
+          </p>
+          <ul>
+            {plan.findings
+              .filter((f) => f.trade === 'materials' && f.id.endsWith(`:${d.id}`))
+              .map((f) => (
+                <li key={f.id}>
+                  <FindingLine finding={f} trade={false} />
+                </li>
+              ))}
+          </ul>
+        </article>
+      ))}
+      {before.length > 0 && (
+        <details className="fold">
+          <summary>
+            <span className="fold-title">What must be right before an order ({before.length})</span>
+          </summary>
+          <ul>
+            {before.map((f) => (
+              <li key={f.id}>
+                <FindingLine finding={f} />
+              </li>
+            ))}
+          </ul>
+        </details>
+      )}
+    </Sheet>
+  );
+}
+
+const orderDay = ({ orderBy, arrives }: Delivery): number =>
+  orderBy.ok ? orderBy.value : arrives.ok ? arrives.value : Number.POSITIVE_INFINITY;
+
+function Days({ delivery: { arrives, orderBy } }: { delivery: Delivery }) {
+  return (
+    <>
+      {orderBy.ok ? (
+        <>
+          Order by <strong>{dayName(dayOf(orderBy.value))}</strong>
+          {orderBy.value < today() && <strong className="field-problem"> (past)</strong>}.{' '}
+        </>
+      ) : (
+        'No day to order by is entered. '
+      )}
+      {arrives.ok ? `Arrives on ${dayName(dayOf(arrives.value))}.` : 'No day of arrival is entered.'}
+    </>
+  );
+}
