@@ -331,6 +331,8 @@ describe('kneewall papers', () => {
     const drawn = readFileSync(join(folder, 'papers/deep/ducts.svg'), 'utf8');
     expect(drawn).toContain('data-section="supply-bath"');
     expect(readFileSync(join(folder, 'papers/deep/plan-set.pdf')).subarray(0, 5).toString()).toBe('%PDF-');
+    expect(readFileSync(join(folder, 'papers/deep/checks.csv'), 'utf8')).toMatch(/^Hold point,Trade,/);
+    expect(JSON.parse(readFileSync(join(folder, 'papers/deep/plan.json'), 'utf8'))).toHaveProperty('findings');
     expect(run('papers', tern, '--quick', '--out', 'papers/deep', '--units', 'si').out).toContain('the same as before');
     const other = run('papers', tern, '--quick', '--out', 'papers/deep', '--units', 'us');
     expect(other.out).toContain('written over the one that was there');
@@ -347,6 +349,7 @@ describe('kneewall papers', () => {
     ['no folder named', [tern]],
     ['units nobody knows', [tern, '--out', 'x', '--units', 'stone']],
     ['letters nobody knows', [tern, '--out', 'x', '--letters', 'huge']],
+    ['a part nobody knows', [tern, '--out', 'x', '--only', 'buy,poems']],
     ['a project that is none', ['nothing.json', '--out', 'x']],
     ['a folder that is a file', [tern, '--out', tern]],
   ])('refuses %s with words', (_name, args) => {

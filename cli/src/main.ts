@@ -18,8 +18,10 @@ const usage = `Kneewall plans, builds and proves a ducted heat pump in a small h
       with --winters also twenty winters on own power (some minutes), and the
       recorded ones where the project has any.
   kneewall papers FILE --out DIR [--units us|si] [--letters plain|large]
-                       [--quick | --long]
-      The plan set as a PDF to print at 100 %, and each drawing by itself.
+                       [--only PARTS] [--quick | --long]
+      The plan set as a PDF to print at 100 %, each drawing and each list by
+      itself, and the plan as JSON. PARTS, with commas between: checks, numbers,
+      drawings, buy, work, readings, workings, sources.
   kneewall study FILE|DIR --out FILE [--samples N] [--seed S] [--workers W]
       The loads of many houses, each as this one may be: percentiles, and what
       would be worth knowing.

@@ -92,6 +92,26 @@ it('prints what anybody types: signs without a picture by number, right-to-left 
   expect(pages[0]?.text).toContain('ההר');
 });
 
+it('draws names of mixed directions so that a general reader reads them back as they were typed', async () => {
+  type Named = { house: { rooms: Record<string, { name: string }> } };
+  const project = structuredClone(demo('tern-ledge')) as Project & Named;
+  for (const room of Object.values(project.house.rooms)) room.name = 'אבג & 24 דהו';
+  const { plan } = evaluate(project, {}, { units: 'us' });
+  const set = planSet({ plan, project, units: 'us' }, 'plain', ['drawings']);
+  const { pages } = await readPdf(await printPlanSet(set, fonts));
+  const text = pages.map((p) => p.text).join(' ');
+  expect(text.split('אבג & 24 דהו').length).toBeGreaterThan(6);
+  expect(text).not.toContain('24 &');
+});
+
+it('prints the parts chosen only, behind cover and cautions', async () => {
+  const project = demo('juniper-flat');
+  const { plan } = evaluate(project, {}, { units: 'si' });
+  const set = planSet({ plan, project, units: 'si' }, 'plain', ['readings']);
+  const { outline } = await readPdf(await printPlanSet(set, fonts));
+  expect(outline).toEqual([project.about?.name, 'Before anybody starts', 'Readings: first start and after']);
+});
+
 it('of an empty project says what is unknown and claims nothing', async () => {
   const { pages } = await readPdf(await printed({ schema: 1 } as Project, 'si'));
   const text = pages

@@ -1,4 +1,4 @@
-import { planSet, printPlanSet } from '@kneewall/documents/planSet';
+import { planSet, printPlanSet, sheetMarks } from '@kneewall/documents/planSet';
 import normal from 'dejavu-fonts-ttf/ttf/DejaVuSansCondensed.ttf?url';
 import bold from 'dejavu-fonts-ttf/ttf/DejaVuSansCondensed-Bold.ttf?url';
 import type { Printed, ToPrint } from './messages.ts';
@@ -7,12 +7,15 @@ const send = (message: Printed, move: Transferable[] = []): void => self.postMes
 
 const bytesAt = async (url: string): Promise<Uint8Array> => new Uint8Array(await (await fetch(url)).arrayBuffer());
 
-/** Makes one plan set and hands its bytes over. */
-self.onmessage = async ({ data: { letters, ...input } }: MessageEvent<ToPrint>) => {
+/** Makes one plan set and hands its bytes over, or only the marks of its sheets. */
+self.onmessage = async ({ data: { letters, parts, only, ...input } }: MessageEvent<ToPrint>) => {
   try {
+    const set = planSet(input, letters, parts);
+    const marks = sheetMarks(set);
+    if (only === 'marks') return send({ type: 'marked', marks });
     const fonts = { normal: await bytesAt(normal), bold: await bytesAt(bold) };
-    const bytes = await printPlanSet(planSet(input, letters), fonts);
-    send({ type: 'printed', bytes }, [bytes.buffer as ArrayBuffer]);
+    const bytes = await printPlanSet(set, fonts);
+    send({ type: 'printed', bytes, marks }, [bytes.buffer as ArrayBuffer]);
   } catch (error) {
     send({ type: 'failed', why: error instanceof Error ? error.message : String(error) });
   }

@@ -2,7 +2,7 @@ import { existsSync } from 'node:fs';
 import { mkdir, readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
-import { workCalendar } from '@kneewall/documents';
+import { listsOf, type PartId, partIds, workCalendar } from '@kneewall/documents';
 import { evaluate } from '@kneewall/engine';
 import { exitCodes, Refused } from '../exit.ts';
 import { readOptions } from '../options.ts';
@@ -11,8 +11,8 @@ import { readProject, writeWhole } from '../projectFile.ts';
 import { unitsOf } from '../units.ts';
 
 /**
- * `kneewall papers FILE --out DIR [--units us|si] [--letters plain|large] [--quick | --long]`: the plan set as a PDF, and
- * each drawing in a file of its own.
+ * `kneewall papers FILE --out DIR [--units us|si] [--letters plain|large] [--only PARTS] [--quick | --long]`: the plan set
+ * as a PDF, each drawing and each list in a file of its own, the work for a calendar, and the plan as JSON.
  */
 export async function papers(args: readonly string[]): Promise<number> {
   const { values, positionals } = readOptions(
@@ -21,32 +21,45 @@ export async function papers(args: readonly string[]): Promise<number> {
       out: { type: 'string' },
       units: { type: 'string' },
       letters: { type: 'string', default: 'plain' },
+      only: { type: 'string' },
       quick: { type: 'boolean', default: false },
       long: { type: 'boolean', default: false },
     },
     1,
   );
   const [file = ''] = positionals;
-  const { out, letters, quick, long } = values;
+  const { out, letters, only, quick, long } = values;
   if (out === undefined || out === '') throw new Refused('Say where the papers go: --out DIR. See "kneewall help".');
   if (letters !== 'plain' && letters !== 'large') throw new Refused('The letters are "plain" or "large".');
   if (quick && long) throw new Refused('Either --quick or --long, not both.');
+  const parts = only === undefined ? partIds : partsNamed(only);
   const { project } = await readProject(file);
   const units = unitsOf(values.units, project);
   await makeFolder(out);
   const plan = quick ? evaluate(project, {}, { units }).plan : await planWithJobs(project, file, units, long);
   const { planSet, printPlanSet } = await import('@kneewall/documents/planSet');
-  const set = planSet({ plan, project, units }, letters);
+  const set = planSet({ plan, project, units }, letters, parts);
   const lines: string[] = [];
   for (const { file: name, svg } of set.sheets) lines.push(await writeSheet(join(out, name), svg));
   const calendar = workCalendar(plan);
   if (calendar !== undefined) lines.push(await writeSheet(join(out, 'work-plan.ics'), calendar));
+  for (const { file: name, csv } of listsOf(plan, project, units)) lines.push(await writeSheet(join(out, name), csv));
+  lines.push(await writeSheet(join(out, 'plan.json'), `${JSON.stringify({ schema: 1, ...plan })}\n`));
   const pdf = await printPlanSet(set, await paperFonts());
   lines.push(await writeSheet(join(out, 'plan-set.pdf'), pdf));
   if (plan.trades.air?.flows.ok !== true)
     lines.push('Its flows are unknown so far; "kneewall check" says what is missing.');
   process.stdout.write(`${lines.join('\n')}\n`);
   return exitCodes.nothingFails;
+}
+
+/** `--only buy,work`: the parts of the set to be printed. */
+function partsNamed(only: string): PartId[] {
+  const named = only.split(',').map((name) => name.trim());
+  const unknown = named.find((name) => !partIds.some((part) => part === name));
+  if (unknown !== undefined)
+    throw new Refused(`There is no part "${unknown.slice(0, 40)}" in a plan set. Its parts: ${partIds.join(', ')}.`);
+  return partIds.filter((part) => named.includes(part));
 }
 
 /** The font of the papers, upright and bold, from the package that brings it. */

@@ -1,5 +1,6 @@
 import { type Plan, verdictOf } from '@kneewall/engine';
 import { type Project, printQuantity, type System } from '@kneewall/project';
+import { cutOff } from '../sheet/cutOff.ts';
 import { margin, type Paper, paperFor } from '../sheet/paper.ts';
 import { scaleFor } from '../sheet/scale.ts';
 import { notesAt, notesHeight, sheetSvg } from '../sheet/sheet.ts';
@@ -91,21 +92,15 @@ function drawing(stage: Stage, mm: number, paper: Paper, field: readonly [number
       class: kind,
     });
   const poses = Array.from({ length: stage.path.length / 3 }, (_, i) => stage.path.slice(3 * i, 3 * i + 3));
-  const clip = element(
-    'clipPath',
-    { id: 'field' },
-    element('rect', { x: left, y: top, width: paper.width - 2 * margin, height: field[1] }),
-  );
+  const within = [left, top, paper.width - margin, top + field[1]] as const;
   return [
-    element('defs', {}, clip),
-    element(
-      'g',
-      { 'clip-path': 'url(#field)' },
-      ...stage.outlines.map((o) => element('polygon', { points: pointsOf(o.map(spot)), class: 'wall' })),
-      element('polyline', { points: pointsOf(poses.map(([x = 0, y = 0]) => spot([x, y]))), class: 'way' }),
-      ...poses.map((pose) => outlined(pose, 'ghost')),
-      outlined(stage.tightest, 'tight'),
-    ),
+    ...stage.outlines
+      .map((o) => cutOff(o.map(spot), within))
+      .filter((o) => o.length > 0)
+      .map((o) => element('polygon', { points: pointsOf(o), class: 'wall' })),
+    element('polyline', { points: pointsOf(poses.map(([x = 0, y = 0]) => spot([x, y]))), class: 'way' }),
+    ...poses.map((pose) => outlined(pose, 'ghost')),
+    outlined(stage.tightest, 'tight'),
   ];
 }
 

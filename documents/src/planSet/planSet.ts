@@ -2,17 +2,10 @@ import type { Plan } from '@kneewall/engine';
 import { canonicalJson, hashOf, type Project, type System } from '@kneewall/project';
 import { type Sheet, sheetsOf } from '../sheets.ts';
 import type { Block } from './block.ts';
-import { drawingPages } from './drawings.ts';
 import { cautionPage } from './pages/cautions.ts';
 import { cover } from './pages/cover.ts';
-import { holdPointPages } from './pages/holdPoints.ts';
-import { loadsPage } from './pages/loads.ts';
-import { pressurePage } from './pages/pressure.ts';
-import { readingPages } from './pages/readings.ts';
-import { shoppingPages } from './pages/shopping.ts';
-import { sourcePages } from './pages/sources.ts';
-import { workPages } from './pages/work.ts';
-import { workingPages } from './pages/workings.ts';
+import { type PartId, partIds } from './partNames.ts';
+import { pagesOf } from './parts.ts';
 
 /** How large the letters are: `large` is for tired eyes and bad light, on more pages. */
 export type Letters = 'plain' | 'large';
@@ -37,12 +30,13 @@ export type PlanSet = {
 };
 
 /**
- * The pages of a plan, from the cover to the sources. Nothing in it hangs on the day or the machine: equal projects and
- * results give equal sets. A drawing that the plan is not ready for is left out. Never throws on a valid project.
+ * The pages of a plan, from the cover to the sources, or those of some `parts`. Nothing in it hangs on the day or the
+ * machine: equal projects and results give equal sets. A drawing that the plan is not ready for is left out. Never throws
+ * on a valid project.
  */
-export function planSet(input: SetInput, letters: Letters = 'plain'): PlanSet {
+export function planSet(input: SetInput, letters: Letters = 'plain', parts: readonly PartId[] = partIds): PlanSet {
   const { plan, project, units } = input;
-  const sheets: readonly Sheet[] = sheetsOf(plan, project, units);
+  const sheets: readonly Sheet[] = parts.includes('drawings') ? sheetsOf(plan, project, units) : [];
   const name = project.about?.name ?? 'The project';
   return {
     title: `${name}: plan set`,
@@ -55,19 +49,7 @@ export function planSet(input: SetInput, letters: Letters = 'plain'): PlanSet {
     units,
     letters,
     sheets,
-    content: [
-      ...cover(input),
-      ...cautionPage(input),
-      ...holdPointPages(input),
-      ...loadsPage(input),
-      ...pressurePage(input),
-      ...drawingPages(sheets),
-      ...shoppingPages(input),
-      ...workPages(input),
-      ...readingPages(input),
-      ...workingPages(input),
-      ...sourcePages(input),
-    ],
+    content: [...cover(input), ...cautionPage(input), ...pagesOf(parts, input, sheets)],
   };
 }
 

@@ -3,6 +3,7 @@ import { engineVersion } from '@kneewall/engine';
 import pdfmake, { type OpenPdf } from 'pdfmake/build/pdfmake.js';
 import svgToPdf from 'svg-to-pdfkit';
 import { margin, plainPaper } from '../sheet/paper.ts';
+import { escaped, plainText } from '../sheet/svg.ts';
 import type { Sheet } from '../sheets.ts';
 import { type PageSize, points } from './block.ts';
 import { sizeOf } from './drawings.ts';
@@ -46,7 +47,7 @@ function drawSheets(open: OpenPdf, sheets: readonly Sheet[], pageOf: ReadonlyMap
   for (const { file, svg } of sheets) {
     open.switchToPage((pageOf.get(file) ?? 0) - 1);
     const { width, height } = sizeOf(svg);
-    const drawn = safeSvg(svg).replace(/(?<=>)[^<]+(?=<)/g, (text) => printable(text, has));
+    const drawn = safeSvg(svg).replace(/(?<=>)[^<]+(?=<)/g, (text) => inOrder(text, has));
     svgToPdf(open, drawn, 0, 0, {
       width: points(width),
       height: points(height),
@@ -56,6 +57,14 @@ function drawSheets(open: OpenPdf, sheets: readonly Sheet[], pageOf: ReadonlyMap
       },
     });
   }
+}
+
+/** A text of a drawing as it stands from left to right, each piece by itself: the library knows one direction only. */
+function inOrder(text: string, has: Has): string {
+  const pieces = leftToRight(printable(plainText(text), has)).map(escaped);
+  return pieces.length === 1
+    ? (pieces[0] ?? '')
+    : pieces.map((p) => `<tspan xml:space="preserve">${p}</tspan>`).join('');
 }
 
 /** At the foot of every page: which plan, which sheet of how many. */

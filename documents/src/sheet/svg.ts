@@ -20,6 +20,10 @@ const forbidden =
 export const escaped = (text: string): string =>
   text.replaceAll(forbidden, '').replaceAll(/[&<>"']/g, (c) => entities[c] ?? '');
 
+/** The text that `escaped` was given. */
+export const plainText = (text: string): string =>
+  Object.entries(entities).reduceRight((plain, [sign, entity]) => plain.replaceAll(entity, sign), text);
+
 /** A number for a drawing: thousandths, without needless zeros. One that is not finite is our own fault. */
 export function coordinate(n: number): string {
   if (!Number.isFinite(n)) throw new Error('assert: a drawing has a coordinate that is no number');

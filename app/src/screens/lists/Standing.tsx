@@ -10,8 +10,8 @@ export function Standing({ plan }: { plan: Plan }) {
   const done = Object.values(sum?.done ?? {}).filter((d) => d.parts >= d.of).length;
   const learned = sum?.learned;
   return (
-    <>
-      <p role="status">{pending ? 'The work is being planned into your windows.' : ''}</p>
+    <div role="status" className="standing">
+      {pending && <p>The work is being planned into your windows.</p>}
       {done > 0 && (
         <p>
           Ticked off: <Quantity value={done} kind="count" /> of <Quantity value={plan.tasks.length} kind="count" />{' '}
@@ -30,6 +30,6 @@ export function Standing({ plan }: { plan: Plan }) {
           as planned, in four of five cases <QuantityRange range={learned} kind="number" />. The rest is planned so.
         </p>
       )}
-    </>
+    </div>
   );
 }

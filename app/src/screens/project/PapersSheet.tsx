@@ -1,19 +1,28 @@
+import { type PartId, partIds, partNames } from '@kneewall/documents';
 import type { Letters } from '@kneewall/documents/planSet';
 import { useEffect, useRef, useState } from 'react';
 import { fileName, handOver } from '../../files/saveFile.ts';
 import { Button } from '../../look/Button.tsx';
 import { Sheet } from '../../look/Sheet.tsx';
+import { keepLastPrint, type LastPrint, lastPrintOf } from '../../papers/lastPrint.ts';
 import { type Printing, printApart } from '../../papers/printing.ts';
 import { usePlanner, useSession, useUnits } from '../../services.ts';
+import { PrintedBefore } from './PrintedBefore.tsx';
+import { SinglePapers } from './SinglePapers.tsx';
 
-/** The plan set as a file to print or to hand on, in the units shown, in plain or large letters. */
+const dayWords = new Intl.DateTimeFormat('en', { day: 'numeric', month: 'long', year: 'numeric' });
+
+/** The plan set as a file to print or to hand on, in the units shown, in plain or large letters; whole or in parts. */
 export function PapersSheet() {
   const plan = usePlanner((p) => p.plan);
   const project = useSession((s) => s.project);
+  const kept = useSession(({ origin }) => ('id' in origin ? `${origin.kind}.${origin.id}` : undefined));
   const units = useUnits();
   const printing = useRef<Printing | undefined>(undefined);
   const [making, setMaking] = useState(false);
   const [said, setSaid] = useState('');
+  const [parts, setParts] = useState<readonly PartId[]>(partIds);
+  const [last, setLast] = useState<LastPrint | undefined>(() => (kept === undefined ? undefined : lastPrintOf(kept)));
   const pending = plan?.findings.filter((f) => f.because === 'pending').length ?? 0;
   useEffect(() => () => printing.current?.stop(), []);
 
@@ -26,10 +35,14 @@ export function PapersSheet() {
     if (!plan) return;
     setMaking(true);
     setSaid('');
-    printing.current = printApart({ plan, project, units, letters });
+    printing.current = printApart({ plan, project, units, letters, parts });
     printing.current.done
-      .then((bytes) => {
+      .then(({ bytes, marks }) => {
+        if (!bytes) return;
         handOver(fileName(project.about?.name, 'pdf'), bytes, 'application/pdf');
+        const print = { day: dayWords.format(new Date()), units, letters, parts, marks };
+        setLast(print);
+        if (kept !== undefined) keepLastPrint(kept, print);
         setSaid('Made. Print it at 100 %, not fitted to the page, and measure the bars on its drawings.');
       })
       .catch((error: Error) => setSaid(`The papers could not be made. ${error.message}`))
@@ -47,6 +60,7 @@ export function PapersSheet() {
           unknown.
         </p>
       )}
+      <PartChoice chosen={parts} choose={setParts} />
       <div className="buttons">
         <Button look="strong" disabled={!plan || making} onClick={() => make('plain')}>
           Make the plan set
@@ -57,6 +71,34 @@ export function PapersSheet() {
         {making && <Button onClick={stop}>Stop</Button>}
       </div>
       <p role="status">{making ? 'Being made; that takes some seconds.' : said}</p>
+      {plan && last && <PrintedBefore print={last} plan={plan} project={project} />}
+      {plan && <SinglePapers plan={plan} project={project} units={units} />}
     </Sheet>
+  );
+}
+
+/** Which parts go into the set; cover and cautions always do. */
+function PartChoice({ chosen, choose }: { chosen: readonly PartId[]; choose: (parts: readonly PartId[]) => void }) {
+  return (
+    <details className="part-choice">
+      <summary>
+        {chosen.length === partIds.length ? 'All parts' : `${chosen.length} of ${partIds.length} parts`}
+      </summary>
+      <fieldset>
+        <legend>In the set, behind cover and cautions</legend>
+        {partIds.map((part) => (
+          <label key={part}>
+            <input
+              type="checkbox"
+              checked={chosen.includes(part)}
+              onChange={({ target }) =>
+                choose(partIds.filter((p) => (p === part ? target.checked : chosen.includes(p))))
+              }
+            />
+            {partNames[part]}
+          </label>
+        ))}
+      </fieldset>
+    </details>
   );
 }

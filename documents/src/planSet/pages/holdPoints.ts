@@ -23,8 +23,15 @@ function onePoint({ holdPoint, findings }: HoldPointView, byId: ReadonlyMap<stri
     ...(open.length === 0
       ? [part(`${title}: ${until}`), body('Nothing stands against it.')]
       : [openTable(`${title}: ${until}`, open)]),
-    ...(holds.length === 0 ? [] : [small([bold(`${holds.length} hold: `), holds.map((f) => f.what).join(' ')])]),
+    ...(holds.length === 0 ? [] : heldList(holds)),
   ];
+}
+
+/** What holds, a line each, its title never alone at the foot of a page. */
+function heldList(holds: readonly Finding[]): Block[] {
+  const [first, ...others] = holds.map((f) => small(`✓  ${f.what}`));
+  const head = small(bold(`${holds.length} ${holds.length === 1 ? 'holds' : 'hold'}`));
+  return [{ stack: [head, ...(first ? [first] : [])], unbreakable: true }, ...others];
 }
 
 const openTable = (title: string, open: readonly Finding[]): Block =>

@@ -3,7 +3,7 @@ import { useEffect, useState } from 'react';
 import { Button } from '../../../look/Button.tsx';
 import { useServices, useSession } from '../../../services.ts';
 import type { Change } from '../../../session/act.ts';
-import { putOffChanges, tickChanges, untickChanges } from './tickChanges.ts';
+import { doneShare, putOffChanges, tickChanges, untickChanges } from './tickChanges.ts';
 
 /** Milliseconds that an act can be taken back where it was done; later by the header's undo. */
 const undoFor = 10_000;
@@ -20,8 +20,10 @@ export function CardActs({ task, plan }: { task: Task; plan: Plan }) {
     const timer = setTimeout(() => say(undefined), undoFor);
     return () => clearTimeout(timer);
   }, [said]);
-  const done = plan.trades.schedule?.sum?.done[task.id];
   const parts = partsOf(plan, task);
+  const share = doneShare(project, task.id);
+  const had = Math.floor(share * parts + 1e-9);
+  const all = share >= 1;
   const act = (changes: readonly Change[], words: string) => {
     const refused = session.change(changes).length > 0;
     setProblem(refused);
@@ -30,18 +32,17 @@ export function CardActs({ task, plan }: { task: Task; plan: Plan }) {
   const [minutes, setMinutes] = useState('');
   const took = Number(minutes) > 0 ? { minutes: Number(minutes) } : {};
   const tick = (part?: number) => {
-    const share = part === undefined ? {} : { part, of: parts };
+    const stopped = part === undefined ? {} : { part, of: parts };
     act(
-      tickChanges(project, { task: task.id, ...share, ...took }, new Date()),
+      tickChanges(project, { task: task.id, ...stopped, ...took }, new Date()),
       part === undefined ? 'Ticked off.' : `Stopped after part ${part} of ${parts}.`,
     );
     setMinutes('');
   };
-  const all = done !== undefined && done.parts >= done.of;
   return (
     <section className="card-acts" aria-label="Tick off">
       <p role="status" className="card-status">
-        {said ?? standing(done?.parts ?? 0, parts, all)}{' '}
+        {said ?? standing(had, parts, all)}{' '}
         {problem && 'This could not be kept: the project is open elsewhere or cannot be saved.'}
       </p>
       {said !== undefined && (
@@ -67,7 +68,7 @@ export function CardActs({ task, plan }: { task: Task; plan: Plan }) {
           <Button look="strong" disabled={barred} onClick={() => tick()}>
             Done
           </Button>
-          {parts > 1 && <PartDone had={done?.parts ?? 0} parts={parts} barred={barred} tick={tick} />}
+          {parts > 1 && <PartDone had={had} parts={parts} barred={barred} tick={tick} />}
           <Button
             disabled={barred}
             onClick={() =>
@@ -89,14 +90,18 @@ function PartDone({ had, parts, barred, tick }: PartProps) {
   const [chosen, choose] = useState(had + 1);
   const part = Math.min(parts - 1, Math.max(had + 1, chosen));
   if (had + 1 >= parts) return null;
+  const stopped = (
+    <Button disabled={barred} onClick={() => tick(part)}>
+      Stopped after part {part} of {parts}
+    </Button>
+  );
+  if (had + 2 >= parts) return stopped;
   return (
     <div className="card-part">
       <Button aria-label="One part fewer" disabled={part <= had + 1} onClick={() => choose(part - 1)}>
         −
       </Button>
-      <Button disabled={barred} onClick={() => tick(part)}>
-        Stopped after part {part} of {parts}
-      </Button>
+      {stopped}
       <Button aria-label="One part more" disabled={part >= parts - 1} onClick={() => choose(part + 1)}>
         +
       </Button>

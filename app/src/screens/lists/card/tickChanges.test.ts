@@ -1,7 +1,7 @@
 import { applyEdit, emptyProject, type Project, valueAt } from '@kneewall/project';
 import { expect, it } from 'vitest';
 import type { Change } from '../../../session/act.ts';
-import { putOffChanges, tickChanges, untickChanges } from './tickChanges.ts';
+import { doneShare, putOffChanges, tickChanges, untickChanges } from './tickChanges.ts';
 
 const done = (project: Project, changes: readonly Change[]): Project =>
   changes.reduce((p, { path, after }, i) => {
@@ -13,11 +13,13 @@ const evening = new Date(2027, 4, 4, 19, 30);
 
 it('writes ticks that the document takes, one after the other, and takes them back', () => {
   const first = done(emptyProject, tickChanges(emptyProject, { task: 'air/hang', part: 2, of: 8 }, evening));
+  expect(doneShare(first, 'air/hang')).toBe(0.25);
   const second = done(first, tickChanges(first, { task: 'air/hang', minutes: 95 }, evening));
   expect(Object.values(second.work?.done ?? {})).toEqual([
     expect.objectContaining({ task: 'air/hang', day: '2027-05-04', at: { value: 70_200, known: 'measured' } }),
     expect.objectContaining({ minutes: { value: 5700, known: 'measured' } }),
   ]);
+  expect([doneShare(second, 'air/hang'), doneShare(second, 'air/seal')]).toEqual([1, 0]);
   expect(done(second, untickChanges(second, 'air/hang')).work?.done).toEqual({});
 });
 

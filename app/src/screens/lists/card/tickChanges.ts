@@ -48,6 +48,22 @@ export function putOffChanges(project: Project, task: string, planned: string | 
   return [{ path: ['work', 'putOff', entryId('put-off', putOff)], after: entry }];
 }
 
+/** How much of a task the document has as done, 0 to 1: known before the plan is made again. */
+export const doneShare = (project: Project, task: string): number =>
+  Math.max(
+    0,
+    ...Object.values(project.work?.done ?? {}).map((tick) =>
+      tick.task !== task
+        ? 0
+        : tick.part === undefined
+          ? 1
+          : likely(tick.part) / Math.max(likely(tick.part), likely(tick.of ?? tick.part)),
+    ),
+  );
+
+const likely = ({ value }: { readonly value: number | { readonly likely: number } }): number =>
+  typeof value === 'number' ? value : value.likely;
+
 /** Ticks of a task taken back, all of them. */
 export const untickChanges = (project: Project, task: string): Change[] =>
   Object.entries(project.work?.done ?? {}).flatMap(([id, tick]) =>
