@@ -24,7 +24,7 @@ export async function planWithJobs(project: Project, file: string, units: System
   let results: Results = {};
   let evaluated = evaluate(project, results, { units, memo });
   for (let round = 0; round < roundsMost; round++) {
-    const jobs = evaluated.wanted.filter((j) => !(j.key in results) && (long || j.cost === 'short'));
+    const jobs = evaluated.wanted.filter((j) => !(j.key in results) && (long || j.cost !== 'long'));
     const done: (readonly [string, unknown])[] = [];
     for (const job of jobs) done.push(...(await finished(job, blobs)));
     if (done.length === 0) break;

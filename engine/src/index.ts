@@ -146,6 +146,7 @@ export type { Printer } from './plan/printer.ts';
 export { printerFor } from './plan/printer.ts';
 export type { Driver, Spread } from './plan/scenario.ts';
 export type { Source, Standing } from './plan/source.ts';
+export { taskName } from './plan/taskName.ts';
 export { consequenceTitle, formulaTitle, holdPointTitle, knownTitle, tradeTitle } from './plan/titles.ts';
 export type { Results } from './plan/trade.ts';
 export type { Step, Working } from './plan/working.ts';

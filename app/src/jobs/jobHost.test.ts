@@ -29,6 +29,14 @@ function setUp() {
 }
 
 describe('jobs in a worker', () => {
+  it('does quick ones before other short ones, whatever they were asked for after', () => {
+    const { host, workers, started } = setUp();
+    const quick = makeJob('schedule/work-plan', 1, {}, 'quick');
+    host.want([short, other, quick]);
+    workers[0]?.say({ type: 'result', id: 1, key: quick.key, result: 1 });
+    expect(started(0).map((m) => m.key)).toEqual([quick.key, short.key]);
+  });
+
   it('run one after another, hand on their results, and are not done twice', () => {
     const { host, workers, found, started } = setUp();
     host.want([short, other]);

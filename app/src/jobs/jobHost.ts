@@ -154,14 +154,16 @@ class OneAtATime implements JobHost {
     this.port.post({ type: 'start', id: this.id, key: job.key, job });
   }
 
-  /** Short jobs start by themselves; what a person asked for comes first, then what waits for a reading in hand. */
+  /** Short jobs start by themselves: what a reading in hand waits for, then quick ones; what a person asked for comes before all. */
   private next(): void {
     if (this.isRunning()) return;
-    const short = this.state.jobs.filter((j) => j.state === 'offered' && j.job.cost === 'short');
+    const offered = (cost: Job['cost'], kind = '') =>
+      this.state.jobs.find((j) => j.state === 'offered' && j.job.cost === cost && j.job.kind.startsWith(kind));
     const due =
       this.state.jobs.find((j) => j.state === 'waiting') ??
-      short.find((j) => j.job.kind.startsWith('commissioning/')) ??
-      short[0];
+      offered('short', 'commissioning/') ??
+      offered('quick') ??
+      offered('short');
     if (due) this.begin(due.job);
   }
 

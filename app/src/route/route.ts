@@ -1,8 +1,8 @@
 import { type TradeId, tradeIds } from '@kneewall/project';
 import { useSyncExternalStore } from 'react';
 
-/** Where the person is. `finding` is the one whose working stands open, `field` the one to show. */
-export type Route = { readonly finding?: string; readonly field?: string } & (
+/** Where the person is. `finding` is the one whose working stands open, `field` the one to show, `card` the task whose card is. */
+export type Route = { readonly finding?: string; readonly field?: string; readonly card?: string } & (
   | { readonly screen: 'home' | 'first' | 'trades' | 'project' | 'buy' | 'do' | 'read' }
   | { readonly screen: 'trade'; readonly trade: TradeId }
 );
@@ -15,7 +15,8 @@ export function readRoute(hash: string): Route {
   const asked = new URLSearchParams(query);
   const finding = asked.get('finding');
   const field = asked.get('field');
-  const extra = { ...(finding ? { finding } : {}), ...(field ? { field } : {}) };
+  const card = asked.get('card');
+  const extra = { ...(finding ? { finding } : {}), ...(field ? { field } : {}), ...(card ? { card } : {}) };
   const [first, second] = path.split('/').filter((part) => part !== '');
   const trade = first === 'trade' ? tradeIds.find((id) => id === second) : undefined;
   if (trade) return { screen: 'trade', trade, ...extra };
@@ -28,6 +29,7 @@ export function printRoute(route: Route): string {
   const asked = new URLSearchParams();
   if (route.finding) asked.set('finding', route.finding);
   if (route.field) asked.set('field', route.field);
+  if (route.card) asked.set('card', route.card);
   const query = asked.toString();
   return `#${path}${query === '' ? '' : `?${query}`}`;
 }

@@ -77,8 +77,10 @@ const untilPower = (supply: CircuitResult['supply']): Task[] => [
     duration: minutes(60, 120, 240),
     people: 1,
     place: 'attic',
+    // Panel and disconnect; the units.
+    parts: 2,
     after: ['circuit/insulation', 'circuit/count'],
-    safeStops: [locked],
+    safeStops: [`After panel and disconnect: covers on. ${locked}`, locked],
     cautions: supply === 'own' ? [electric, battery] : [electric],
   }),
   task('prove-dead', {

@@ -34,8 +34,10 @@ export function tasks({ along, pumped }: CondensateResult): readonly Task[] {
       duration: minutes(60, 120, 240),
       people: 1,
       place: 'attic',
+      // Dry-fitted; glued.
+      parts: 2,
       after: ['condensate/level'],
-      safeStops: ['After each glued joint: ends capped', 'Dry-fitted and marked'],
+      safeStops: ['Dry-fitted and marked', 'After each glued joint: ends capped'],
       cautions: [attic, solvents],
     }),
     task('fill', {

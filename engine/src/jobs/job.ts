@@ -6,7 +6,8 @@ export type Job = {
   readonly kind: string;
   readonly version: number;
   readonly inputs: unknown;
-  readonly cost: 'short' | 'long';
+  /** `quick`: a second or two, done before other short ones. `long`: minutes, only when somebody asks. */
+  readonly cost: 'quick' | 'short' | 'long';
 };
 
 export type JobMessage =

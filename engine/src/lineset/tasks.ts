@@ -12,6 +12,18 @@ const task = (id: keyof typeof cards, rest: Omit<Task, 'id' | 'trade'>): Task =>
   ...cards[id],
 });
 
+const rope = task('rope', {
+  what: 'Lay a rope along the whole way, bends and all, from the air handler to the place of the outdoor unit; measure it',
+  holdPoint: 'order',
+  duration: minutes(15, 30, 60),
+  people: 2,
+  place: 'attic',
+  parts: 'any',
+  after: [],
+  safeStops: ['Any time'],
+  cautions: ['Ladder: tied or held, three points of contact. Hot attic: short turns.'],
+});
+
 const seal = task('seal', {
   what: 'Seal the sleeve: inside against air and vapour, the middle with foam that stays soft, outside against rain, with a cover open below',
   holdPoint: 'close',
@@ -26,17 +38,7 @@ const seal = task('seal', {
 export function tasks({ needed, once }: LinesetResult): readonly Task[] {
   if (!needed.ok) return [];
   return [
-    task('rope', {
-      what: 'Lay a rope along the whole way, bends and all, from the air handler to the place of the outdoor unit; measure it',
-      holdPoint: 'order',
-      duration: minutes(15, 30, 60),
-      people: 2,
-      place: 'attic',
-      parts: 'any',
-      after: [],
-      safeStops: ['Any time'],
-      cautions: ['Ladder: tied or held, three points of contact. Hot attic: short turns.'],
-    }),
+    rope,
     task('hole', {
       what: 'Drill the hole for the sleeve, sloping outward, large enough for the couplings; sleeve in, closed for the night',
       holdPoint: 'cut',
@@ -53,8 +55,10 @@ export function tasks({ needed, once }: LinesetResult): readonly Task[] {
       duration: minutes(60, 120, 240),
       people: 2,
       place: 'outside',
-      after: ['lineset/hole'],
-      safeStops: ['Unit bolted down, tags on', 'Unit on the ground, covered'],
+      // Bracket or stand fixed; unit lifted and bolted.
+      parts: 2,
+      after: ['lineset/hole', 'equipment/receive', 'access/outdoor-up'],
+      safeStops: ['Bracket or stand fixed, unit on the ground, covered', 'Unit bolted down, tags on'],
       cautions: [
         'Nobody under a hanging load. Wind and ice pull far harder than its weight: anchors by the maker or an engineer.',
       ],

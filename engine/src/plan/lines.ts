@@ -31,11 +31,11 @@ export type Task = {
   readonly place?: Place;
   /** Parts of like length, each ending at a safe stop; `any`: it may be left at any time. Left out: done in one go. */
   readonly parts?: number | 'any';
+  /** With what: one tool a line in plain words, those of `tools.ts` where others need it too. */
+  readonly tools?: readonly string[];
   readonly after: readonly string[];
   readonly safeStops: readonly string[];
   readonly cautions: readonly string[];
-  /** With what: one tool a line, in the words of `tools.ts` where others need it too. */
-  readonly tools?: readonly string[];
   /** What has to be seen, felt or written down before it counts as done. */
   readonly doneWhen?: readonly string[];
   /** Heard next door: kept out of quiet hours. */

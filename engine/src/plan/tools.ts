@@ -36,3 +36,6 @@ export const tool = {
 
 /** What goes up with whoever works in the attic. */
 export const forAttic = [tool.lamp, tool.boards, tool.mask, tool.gloves, tool.guard, tool.water] as const;
+
+/** Tools of which a household has one: two tasks that need it are not done at the same time. */
+export const single: readonly string[] = [tool.drill, tool.ladder, tool.gauge, tool.tester];

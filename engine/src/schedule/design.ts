@@ -1,12 +1,14 @@
 import { inOrder, type ResolvedProject } from '@kneewall/project';
 import type { AccessResult } from '../access/result.ts';
+import type { MaterialsResult } from '../materials/result.ts';
 import { attempt, required, unresolved } from '../plan/outcome.ts';
 import { type Scenario, scenario } from '../plan/scenario.ts';
 import type { TradeInput } from '../plan/trade.ts';
 import { atticClock } from './atticClock.ts';
 import type { ScheduleResult, WorkFrame } from './result.ts';
+import { dayAt, offOf, putOffOf, quietOf, type Since, ticksOf } from './ticks.ts';
 
-type Input = TradeInput<'access'>;
+type Input = TradeInput<'access' | 'materials'>;
 type Work = ResolvedProject['work'];
 
 /** How long work takes, against a handy person. Common practice, no source: `schedule.pace`. */
@@ -62,6 +64,28 @@ function frameOf({ project, upstream }: Input): WorkFrame {
     })),
     ...(doneBy === undefined ? {} : { doneBy: since(doneBy) + perDay }),
     ahead,
+    ...asItStands(work, upstream.materials.own, since, s),
+  };
+}
+
+/** What is done, put off and wanted, what is off and when, what comes and what is here. */
+function asItStands(work: Work, own: MaterialsResult['own'], since: Since, s: Scenario) {
+  const { planFrom } = work.dates;
+  const quiet = quietOf(work, s);
+  const firstDay = since('1970-01-01') / perDay;
+  return {
+    ticks: ticksOf(work, since, s),
+    putOff: putOffOf(work, since),
+    ...(planFrom === undefined ? {} : { planFrom: dayAt(planFrom, since, 'work.dates.planFrom') }),
+    ...(quiet ? { quiet } : {}),
+    off: offOf(work, since, s),
+    deliveries: own.deliveries.map(({ id, name, arrives, brings }) => ({
+      ...{ id, name, brings, at: (required(arrives) + firstDay) * perDay },
+    })),
+    here: [
+      ...own.stock.flatMap((x) => x.line ?? []),
+      ...own.orders.flatMap((x) => (x.state === 'ordered' ? [] : [x.line ?? '', x.of ?? ''])),
+    ].filter((x) => x !== ''),
   };
 }
 

@@ -4,11 +4,11 @@ import { findings } from './findings.ts';
 import { learn } from './learn.ts';
 
 /** Who has time when, and which work fits there. The tasks come with the telling: see `sum` of the teller. */
-export const scheduleFinder: Finder<'schedule', 'access'> = {
+export const scheduleFinder: Finder<'schedule', 'access' | 'materials'> = {
   id: 'schedule',
   phase: 'sum',
-  reads: ['work.crew', 'work.windows', 'work.dates', 'site'],
-  after: ['access'],
+  reads: ['work.crew', 'work.windows', 'work.dates', 'work.done', 'work.putOff', 'work.off', 'site'],
+  after: ['access', 'materials'],
   design,
   learn,
   findings,

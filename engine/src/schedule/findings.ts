@@ -18,12 +18,19 @@ export function findings(result: ScheduleResult): Drafts {
       return found;
     });
   const unplaced = work.ok ? work.value.unplaced : [];
+  const names = result.sum?.names ?? {};
   const found = [
-    one({ ...placed, facts: { waits: unplaced } }, 'unplaced', (w) => w.unplaced.length),
-    ...unplaced.filter((u) => u.because === 'no-window').map((u) => windowFor(u)),
+    one(
+      { ...placed, facts: { waits: unplaced.map((u) => ({ ...u, name: names[u.task] ?? u.task })) } },
+      'unplaced',
+      (w) => w.unplaced.length,
+    ),
+    ...unplaced.filter((u) => u.because === 'no-window').map((u) => windowFor(u, names)),
     one({ ...stops, facts: { parts: work.ok ? work.value.parts.length : 0 } }, 'past', (w) => w.wrong.length),
     one(attic, 'over', (w) => 60 * w.atticOver),
-    one({ ...overruns, facts: likeliest(result) }, 'past', (w) => Math.max(0, ...w.parts.map((p) => p.overruns))),
+    one({ ...overruns, facts: likeliest(result, names) }, 'past', (w) =>
+      Math.max(0, ...w.windows.map((x) => 1 - x.inTime)),
+    ),
     told({ ...crew, limit: { min: work.ok ? work.value.mostPeople : 1 } }, (rec) => {
       required(work);
       const { crew: people } = required(frame);
@@ -32,10 +39,44 @@ export function findings(result: ScheduleResult): Drafts {
     }),
   ];
   if (work.ok && work.value.chance !== undefined) found.push(one(inTime, 'chance', (w) => w.chance ?? 0));
-  return draftsOf(found);
+  return draftsOf([...found, ...asked(result)]);
 }
 
+/** What is entered and cannot be used as it stands: deliveries too late, ticks of no task. */
+function asked({ frame, sum }: ScheduleResult): Found[] {
+  if (!frame.ok || !sum) return [];
+  const { deliveries, doneBy = 0 } = frame.value;
+  const late = sum.late.flatMap(({ delivery, tasks }): Found[] => {
+    const own = deliveries.find((d) => d.id === delivery);
+    if (!own) return [];
+    const facts = { name: own.name, tasks: tasks.map((id) => ({ name: sum.names[id] ?? id })) };
+    return [
+      telling('schedule', `work.deliveries.${delivery}`)({ ...delivered, id: `delivery:${delivery}`, facts }, (rec) => {
+        rec.step('after', 'solved', {}, 60 * (own.at - doneBy), 's', delivered.source);
+        return 60 * (own.at - doneBy);
+      }),
+    ];
+  });
+  if (sum.unknown.length === 0) return late;
+  const facts = { tasks: sum.unknown.map((t) => ({ name: t.task })) };
+  const unknown = telling('schedule', sum.unknown[0]?.path ?? 'work.done')({ ...ticks, facts }, (rec) => {
+    rec.step('unknown', 'table', {}, sum.unknown.length, '', 'project');
+    return sum.unknown.length;
+  });
+  return [...late, unknown];
+}
+
+const delivered: DraftOf = {
+  id: 'delivery',
+  holdPoint: 'decide',
+  kind: 'time',
+  source: 'schedule.plan',
+  consequence: 'money',
+  limit: { max: -1 },
+};
+
 const base = { kind: 'count', source: 'schedule.plan', consequence: 'harm' } as const;
+const ticks: DraftOf = { ...base, id: 'ticks', holdPoint: 'decide', consequence: 'money', limit: { max: 0 } };
 const placed: DraftOf = { ...base, id: 'placed', holdPoint: 'decide', consequence: 'money', limit: { max: 0 } };
 const stops: DraftOf = { ...base, id: 'safe-stops', holdPoint: 'lift', source: 'schedule.check', limit: { max: 0 } };
 const attic: DraftOf = {
@@ -66,20 +107,26 @@ const inTime: DraftOf = {
 };
 
 /** A task of which a part is longer than any window. */
-const windowFor = ({ task, longest = 0, needed = 0 }: Unplaced): Found =>
+const windowFor = ({ task, longest = 0, needed = 0 }: Unplaced, names: Readonly<Record<string, string>>): Found =>
   telling('schedule', task)(
-    { ...base, id: `window:${task}`, holdPoint: 'decide', kind: 'time', limit: { min: 60 * needed }, facts: { task } },
+    {
+      ...{ ...base, id: `window:${task}`, holdPoint: 'decide', kind: 'time', limit: { min: 60 * needed } },
+      facts: { task: names[task] ?? task },
+    },
     (rec) => {
       rec.step('longest', 'solved', {}, 60 * longest, 's', base.source);
       return 60 * longest;
     },
   );
 
-function likeliest({ work }: ScheduleResult): Readonly<Record<string, string>> {
-  if (!work.ok) return {};
-  const worst = work.value.parts.reduce<WorkAnswers['parts'][number] | undefined>(
-    (a, p) => (a && a.overruns >= p.overruns ? a : p),
-    undefined,
-  );
-  return worst && worst.overruns > 0 ? { task: worst.task } : {};
+/** The window that is likeliest to be overrun, with what is done in it. */
+function likeliest(
+  { work, frame }: ScheduleResult,
+  names: Readonly<Record<string, string>>,
+): DraftOf['facts'] & object {
+  if (!work.ok || !frame.ok) return {};
+  const [worst] = [...work.value.windows].sort((a, b) => a.inTime - b.inTime);
+  if (!worst || worst.inTime === 1) return {};
+  const day = frame.value.windows.find((w) => w.id === worst.window)?.day ?? '';
+  return { day, tasks: worst.tasks.map((id) => ({ name: names[id] ?? id })) };
 }

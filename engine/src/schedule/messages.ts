@@ -10,11 +10,15 @@ const because: Readonly<Record<Unplaced['because'], string>> = {
   'too-few': 'too few people',
   'does-not-fit': 'the windows are used up',
   waits: 'waits for one of these',
+  circle: 'waits for itself, through others',
+  delivery: 'what it needs comes after the last window',
 };
+const listed = (j: Judged): string[] =>
+  ((j.facts?.tasks ?? []) as readonly { readonly name: string }[]).map((t) => `“${t.name}”`);
 const waiting = (j: Judged): string =>
-  ((j.facts?.waits ?? []) as readonly Unplaced[])
+  ((j.facts?.waits ?? []) as readonly (Unplaced & { readonly name: string })[])
     .slice(0, 6)
-    .map((u) => `${u.task.replace('/', ', ')} (${because[u.because]})`)
+    .map((u) => `“${u.name}” (${because[u.because]})`)
     .join('; ');
 
 const say: Readonly<Record<string, Say>> = {
@@ -30,7 +34,7 @@ const say: Readonly<Record<string, Say>> = {
         : 'Enter more or longer windows, or ask for more hands.',
   }),
   window: (j, print) => ({
-    what: `${String(j.facts?.task ?? '').replace('/', ', ')}: no window is long enough. It needs ${print.limit(j)} in one go until it is safe to leave; the longest window it could use has ${print.value(j)}.`,
+    what: `“${String(j.facts?.task ?? '')}”: no window is long enough. It needs ${print.limit(j)} in one go until it is safe to leave; the longest window it could use has ${print.value(j)}.`,
     why: 'Work that is broken off between two safe stops leaves a hanging load, an open roof or live ends behind.',
     mend: 'Enter a longer window; in the attic a cool morning, or a cooler month.',
   }),
@@ -56,12 +60,25 @@ const say: Readonly<Record<string, Say>> = {
       'Stop at dizziness, cramps or when sweating stops: that is an emergency. Ask a doctor first if you are ill or take medicine.',
   }),
   overruns: (j, print) => ({
-    what: `${j.facts?.task === undefined ? 'No part is likely to run past its window' : `Most likely to run past its window: ${String(j.facts.task).replace('/', ', ')}`}, in ${print.value(j)} of a thousand lives of the plan.`,
-    why: 'Lengths are guesses; a window that is just long enough for the middle one is too short every other time.',
+    what:
+      j.facts?.day === undefined
+        ? 'No window is likely to be overrun.'
+        : `The window likeliest to be overrun is that of ${String(j.facts.day)}, in ${print.value(j)} of a thousand lives of the plan: ${listed(j).join(', ')}.`,
+    why: 'Lengths are guesses, so each part is planned with the time that four of five cases stay within; a window that still falls short is one in which somebody works on too tired.',
     mend:
       j.status === 'ok'
-        ? 'Keep half an hour in hand all the same.'
-        : 'Give that day more time, or begin it first thing.',
+        ? 'At the end of the window stop at the last safe stop, not at the last minute.'
+        : 'Give that day more time, begin it first thing, or put one of its tasks off.',
+  }),
+  delivery: (j, print) => ({
+    what: `“${String(j.facts?.name ?? '')}” comes ${print.value(j)} after the day on which all should be done. Waiting for it: ${listed(j).join(', ')}.`,
+    why: 'What has to be built in cannot come after the work is over.',
+    mend: 'Order it with an earlier delivery, correct its day, or move the day you want to be done by.',
+  }),
+  ticks: (j, print) => ({
+    what: `Ticked off, but no task of the plan: ${print.value(j)} (${listed(j).join(', ')}).`,
+    why: 'The plan changed since. What you ticked is kept, and counts for nothing until a task has that name again.',
+    mend: 'Look whether the work is still needed under another name, tick that, or take the tick out.',
   }),
   crew: (j, print) => ({
     what: `People at hand: ${print.value(j)}; the task that needs most takes ${print.limit(j)}.`,
@@ -83,6 +100,8 @@ const about: Readonly<Record<string, string>> = {
   attic: 'Whether work in the attic keeps to what its heat allows',
   overruns: 'How likely work runs past its window',
   crew: 'Whether there are hands enough',
+  delivery: 'Whether deliveries come in time',
+  ticks: 'Whether what is ticked off is in the plan',
 };
 
 const tooFarApart = 'Windows up to 200 days apart are planned at once: take the later ones out for now.';

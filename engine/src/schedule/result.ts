@@ -1,3 +1,5 @@
+import type { Range } from '@kneewall/project';
+import type { Delivery } from '../materials/result.ts';
 import type { Outcome } from '../plan/outcome.ts';
 import type { ResultBase } from '../plan/trade.ts';
 
@@ -24,7 +26,41 @@ export type WorkFrame = {
   readonly doneBy?: number;
   /** Hours that clocks are ahead of Greenwich. */
   readonly ahead: number;
+  /** What is ticked off, by time; what is put off; from when a person wants it planned. */
+  readonly ticks: readonly Tick[];
+  readonly putOff: readonly { readonly task: string; readonly until: number }[];
+  readonly planFrom?: number;
+  /** Minutes of every day without noise; from above to lies across midnight. */
+  readonly quiet?: { readonly from: number; readonly to: number };
+  readonly off: readonly { readonly what: 'power' | 'water'; readonly from: number; readonly to: number }[];
+  readonly deliveries: readonly WorkDelivery[];
+  /** Lines of the shopping list that are here already: `here` by line, and what entries stand for. */
+  readonly here: readonly string[];
 };
+
+/** A task, or the first share of it, done at a minute; `took`: minutes of work. */
+export type Tick = {
+  readonly path: string;
+  readonly task: string;
+  readonly day: string;
+  readonly at: number;
+  readonly share: number;
+  readonly took?: number;
+};
+
+/** Arrives at a minute, with what comes from a kind of shop. */
+export type WorkDelivery = {
+  readonly id: string;
+  readonly name: string;
+  readonly at: number;
+  readonly brings: Delivery['brings'];
+};
+
+/** How far a task is: whole parts, and the minute at which the last of them ended. */
+export type TaskDone = { readonly parts: number; readonly of: number; readonly at: number };
+
+/** What the crew took against what was planned: least, middle and most in four of five cases, from so many ticks. */
+export type LearnedPace = Range & { readonly from: number };
 
 /** A part of a task in its window, minutes from the plan's start. It ends at a safe stop. */
 export type WorkPart = {
@@ -43,11 +79,14 @@ export type WorkPart = {
 
 /**
  * A task that has no place. `no-window`: a part of it is longer than any window, minutes. `too-few`: it needs more people
- * than there are. `does-not-fit`: the windows are used up. `waits`: what comes before it has no place.
+ * than there are. `does-not-fit`: the windows are used up. `circle`: it waits for itself. `delivery`: what it needs comes after
+ * the last window. `waits`: what comes before it has no place.
  */
 export type Unplaced = {
   readonly task: string;
-  readonly because: 'no-window' | 'too-few' | 'does-not-fit' | 'waits';
+  readonly because: 'no-window' | 'too-few' | 'does-not-fit' | 'waits' | 'circle' | 'delivery';
+  /** `circle`: tasks that wait for each other, in that order. `delivery`: the one it waits for. */
+  readonly names?: readonly string[];
   readonly longest?: number;
   readonly needed?: number;
 };
@@ -70,9 +109,23 @@ export type WorkAnswers = {
   readonly atticOver: number;
   /** Most people that a task needs. */
   readonly mostPeople: number;
+  /** Windows with work in them, and the chance that all of it is done or at a safe stop by their end. */
+  readonly windows: readonly { readonly window: string; readonly inTime: number; readonly tasks: readonly string[] }[];
+  /** Tasks that are planned for another time than before the last tick; nothing where nothing is ticked. */
+  readonly moved: readonly string[];
+  /** Share of cases in which a part is done within what it is planned with; 0: the mean. */
+  readonly margin: number;
 };
 
 export type ScheduleResult = ResultBase & {
   readonly frame: Outcome<WorkFrame>;
   readonly work: Outcome<WorkAnswers>;
+  /** With the tasks: their names, how far each is, ticks of no task, pace learned, deliveries that come too late. */
+  readonly sum?: {
+    readonly names: Readonly<Record<string, string>>;
+    readonly done: Readonly<Record<string, TaskDone>>;
+    readonly unknown: readonly Tick[];
+    readonly learned?: LearnedPace;
+    readonly late: readonly { readonly delivery: string; readonly tasks: readonly string[] }[];
+  };
 };

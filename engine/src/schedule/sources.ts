@@ -17,7 +17,7 @@ export const sources: Sources = {
   },
   'schedule.lives': {
     title:
-      'A thousand lives of the plan, lengths drawn from their three points (PERT); limits: common practice, no source',
+      'A thousand lives of the plan, lengths drawn from their three points (PERT), each part planned with the time that four of five stay within; limits and margin: common practice, no source',
     standing: 'common practice',
   },
   'schedule.pace': {

@@ -1,9 +1,9 @@
 import { type Job, makeJob } from '../jobs/job.ts';
 import type { WorkSpec } from '../physics/schedule/work.ts';
-import type { Unplaced, WorkFrame } from './result.ts';
+import type { LearnedPace, TaskDone, Unplaced, WorkFrame } from './result.ts';
 
 export const workPlanKind = 'schedule/work-plan';
-export const workPlanVersion = 1;
+export const workPlanVersion = 2;
 
 export type WorkInputs = {
   readonly spec: WorkSpec;
@@ -12,7 +12,20 @@ export type WorkInputs = {
   readonly unplaced: readonly Unplaced[];
   readonly mostPeople: number;
   readonly doneBy?: number;
+  /** Windows whose ends are asked about. */
+  readonly windows?: readonly { readonly id: string; readonly from: number; readonly to: number }[];
+  /** How it stood at the end of each day with a tick, and now. None: nothing is ticked, put off or wanted later. */
+  readonly stages?: readonly WorkStage[];
+};
+
+/** What was done by a minute, before which nothing is planned any more. */
+export type WorkStage = {
+  readonly now: number;
+  readonly done: Readonly<Record<string, TaskDone>>;
+  /** Tasks put off, with the minute they wait for. */
+  readonly release?: Readonly<Record<string, number>>;
+  readonly learned?: LearnedPace;
 };
 
 /** Which work fits which window. */
-export const workPlanJob = (inputs: WorkInputs): Job => makeJob(workPlanKind, workPlanVersion, inputs, 'short');
+export const workPlanJob = (inputs: WorkInputs): Job => makeJob(workPlanKind, workPlanVersion, inputs, 'quick');

@@ -1,30 +1,39 @@
-import type { WorkPiece, WorkSpec, WorkTask } from '../physics/schedule/work.ts';
+import type { Waiting } from '../coupling/deliveries/waiting.ts';
+import type { WorkSpec, WorkTask } from '../physics/schedule/work.ts';
 import type { Task } from '../plan/lines.ts';
+import { single } from '../plan/tools.ts';
+import { calendarsOf } from './calendars.ts';
 import { orderOf } from './order.ts';
+import { piecesOf } from './pieces.ts';
 import type { Unplaced, WorkFrame } from './result.ts';
+import { stagesOf } from './stages.ts';
 import type { WorkInputs } from './workJob.ts';
 
-/** Minutes of a part of work that may be left at any time, about. */
-const anyPart = 30;
-
 /** Tasks and windows as the planner takes them; what recurs every season is not planned. */
-export function workInputs(frame: WorkFrame, all: readonly Task[]): WorkInputs {
+export function workInputs(frame: WorkFrame, all: readonly Task[], waiting: readonly Waiting[]): WorkInputs {
   const tasks = all.filter((t) => t.holdPoint !== 'season');
   const order = orderOf(tasks);
+  const horizon = Math.max(...frame.windows.map((w) => w.to));
   const tooFew = tasks.filter((t) => t.people > frame.crew).map((t): Unplaced => ({ task: t.id, because: 'too-few' }));
+  const tooLate = waiting
+    .filter((w) => w.at >= horizon && !tooFew.some((u) => u.task === w.task) && tasks.some((t) => t.id === w.task))
+    .map((w): Unplaced => ({ task: w.task, because: 'delivery', names: [w.delivery] }));
   const unplaced = withFollowers(
-    tooFew,
+    [...tooFew, ...tooLate],
     tasks.map((t) => t.id),
     order,
   );
   const left = new Set(unplaced.map((u) => u.task));
   const placed = tasks.filter((t) => !left.has(t.id));
+  const stages = stagesOf(frame, tasks);
   return {
-    spec: specOf(frame, placed, order),
+    spec: specOf(frame, placed, order, new Map(waiting.map((w) => [w.task, w.at]))),
     attic: frame.attic,
     unplaced,
     mostPeople: Math.max(0, ...tasks.map((t) => t.people)),
     ...(frame.doneBy === undefined ? {} : { doneBy: frame.doneBy }),
+    windows: frame.windows.map(({ id, from, to }) => ({ id, from, to })),
+    ...(stages.length > 0 ? { stages } : {}),
   };
 }
 
@@ -47,47 +56,53 @@ export function withFollowers(
   return out;
 }
 
-function specOf(frame: WorkFrame, tasks: readonly Task[], order: ReadonlyMap<string, readonly string[]>): WorkSpec {
-  const free = frame.windows.map(({ from, to }) => ({ from, to }));
-  const heat = frame.attic.flatMap(({ from, minutes }) =>
-    minutes.map((minutesAnHour, h) => ({ from: from + 60 * h, to: from + 60 * h + 60, minutesAnHour })),
-  );
+function specOf(
+  frame: WorkFrame,
+  tasks: readonly Task[],
+  order: ReadonlyMap<string, readonly string[]>,
+  release: ReadonlyMap<string, number>,
+): WorkSpec {
+  const cures = new Map(tasks.map((t) => [t.id, (t.cures ?? 0) / 60]));
+  const shared = single.filter((what) => tasks.filter((t) => t.tools?.includes(what)).length > 1);
   return {
     horizon: Math.ceil(Math.max(...frame.windows.map((w) => w.to)) / 5) * 5,
     resources: [
       {
         id: 'people',
         units: frame.crew,
-        there: free,
+        there: frame.windows.map(({ from, to }) => ({ from, to })),
         fewer: frame.windows.flatMap((w) =>
           w.people < frame.crew ? [{ from: w.from, to: w.to, units: w.people }] : [],
         ),
       },
+      // One task at a time in a place: whoever works in the attic has the hatch.
       ...(['attic', 'roof', 'outside', 'inside'] as const).map((id) => ({ id, units: 1 })),
+      ...shared.map((id) => ({ id, units: 1 })),
     ],
-    calendars: [
-      { id: 'free', open: free },
-      { id: 'attic', heat: heat.filter((h) => h.minutesAnHour < 60) },
-    ],
+    calendars: calendarsOf(frame),
     tasks: tasks.map((t): WorkTask => {
       const place = t.place ?? 'attic';
+      const from = release.get(t.id);
       return {
         id: t.id,
         pieces: piecesOf(t, frame.pace),
         needs: [
           { resource: 'people', units: t.people },
           { resource: place, units: 1 },
+          ...shared.flatMap((what) => (t.tools?.includes(what) ? [{ resource: what, units: 1 }] : [])),
         ],
-        calendars: place === 'attic' ? ['free', 'attic'] : ['free'],
-        after: (order.get(t.id) ?? []).map((task) => ({ task })),
+        calendars: [
+          'free',
+          ...(place === 'attic' ? ['attic'] : []),
+          ...(t.noisy && frame.quiet ? ['quiet'] : []),
+          ...(t.needs ?? []).filter((what) => frame.off.some((o) => o.what === what)),
+        ],
+        after: (order.get(t.id) ?? []).map((task) => {
+          const wait = cures.get(task) ?? 0;
+          return wait > 0 ? { task, wait } : { task };
+        }),
+        ...(from !== undefined && from > 0 ? { release: from } : {}),
       };
     }),
   };
-}
-
-function piecesOf({ duration, parts = 1 }: Task, pace: number): WorkPiece[] {
-  const n = Math.max(1, parts === 'any' ? Math.ceil((duration.likely * pace) / 60 / anyPart) : Math.floor(parts));
-  const each = (seconds: number) => (seconds * pace) / 60 / n;
-  const minutes = { low: each(duration.low), likely: each(duration.likely), high: each(duration.high) };
-  return Array.from({ length: n }, (_, i) => ({ id: String(i + 1), minutes }));
 }

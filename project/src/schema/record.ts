@@ -1,6 +1,7 @@
 import { ductKind, ductSize } from './ductSize.ts';
 import { choice, date, flag, group, map, quantity, text } from './field.ts';
 import { hands, life, scopePrices } from './lifeMoney.ts';
+import { done, off, putOff, quietHours } from './workDone.ts';
 
 /** Where a thing stands on the shopping list; the list writes it when something is ticked there. */
 const lineOfList = text({ label: 'Line of the shopping list', help: 'Written by the list when you tick it there.' });
@@ -75,6 +76,11 @@ const dates = group(
       { standard: 'Standard time', summer: 'Summer time, one hour ahead' },
       { label: 'What clocks show on those days', default: 'standard' },
     ),
+    planFrom: date({
+      label: 'Plan from',
+      help: 'Nothing is planned before that day. Left empty: from the last thing ticked off.',
+    }),
+    ...quietHours,
   },
   { label: 'Dates' },
 );
@@ -155,7 +161,7 @@ const deliveries = map(
 
 /** Who does it, when, and with what. */
 export const work = group(
-  { crew, windows, dates, hands, stock, prices, deliveries, scopePrices, life },
+  { crew, windows, dates, hands, stock, prices, deliveries, scopePrices, life, done, putOff, off },
   { label: 'Work' },
 );
 

@@ -2,8 +2,11 @@ import type { Task } from '@kneewall/engine';
 import { holdPointTitle, holdPointWords } from '@kneewall/engine';
 import { Sheet } from '../../look/Sheet.tsx';
 import { Quantity, QuantityRange } from '../../quantity/Quantity.tsx';
+import { goTo, useRoute } from '../../route/route.ts';
 import { usePlanner } from '../../services.ts';
-import { WorkWindows } from './WorkWindows.tsx';
+import { TaskCard } from './card/TaskCard.tsx';
+import { Standing } from './Standing.tsx';
+import { OpenCard, WorkWindows } from './WorkWindows.tsx';
 import './Lists.css';
 
 /** What there is to do, by window where there is a plan, and by hold point; each task with its cautions first and where it may be left. */
@@ -11,12 +14,16 @@ export function DoScreen() {
   const plan = usePlanner((p) => p.plan);
   const tasks = plan?.tasks ?? [];
   const planned = plan?.trades.schedule?.work.ok === true;
+  const { card } = useRoute();
+  const open = tasks.find((t) => t.id === card);
   return (
     <>
       <header className="screen-head">
         <h1>What to do</h1>
         <p className="lead">Work may be left only at a safe stop. Times are for two handy people.</p>
       </header>
+      {plan && <Standing plan={plan} />}
+      {plan && open && <TaskCard key={open.id} task={open} plan={plan} close={() => goTo({ screen: 'do' })} />}
       {plan && planned && <WorkWindows plan={plan} />}
       {planned && <h2>By hold point</h2>}
       {tasks.length === 0 && <p>No task follows from the plan yet.</p>}
@@ -54,6 +61,7 @@ function OneTask({ task }: { task: Task }) {
         {task.people === 1 ? 'person' : 'people'}
       </p>
       <p className="field-help">Safe stops: {task.safeStops.join('; ')}</p>
+      <OpenCard task={task.id} />
     </article>
   );
 }

@@ -3,6 +3,8 @@ import type { Plan } from '@kneewall/engine';
 import { handOver } from '../../files/saveFile.ts';
 import { Button } from '../../look/Button.tsx';
 import { Sheet } from '../../look/Sheet.tsx';
+import { Quantity } from '../../quantity/Quantity.tsx';
+import { printRoute } from '../../route/route.ts';
 import './Lists.css';
 import './WorkWindows.css';
 
@@ -20,7 +22,7 @@ const dayWords = new Intl.DateTimeFormat('en', {
 /** The day of a date as people say it: Saturday, July 3. */
 export const dayName = (day: string): string => dayWords.format(Date.parse(`${day}T00:00:00Z`));
 
-const placeWords: Readonly<Record<string, string>> = {
+export const placeWords: Readonly<Record<string, string>> = {
   attic: 'in the attic',
   roof: 'on the roof',
   outside: 'outside',
@@ -39,6 +41,7 @@ export function WorkWindows({ plan }: { plan: Plan }) {
       </p>
       {windows.map((w) => (
         <Sheet key={w.window} title={`${dayName(w.day)}, ${clock(w.from)} to ${clock(w.to)}`}>
+          <InTime plan={plan} window={w.window} />
           <ul className="work-stays">
             {w.stays.map((s) => (
               <li key={`${s.task} ${s.part}`}>
@@ -51,6 +54,27 @@ export function WorkWindows({ plan }: { plan: Plan }) {
     </>
   );
 }
+
+/** How likely a window is enough for what is planned into it. */
+function InTime({ plan, window }: { plan: Plan; window: string }) {
+  const { schedule } = plan.trades;
+  const found = schedule?.work.ok ? schedule.work.value.windows.find((w) => w.window === window) : undefined;
+  if (!found) return null;
+  return (
+    <p className="field-help">
+      Done, or at a safe stop, by the end of this window: <Quantity value={found.inTime} kind="fraction" /> likely.
+    </p>
+  );
+}
+
+/** Leads to the card of a task, on whatever screen it is named. */
+export const OpenCard = ({ task }: { task: string }) => (
+  <p>
+    <a className="button" href={printRoute({ screen: 'do', card: task })}>
+      Open its card
+    </a>
+  </p>
+);
 
 const partWords = ({ part, last, parts }: Stay): string =>
   parts === 1 ? '' : part === last ? `, part ${part} of ${parts}` : `, parts ${part} to ${last} of ${parts}`;
@@ -73,6 +97,7 @@ function OneStay({ stay }: { stay: Stay }) {
         </ul>
       )}
       <p className="field-help">Stop only at: {stay.safeStops.join('; ')}</p>
+      <OpenCard task={stay.task} />
     </article>
   );
 }

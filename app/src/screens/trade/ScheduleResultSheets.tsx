@@ -11,7 +11,7 @@ export default function ScheduleResultSheets({ result, plan }: { result: Schedul
     <>
       <Sheet title="The plan of work">
         <OutcomeOr outcome={result.work} what="Which work fits which window">
-          {(work) => (start === undefined ? null : <Facts work={work} start={start} plan={plan} />)}
+          {(work) => (start === undefined ? null : <Facts work={work} result={result} plan={plan} />)}
         </OutcomeOr>
       </Sheet>
       <WorkWindows plan={plan} />
@@ -27,9 +27,14 @@ const why: Readonly<Record<Unplaced['because'], string>> = {
   'too-few': 'it needs more people than there are',
   'does-not-fit': 'the windows are used up',
   waits: 'it waits for one that has no place',
+  circle: 'it waits for itself, through others',
+  delivery: 'what it needs comes after the last window',
 };
 
-function Facts({ work, start, plan }: { work: WorkAnswers; start: string; plan: Plan }) {
+function Facts({ work, result, plan }: { work: WorkAnswers; result: ScheduleResult; plan: Plan }) {
+  const frame = result.frame.ok ? result.frame.value : undefined;
+  const start = frame?.start ?? '';
+  const days = new Map(frame?.windows.map((w) => [w.id, w.day]));
   const what = (id: string) => plan.tasks.find((t) => t.id === id)?.what ?? id;
   const decides = new Map<string, number>();
   for (const p of work.parts) decides.set(p.task, Math.max(decides.get(p.task) ?? 0, p.decides));
@@ -58,10 +63,41 @@ function Facts({ work, start, plan }: { work: WorkAnswers; start: string; plan: 
           </li>
         ))}
       </ul>
+      {work.margin < 0.8 && (
+        <p className="field-help">
+          Not all fits with the margin that each part should have, so parts are planned with less of it.
+        </p>
+      )}
+      <Moved work={work} what={what} />
+      <h3>Chance that each window ends in time</h3>
+      <ul>
+        {work.windows.map((w) => (
+          <li key={w.window}>
+            {dayName(days.get(w.window) ?? start)}: <Quantity value={w.inTime} kind="fraction" />
+          </li>
+        ))}
+      </ul>
       {slips.length > 0 && <h3>When one of these slips, all slips</h3>}
       <ul>
         {slips.slice(0, 5).map(([task]) => (
           <li key={task}>{what(task)}</li>
+        ))}
+      </ul>
+    </>
+  );
+}
+
+/** What the last ticks changed, and the pace they show. */
+function Moved({ work, what }: { work: WorkAnswers; what: (id: string) => string }) {
+  if (work.moved.length === 0) return null;
+  return (
+    <>
+      <h3>
+        Planned for another time since the last tick: <Quantity value={work.moved.length} kind="count" />
+      </h3>
+      <ul>
+        {work.moved.map((id) => (
+          <li key={id}>{what(id)}</li>
         ))}
       </ul>
     </>

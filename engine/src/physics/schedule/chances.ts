@@ -6,7 +6,7 @@ import { listByTime, ranksOf } from './justify.kernel.ts';
 import { type LaidTasks, layTasks } from './layTasks.ts';
 import { fraction, seeded } from './seeded.ts';
 import { tickUp } from './windows.ts';
-import type { WorkSpec } from './work.ts';
+import type { Span, WorkSpec } from './work.ts';
 
 /** What may become of a plan, out of many lives of it. Shares are 0 to 1; minutes from the plan's start. */
 export type Chances = {
@@ -22,12 +22,16 @@ export type Chances = {
   }[];
   /** Chance that each deadline is kept. */
   readonly deadlines: readonly { readonly task: string; readonly chance: number }[];
+  /** For each span asked about: share of lives in which nothing begun in it runs past it. */
+  readonly inTime: readonly number[];
 };
 
 export type ChanceOptions = {
   /** Lives; default 1000. */
   readonly lives?: number;
   readonly seed?: number;
+  /** Windows whose ends are asked about. */
+  readonly spans?: readonly Span[];
 };
 
 /**
@@ -49,6 +53,8 @@ export function chancesOf(spec: WorkSpec, plan: readonly Placed[], options: Chan
   const over = new Int32Array(w.n);
   const kept = new Int32Array(w.n);
   const ends = new Float64Array(lives);
+  const spans = spansIn(options.spans ?? [], ticks.step);
+  const past = new Int32Array(spans.length);
   for (let k = 0; k < lives; k++) {
     quantiles.forEach((q, i) => {
       const share = fraction(random);
@@ -56,6 +62,10 @@ export function chancesOf(spec: WorkSpec, plan: readonly Placed[], options: Chan
     });
     ends[k] = live(life) * ticks.step;
     countWay(life, ways);
+    spans.forEach((s, k) => {
+      if (life.over.some((o, i) => o === 1 && (life.starts[i] ?? 0) >= s.from && (life.starts[i] ?? 0) < s.to))
+        past[k] = (past[k] ?? 0) + 1;
+    });
     for (let i = 0; i < w.n; i++) {
       over[i] = (over[i] ?? 0) + (life.over[i] ?? 0);
       const deadline = (laid[i]?.task.deadline ?? Number.POSITIVE_INFINITY) + 1e-9;
@@ -72,8 +82,12 @@ export function chancesOf(spec: WorkSpec, plan: readonly Placed[], options: Chan
     deadlines: laid.flatMap(({ task }, i) =>
       task.deadline !== undefined && laid[i + 1]?.task !== task ? [{ task: task.id, chance: share(kept[i]) }] : [],
     ),
+    inTime: [...past].map((n) => 1 - share(n)),
   };
 }
+
+const spansIn = (spans: readonly Span[], step: number): Span[] =>
+  spans.map((s) => ({ from: s.from / step, to: s.to / step }));
 
 /** Chance that all is done by a minute. */
 export function chanceBy({ ends }: Chances, minute: number): number {

@@ -7,7 +7,8 @@ export const meanOf = (x: ThreePoint): number => (x.low + 4 * x.likely + x.high)
 export const varianceOf = (x: ThreePoint): number => ((x.high - x.low) / 6) ** 2;
 
 /** Minutes that a piece is planned with. */
-export const plannedMinutes = (p: WorkPiece): number => (typeof p.minutes === 'number' ? p.minutes : meanOf(p.minutes));
+export const plannedMinutes = (p: WorkPiece): number =>
+  p.planned ?? (typeof p.minutes === 'number' ? p.minutes : meanOf(p.minutes));
 
 const steps = 512;
 

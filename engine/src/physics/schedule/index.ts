@@ -9,7 +9,7 @@ export type { ChanceOptions, Chances } from './chances.ts';
 export { chanceBy, chancesOf } from './chances.ts';
 export type { Placed } from './checkPlan.ts';
 export { checkPlan } from './checkPlan.ts';
-export { meanOf, plannedMinutes, varianceOf } from './durations.ts';
+export { atShare, meanOf, plannedMinutes, quantilesOf, varianceOf } from './durations.ts';
 export type { LaidPiece, StartTable, WorkLayout } from './layout.ts';
 export { layWork } from './layWork.ts';
 export type { PlacedPiece, PlannedWork, PlanOptions, WorkPlan } from './planWork.ts';

@@ -40,7 +40,13 @@ const goodUnits = (x: number): boolean => Number.isInteger(x) && x >= 0;
 function goodPiece(p: WorkPiece): boolean {
   const x = p.minutes;
   const length = typeof x === 'number' ? good(x) : good(x.low) && good(x.likely, x.low) && good(x.high, x.likely);
-  return length && good(p.wait) && good(p.doneAt, Number.NEGATIVE_INFINITY) && (!p.pinned || goodSpans([p.pinned]));
+  return (
+    length &&
+    good(p.planned) &&
+    good(p.wait) &&
+    good(p.doneAt, Number.NEGATIVE_INFINITY) &&
+    (!p.pinned || goodSpans([p.pinned]))
+  );
 }
 
 function badNumbers(spec: WorkSpec): WorkProblem[] {

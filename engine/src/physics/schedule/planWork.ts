@@ -41,6 +41,8 @@ export type PlanOptions = {
   readonly before?: readonly { readonly task: string; readonly piece: string; readonly from: number }[];
   /** Minutes later than the soonest end that are taken so that less moves. Default 0. */
   readonly worthMoving?: number;
+  /** A minute by which it is soon enough: up to it less moves rather than all ends sooner. Left out: the soonest end. */
+  readonly soonEnough?: number;
 };
 
 /** A plan, or why there is none; problems of grade `late` come with a plan. */
@@ -59,7 +61,8 @@ export function planWork(spec: WorkSpec, options: PlanOptions = {}): PlannedWork
   const solved = solvePlan(x.w, options.effort);
   if (solved.end > x.w.horizon) return { problems: [...x.problems, doesNotFit(x, solved)] };
   const wishes = wishesOf(x, options);
-  const by = Math.min(x.w.horizon, solved.end + Math.floor((options.worthMoving ?? 0) / x.ticks.step));
+  const later = solved.end + Math.floor((options.worthMoving ?? 0) / x.ticks.step);
+  const by = Math.min(x.w.horizon, Math.max(later, tickUp(options.soonEnough ?? 0, x.ticks.step)));
   const starts = options.before ? steadied(x.w, solved.starts, wishes, by) : solved.starts;
   return { plan: told(spec, x, solved, starts, strayed(wishes, starts).moved), problems: x.problems };
 }

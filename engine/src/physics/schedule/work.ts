@@ -30,6 +30,8 @@ export type WorkPiece = {
   readonly id: string;
   /** Minutes at full pace; of three points the mean is planned with. */
   readonly minutes: number | ThreePoint;
+  /** Minutes it is planned with in place of the mean: a margin, so that it seldom runs past its window. */
+  readonly planned?: number;
   /** Minutes between the end of the piece before and this one, when nobody is needed: drying, curing. */
   readonly wait?: number;
   /** Ticked off: it ended then, which may be before the plan's start. Nothing before or in it is planned. */
