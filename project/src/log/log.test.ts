@@ -79,16 +79,19 @@ describe('how logs are written', () => {
       (i) => `2026-01-15 ${clock(i)},-3.5,20.25,1234.5`,
     ],
   ];
-  it.each(dialects)('%s', (_name, head, row, entry) => {
-    const { value, problems } = read(lines(head, row), entry);
-    expect(problems).toEqual([]);
-    expect(value?.time[0]).toBe(start);
-    expect(value?.time).toHaveLength(60);
-    expect(value?.step).toBe(60);
-    expect(value?.columns.outdoor?.[0]).toBeCloseTo(-3.5, 9);
-    expect(value?.columns.indoor?.[0]).toBeCloseTo(20.25, 9);
-    expect(value?.columns.unitPower?.[0]).toBeCloseTo(1234.5, 6);
-  });
+  it.each(dialects.map((d) => ({ name: d[0], head: d[1], row: d[2], entry: d[3] })))(
+    '$name',
+    ({ head, row, entry }) => {
+      const { value, problems } = read(lines(head, row), entry);
+      expect(problems).toEqual([]);
+      expect(value?.time[0]).toBe(start);
+      expect(value?.time).toHaveLength(60);
+      expect(value?.step).toBe(60);
+      expect(value?.columns.outdoor?.[0]).toBeCloseTo(-3.5, 9);
+      expect(value?.columns.indoor?.[0]).toBeCloseTo(20.25, 9);
+      expect(value?.columns.unitPower?.[0]).toBeCloseTo(1234.5, 6);
+    },
+  );
 
   it('asks which number is the day, and never guesses', () => {
     const text = lines('time,outdoor °C', (i) => `03/04/2026 ${clock(i)},-3.5`);

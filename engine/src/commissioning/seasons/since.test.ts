@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import type { ReadingFound, Visit } from '../result.ts';
+import type { ReadingFound, Visit, VisitState } from '../result.ts';
 import { since } from './since.ts';
 
-const state = {
+const state: VisitState = {
   ...{ mode: 'cooling', speed: 'most', outdoor: 30, returnAir: 24 },
   ...{ returnHumidity: 0.5, humidityRead: true, pressure: 101_325 },
-} as const;
+};
 
 /** A visit with readings of the pressure across the unit, and of the supply air, each with what its state asks for. */
 function visit(
@@ -37,7 +37,18 @@ function visit(
     found: {
       ok: true,
       value: {
-        ...{ expected: [], readings, suspects: [], rest: 0, sound: 1, involved: {}, kinds: 1, next: [], lost: [] },
+        ...{
+          expected: [],
+          readings,
+          suspects: [],
+          rest: 0,
+          sound: 1,
+          involved: {},
+          kinds: 1,
+          next: [],
+          lost: [],
+          witnesses: { expected: 0.2 },
+        },
       },
     },
   };
