@@ -54,6 +54,7 @@ export type { YearTable } from './coupling/houseYear/table.ts';
 export { houseLayout } from './coupling/houseYear/table.ts';
 export type { LifeCosts, LifePart, UnitLife } from './coupling/lifeCost/lifeCosts.ts';
 export { inHundreds } from './coupling/lifeCost/lifeCosts.ts';
+export { type OwnJob, ownJob } from './coupling/ownJob.ts';
 export type { DarkWeek } from './coupling/power/darkWeek.ts';
 export type { GridYear } from './coupling/power/grid/gridYear.ts';
 export type { ChangeKind } from './coupling/power/helps/change.ts';

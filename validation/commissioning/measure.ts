@@ -1,5 +1,5 @@
 // Source: arithmetic computed outside the project, a bag test's printed calibration, and a study of planted faults. See README.md.
-import { entropy, expectedGain, leakAt, normalPosterior, posterior } from '@kneewall/engine/physics';
+import { entropy, expectedGain, leakAt, normalUpdate, posterior } from '@kneewall/engine/physics';
 import { bagError, bagFlow, flowFromHeat, splitFromDuty } from '@kneewall/engine/readings';
 import { checker } from '../src/checker.ts';
 import type { Row, ValidationSource } from '../src/row.ts';
@@ -84,7 +84,7 @@ function bayesRows(): Row[] {
   const then = posterior(after, filterNormal);
   const each = (name: string, expected: readonly number[], ours: readonly number[]) =>
     expected.map((x, i) => check(name, names[i] ?? '', '', x, 1e-8, ours[i]));
-  const normal = normalPosterior({ mean: 150, sd: 30 }, { mean: 180, sd: 20 });
+  const normal = normalUpdate({ mean: 150, deviation: 30 }, { mean: 180, deviation: 20 });
   const all = prior.reduce((sum, p, i) => sum + p * (staticHigh[i] ?? 0), 0);
   return [
     check('static high', 'chance', '', 0.5725, 1e-15, all),
@@ -96,7 +96,7 @@ function bayesRows(): Row[] {
       check(name, 'expected gain', 'bit', gain, 1e-7, expectedGain(after, yes)),
     ),
     check('normal prior 150 ± 30, reading 180 ± 20', 'mean', 'W/K', 170.769231, 1e-6, normal.mean),
-    check('normal prior 150 ± 30, reading 180 ± 20', 'sd', 'W/K', 16.641006, 1e-6, normal.sd),
+    check('normal prior 150 ± 30, reading 180 ± 20', 'sd', 'W/K', 16.641006, 1e-6, normal.deviation),
   ];
 }
 

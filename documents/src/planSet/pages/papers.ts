@@ -1,5 +1,6 @@
 import {
   inHundreds,
+  ownJob,
   type Plan,
   paperStatusTitle,
   paperTitle,
@@ -7,6 +8,7 @@ import {
   quoteScopeTitle,
   workTitle,
 } from '@kneewall/engine';
+import { resolveProject } from '@kneewall/project';
 import { formatRange } from '@kneewall/project/quantity';
 import { licenceWords } from '../../lists/paperLists.ts';
 import { type Block, body, lead, list, page, small, table } from '../block.ts';
@@ -16,7 +18,8 @@ import type { SetInput } from '../planSet.ts';
 type Papers = NonNullable<Plan['trades']['paperwork']>;
 
 /** Papers by the day they are due, who may do what, what to ask, quotes at one scope, and what each unit costs over its life. */
-export function papersPage({ plan, units }: SetInput): Block[] {
+export function papersPage(input: SetInput): Block[] {
+  const { plan, units } = input;
   const { paperwork } = plan.trades;
   if (!paperwork) return [];
   const open = paperwork.questions.filter((q) => q.open).map((q) => questionWords[q.id]);
@@ -28,7 +31,7 @@ export function papersPage({ plan, units }: SetInput): Block[] {
     ...(open.length === 0
       ? []
       : [body('Ask before you decide:'), list(open.map(({ who, ask }) => `☐  ${who}: ${ask}`))]),
-    ...quoteTable(paperwork, units),
+    ...quoteTable(paperwork, input),
     ...lifeTable(plan, units),
   ];
 }
@@ -82,7 +85,7 @@ const workTable = ({ works, papers }: Papers): Block =>
     { title: 'Work that is usually kept for licensed people' },
   );
 
-const quoteTable = ({ quotes }: Papers, units: SetInput['units']): Block[] =>
+const quoteTable = ({ quotes }: Papers, { plan, project, units }: SetInput): Block[] =>
   quotes.length === 0
     ? []
     : [
@@ -93,15 +96,34 @@ const quoteTable = ({ quotes }: Papers, units: SetInput['units']): Block[] =>
             { head: 'Asks', width: 70, right: true },
             { head: 'With all that', width: 110, right: true },
           ],
-          quotes.map((q) => [
-            q.name,
-            q.missing.map((m) => quoteScopeTitle[m.scope]).join(', ') || 'nothing',
-            q.amount ? formatRange(q.amount, 'money', units) : 'not entered',
-            orUnknown(q.total, (t) => formatRange(t, 'money', units)),
-          ]),
+          [
+            ...quotes.map((q) => [
+              q.name,
+              q.missing.map((m) => quoteScopeTitle[m.scope]).join(', ') || 'nothing',
+              q.amount ? formatRange(q.amount, 'money', units) : 'not entered',
+              orUnknown(q.total, (t) => formatRange(t, 'money', units)),
+            ]),
+            ...ownRow(plan, project, units),
+          ],
           { title: 'Quotes, brought to the whole job' },
         ),
       ];
+
+/** By one's own hands, once the list has its prices; hours are not counted. */
+function ownRow(plan: Plan, project: SetInput['project'], units: SetInput['units']): string[][] {
+  const list = plan.trades.materials?.list;
+  if (!list?.ok) return [];
+  const { bought, unpriced, hired, total } = ownJob(list.value.cost, resolveProject(project).work);
+  const more = unpriced > 0 ? `more than ` : '';
+  return [
+    [
+      'By your own hands, hours not counted',
+      `paid to others: ${hired.map((s) => quoteScopeTitle[s]).join(', ')}${unpriced > 0 ? `; ${unpriced} things without a price` : ''}`,
+      `${more}${formatRange(bought, 'money', units)}`,
+      orUnknown(total, (t) => `${more}${formatRange(t, 'money', units)}`),
+    ],
+  ];
+}
 
 function lifeTable({ season }: Plan, units: SetInput['units']): Block[] {
   if (!season.lifeCost.ok) return [];

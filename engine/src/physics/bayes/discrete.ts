@@ -15,12 +15,3 @@ export function expectedGain(chances: readonly number[], yes: readonly number[])
   const no = yes.map((y) => 1 - y);
   return entropy(chances) - one * entropy(posterior(chances, yes)) - (1 - one) * entropy(posterior(chances, no));
 }
-
-/** A normal belief after one normal reading; `sd` standard deviations, same unit. */
-export function normalPosterior(
-  prior: { readonly mean: number; readonly sd: number },
-  reading: { readonly mean: number; readonly sd: number },
-): { readonly mean: number; readonly sd: number } {
-  const [a, b] = [prior.sd ** -2, reading.sd ** -2];
-  return { mean: (a * prior.mean + b * reading.mean) / (a + b), sd: (a + b) ** -0.5 };
-}

@@ -8,12 +8,13 @@ import { WorkSheet } from './WorkSheet.tsx';
 
 /** Papers by deadline, who may do what, what each unit costs over its life, quotes at one scope, what to ask. */
 export default function PaperworkSheets({ result, plan }: { result: PaperworkResult; plan: Plan }) {
+  const list = plan.trades.materials?.list;
   return (
     <>
       <PapersSheet result={result} plan={plan} />
       <WorkSheet result={result} />
       <LifeCostSheet outcome={plan.season.lifeCost} />
-      <QuotesSheet quotes={result.quotes} />
+      <QuotesSheet quotes={result.quotes} cost={list?.ok ? list.value.cost : undefined} />
       <Questions result={result} />
     </>
   );

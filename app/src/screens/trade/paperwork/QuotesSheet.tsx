@@ -1,13 +1,24 @@
-import { type QuoteRow, quoteScopeTitle } from '@kneewall/engine';
+import { type OwnJob, ownJob, type QuoteRow, quoteScopeTitle, type ShoppingList } from '@kneewall/engine';
+import { resolveProject } from '@kneewall/project';
+import { useMemo } from 'react';
 import { Scroll } from '../../../look/Scroll.tsx';
 import { Sheet } from '../../../look/Sheet.tsx';
 import { Quantity, QuantityRange } from '../../../quantity/Quantity.tsx';
+import { useSession } from '../../../services.ts';
 import { OutcomeOr } from '../OutcomeOr.tsx';
 
 const columns = ['Quote', 'Asks', 'Leaves out', 'With all that', 'Warranty on the work'];
 
-/** Quotes brought to the whole job, so that they can be compared; nothing where there is none. */
-export function QuotesSheet({ quotes }: { quotes: readonly QuoteRow[] }) {
+/** Quotes brought to the whole job beside what it comes to by one's own hands; nothing where there is no quote. */
+export function QuotesSheet({
+  quotes,
+  cost,
+}: {
+  quotes: readonly QuoteRow[];
+  cost?: ShoppingList['cost'] | undefined;
+}) {
+  const project = useSession((s) => s.project);
+  const own = useMemo(() => (cost ? ownJob(cost, resolveProject(project).work) : undefined), [cost, project]);
   if (quotes.length === 0) return null;
   return (
     <Sheet title="Quotes, brought to the whole job">
@@ -40,6 +51,7 @@ export function QuotesSheet({ quotes }: { quotes: readonly QuoteRow[] }) {
                 </td>
               </tr>
             ))}
+            {own && <OwnRow own={own} />}
           </tbody>
         </table>
       </Scroll>
@@ -48,5 +60,30 @@ export function QuotesSheet({ quotes }: { quotes: readonly QuoteRow[] }) {
         below. Have the missing parts put in writing before you sign.
       </p>
     </Sheet>
+  );
+}
+
+/** By one's own hands: the shopping list, and what is paid to others all the same. */
+function OwnRow({ own: { bought, unpriced, hired, total } }: { own: OwnJob }) {
+  return (
+    <tr>
+      <th scope="row">By your own hands</th>
+      <td>
+        <QuantityRange range={bought} kind="money" />
+        {unpriced > 0 && `, and ${unpriced} ${unpriced === 1 ? 'thing' : 'things'} without a price`}
+      </td>
+      <td>your hours; paid to others: {hired.map((s) => quoteScopeTitle[s]).join(', ')}</td>
+      <td>
+        <OutcomeOr outcome={total} what="Its total">
+          {(sum) => (
+            <>
+              {unpriced > 0 && 'more than '}
+              <QuantityRange range={sum} kind="money" />
+            </>
+          )}
+        </OutcomeOr>
+      </td>
+      <td>the makers’ own</td>
+    </tr>
   );
 }
