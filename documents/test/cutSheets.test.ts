@@ -36,6 +36,8 @@ describe('the cut sheets of the demonstration', () => {
     );
     const sheets = pages.filter((p) => p.text.includes('Seen from the side that is cut'));
     expect(sheets).toHaveLength(laid.length);
+    // What lies behind a large sheet is on the set's own paper again.
+    for (const page of pages) if (!sheets.includes(page)) expect([page.width, page.height]).toEqual([612, 792]);
     sheets.forEach((page, i) => {
       expect([page.width, page.height].map((x) => Math.round((x * 25.4) / 72))).toEqual([432, 279]);
       const said = [...page.text.matchAll(/fold ((?:\d+' ?)?(?:[\d /]+")?)/g)].map((m) => inches((m[1] ?? '').trim()));

@@ -14,7 +14,7 @@ export type Block =
       readonly margin?: Margin;
       readonly outline?: boolean;
       readonly tocItem?: boolean;
-      readonly pageBreak?: 'before';
+      readonly pageBreak?: 'before' | undefined;
       readonly alignment?: 'right';
       readonly colSpan?: number;
     }
@@ -22,7 +22,7 @@ export type Block =
   | { readonly stack: readonly Block[]; readonly unbreakable?: boolean; readonly margin?: Margin }
   | { readonly table: Table; readonly layout: Layout; readonly margin?: Margin; readonly style?: Style }
   | { readonly toc: { readonly title: Block } }
-  | { readonly section: readonly Block[]; readonly pageSize: PageSize; readonly pageMargins: number };
+  | { readonly section: readonly Block[]; readonly pageSize: PageSize; readonly pageMargins: number | Margin };
 
 export type Margin = readonly [left: number, top: number, right: number, bottom: number];
 export type PageSize = { readonly width: number; readonly height: number };

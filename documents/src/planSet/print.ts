@@ -5,7 +5,7 @@ import svgToPdf from 'svg-to-pdfkit';
 import { margin, plainPaper } from '../sheet/paper.ts';
 import { escaped, plainText } from '../sheet/svg.ts';
 import type { Sheet } from '../sheets.ts';
-import { type PageSize, points } from './block.ts';
+import { type Block, type Margin, type PageSize, points } from './block.ts';
 import { sizeOf } from './drawings.ts';
 import { leftToRight, printable } from './letters.ts';
 import type { PlanSet } from './planSet.ts';
@@ -104,15 +104,16 @@ function definitionOf(set: PlanSet, pieces: (text: string) => readonly string[],
   const paper = plainPaper(set.units);
   const pageSize: PageSize = { width: points(paper.width), height: points(paper.height) };
   const edge = points(margin);
+  const pageMargins = [edge, edge, edge, edge + 14] as const;
   return {
     info: { title: set.title, creator: 'Kneewall', producer: `Kneewall ${engineVersion}`, creationDate: new Date(0) },
     version: '1.7',
     language: 'en',
     pageSize,
-    pageMargins: [edge, edge, edge, edge + 14],
+    pageMargins,
     defaultStyle: { font: 'paper', fontSize: 9, lineHeight: 1.15 },
     styles: stylesFor(set.letters),
-    content: set.content.map((block) => withText(block, pieces)),
+    content: onOwnPaper(set.content, pageSize, pageMargins).map((block) => withText(block, pieces)),
     displayTitle: true,
     // Asked of every block once it is placed; no page is broken here.
     pageBreakBefore: ({ id, startPosition }: Placed) => {
@@ -120,6 +121,28 @@ function definitionOf(set: PlanSet, pieces: (text: string) => readonly string[],
       return false;
     },
   };
+}
+
+/**
+ * The blocks with those behind a drawing put onto the set's own paper again: the library would go on with the paper of the
+ * drawing. A section begins a page by itself.
+ */
+function onOwnPaper(content: readonly Block[], pageSize: PageSize, pageMargins: Margin): readonly Block[] {
+  const laid: Block[] = [];
+  let behind: Block[] | undefined;
+  const put = () => {
+    if (behind?.length) laid.push({ section: behind, pageSize, pageMargins });
+  };
+  for (const block of content) {
+    if ('section' in block) {
+      put();
+      laid.push(block);
+      behind = [];
+    } else if (behind === undefined) laid.push(block);
+    else behind.push(behind.length === 0 && 'pageBreak' in block ? { ...block, pageBreak: undefined } : block);
+  }
+  put();
+  return laid;
 }
 
 /** A block as the library has laid it out; pages count from 1. */
