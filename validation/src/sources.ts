@@ -2,6 +2,7 @@ import { source as access } from '../access/measure.ts';
 import { source as atticField } from '../attic-field/measure.ts';
 import { source as circuit } from '../circuit/measure.ts';
 import { source as coil } from '../coil/measure.ts';
+import { source as commissioning } from '../commissioning/measure.ts';
 import { source as condensate } from '../condensate/measure.ts';
 import { source as dispatch } from '../dispatch/measure.ts';
 import { source as doors } from '../doors/measure.ts';
@@ -79,4 +80,5 @@ export const sources: readonly ValidationSource[] = [
   unfolding,
   dispatch,
   rcpsp,
+  commissioning,
 ];

@@ -68,7 +68,7 @@ function reading(j: Judged, print: Printer): Words {
   const good = j.status === 'ok' || j.status === 'tight';
   return {
     what: `${name}: ${read}, ${good ? 'good' : 'off'}. In that state ${should} is expected.${share}`,
-    why: 'A reading is judged by what its method can tell: good where nine in ten such readings lie inside, off where hardly one in twenty does.',
+    why: 'A reading is judged by what its method can tell: good where nine in ten such readings lie inside, off where hardly one in twelve does.',
     mend: good ? 'Write it down for next season.' : 'Look at what fits among the causes before anything is changed.',
   };
 }

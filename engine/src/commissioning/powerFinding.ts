@@ -14,14 +14,13 @@ export function powerFinding({ id, name, found }: Visit, holdPoint: 'start' | 's
   if (!found.ok || !found.value.power) return [];
   const { power } = found.value;
   const hours = batteryHours(view, power.read);
-  const band = found.value.expected.find((e) => e.id === 'commissioning/power')?.band;
   const told = telling('commissioning', id)(
     {
       id: `power:${id}`,
       holdPoint,
       consequence: 'money',
       kind: 'electric-power',
-      limit: band ? { max: band.max } : {},
+      limit: { max: power.most },
       source: 'commissioning.base',
       facts: {
         name,

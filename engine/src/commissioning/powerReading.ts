@@ -12,6 +12,8 @@ export type PowerReading = {
   readonly read: number;
   readonly expected: number;
   readonly net: number;
+  /** W up to which the reading fits: the plan's own doubt and the method's. */
+  readonly most: number;
   readonly verdict: 'explained' | 'suspicious' | 'cannot tell';
   readonly reasons: readonly PowerReason[];
   /** W that the house would have to draw without the unit for the reading to be right. */
@@ -23,6 +25,8 @@ export type PowerReading = {
 /** W that a small house draws by itself, and with something large on. Common practice, no source: `commissioning.base`. */
 const usualBase = { quiet: 1000, most: 3000 } as const;
 
+/** Share by which a plan's power may be off in a state. Common practice, no source: `commissioning.bands`. */
+const planShare = 0.15;
 const place = 'commissioning/power';
 
 /**
@@ -40,37 +44,45 @@ export function powerReading(table: ResponseTable, visit: Visit): PowerReading |
   const inIt = house && taken.baseTaken !== 'yes';
   const open = inIt && visit.houseBase === undefined;
   const { word } = verdictOf({ group: 'power', expected, value: net, means, repeats: taken.repeats });
-  const reach = 2 * errorOf('power', means, net, taken.repeats) + 0.15 * expected;
+  const reachAt = (watts: number): number => 2 * errorOf('power', means, net, taken.repeats) + planShare * watts;
+  const reach = reachAt(expected);
+  const fits = !open && Math.abs(net - expected) <= reach;
   const othersOf = (kind: string) =>
     table.causes.filter((c) => c.kind === kind).flatMap((c) => c.nodes.map((n) => n.values[channel] ?? 0));
   const [otherSpeeds, strips] = [othersOf('other-speed'), othersOf('strips-on')];
   // With the house's draw in it and not known, anything below the reading by as much as a house draws would do.
   const could = (watts: number): boolean =>
-    open ? net - watts >= -reach && net - watts <= usualBase.most : Math.abs(net - watts) <= reach;
+    open ? net - watts >= -reachAt(watts) && net - watts <= usualBase.most : Math.abs(net - watts) <= reachAt(watts);
   const reasons: PowerReason[] = [
-    ...(word === 'good' ? (['fits'] as const) : []),
-    ...(inIt && !open && word === 'good' && Math.abs(taken.value - expected) > reach ? (['base'] as const) : []),
+    ...(fits ? (['fits'] as const) : []),
+    ...(inIt && fits && Math.abs(taken.value - expected) > reach ? (['base'] as const) : []),
     ...(open && could(expected) && net - expected > reach
       ? ([net - expected > usualBase.quiet ? 'base-large' : 'base-unknown'] as const)
       : []),
     ...(visit.strips !== 'off' && net > expected + reach && strips.some(could) ? (['strips'] as const) : []),
-    ...(word !== 'good' && otherSpeeds.some(could) ? (['speed'] as const) : []),
+    ...(!fits && otherSpeeds.some(could) ? (['speed'] as const) : []),
   ];
   return {
     id: taken.id,
     read: taken.value,
     expected,
     net,
-    verdict: verdictFor(word, open, reasons),
+    most: expected + reach,
+    verdict: verdictFor(word, open, fits, reasons),
     reasons: reasons.length > 0 ? reasons : ['nothing'],
     gap: taken.value - expected,
     otherSpeeds,
   };
 }
 
-function verdictFor(word: Verdict['word'], open: boolean, reasons: readonly PowerReason[]): PowerReading['verdict'] {
+function verdictFor(
+  word: Verdict['word'],
+  open: boolean,
+  fits: boolean,
+  reasons: readonly PowerReason[],
+): PowerReading['verdict'] {
   if (open) return reasons.length > 0 ? 'cannot tell' : 'suspicious';
-  if (word === 'good') return 'explained';
+  if (fits) return 'explained';
   return word === 'off' ? 'suspicious' : 'cannot tell';
 }
 

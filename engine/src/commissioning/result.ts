@@ -8,6 +8,7 @@ import type { ResponseTable } from './causes/table.ts';
 import type { PowerReading } from './powerReading.ts';
 import type { StartUp } from './startUp/startUp.ts';
 import type { Verdict } from './verdict.ts';
+import type { Witnesses } from './witnesses.ts';
 
 /** What a reading is taken with. */
 export type Means = 'gauge' | 'bag' | 'vane' | 'hood' | 'thermometer' | 'meter' | 'clamp' | 'house' | 'cup' | 'watch';
@@ -98,6 +99,7 @@ export type VisitFound = {
   readonly next: readonly NextReading[];
   /** Causes that this state cannot be run with. */
   readonly lost: readonly string[];
+  readonly witnesses: Witnesses;
   readonly power?: PowerReading;
 };
 

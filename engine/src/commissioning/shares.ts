@@ -6,7 +6,7 @@ import { type Verdict, verdictOf } from './verdict.ts';
 type Named = Heard & { readonly id: string };
 
 /** Share by which a blower's table is off at a static pressure that was read. */
-const tableError = 0.05;
+const tableError = 0.03;
 
 /**
  * Flows of registers as shares of their sum, where every register was read by one method: what is wrong with the method

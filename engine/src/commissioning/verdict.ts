@@ -19,8 +19,8 @@ export type Verdict = {
 };
 
 /** Chances at which a reading acquits and convicts. Source: `commissioning.verdict`. */
-export const goodLeast = 0.9;
-export const offMost = 0.05;
+const goodLeast = 0.9;
+const offMost = 0.085;
 /** Readings below which an improvised way convicts nobody. Source: `commissioning.verdict`. */
 const improvisedLeast = 3;
 const timesMost = 9;

@@ -6,6 +6,7 @@ import { heldAgainst } from './heldAgainst.ts';
 import { bandOf } from './methods.ts';
 import { powerReading } from './powerReading.ts';
 import type { CommissioningResult, Visit, VisitFound } from './result.ts';
+import { witnesses } from './witnesses.ts';
 
 /** Suspects and readings that are named; all others are in one number. */
 const named = 8;
@@ -45,6 +46,7 @@ export function visitFound(table: ResponseTable, visit: Visit): VisitFound {
     kinds: posterior.groups.length,
     next: nextReadings(table, heard, posterior, done).slice(0, named),
     lost: table.lost,
+    witnesses: witnesses(table, heard),
     ...(power ? { power } : {}),
   };
 }

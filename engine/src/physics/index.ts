@@ -1,5 +1,6 @@
 export * from './air/index.ts';
 export * from './attic/index.ts';
+export * from './bayes/index.ts';
 export * from './building/index.ts';
 export * from './conduction/index.ts';
 export * from './cutting/index.ts';

@@ -1,6 +1,7 @@
 import { factorise, forward, logDensity } from '../../physics/bayes/index.ts';
 import { methods, ownScatter } from '../methods.ts';
 import type { Means } from '../result.ts';
+import { fillCovariance, type RowNumbers } from './covariance.kernel.ts';
 import type { Cause, ResponseTable } from './table.ts';
 
 /** One number held against the table: a place among its channels. `baseIn`: the house’s own draw may still be in it. */
@@ -45,36 +46,32 @@ export function pointsOf(cause: Cause): readonly Point[] {
 const openShare = 0.35;
 const openKelvin = 4;
 
+/** Times the sound value beyond which the plan's doubts grow no further. */
+const ratioMost = 3;
+/** Severities of two causes at once. */
+const spreadsMost = 2;
+
 /** Densities of readings under points of one table: what they have in common is laid out once. */
 export function densities(table: ResponseTable, heard: readonly Heard[]) {
   const n = heard.length;
-  const rows = rowsOf(table, heard);
-  const [cov, mean, white, ratio] = [n * n, n, n, n].map((size) => new Float64Array(size)) as Numbers;
-  /** Mean and covariance of all rows under a point; false where two rows are one. */
-  const lay = (point: Point): boolean => {
-    rows.forEach((r, i) => {
-      const value = point.baseOnly && !r.baseIn ? r.base : (point.values[r.channel] ?? 0);
-      mean[i] = value;
-      ratio[i] = r.warm || r.base === 0 ? 1 : Math.min(ratioMost, Math.abs(value / r.base));
-    });
-    rows.forEach((a, i) => {
-      for (let j = 0; j <= i; j++) {
-        const b = rows[j] as Row;
-        let sum = (a.doubts[j] ?? 0) * (ratio[i] ?? 1) * (ratio[j] ?? 1);
-        for (const reach of point.spreads) sum += (reach[a.channel] ?? 0) * (reach[b.channel] ?? 0);
-        if (a.means === b.means && a.warm === b.warm)
-          sum += a.warm ? a.fixed ** 2 : a.fixed ** 2 * (mean[i] ?? 0) * (mean[j] ?? 0);
-        if (a.channel === b.channel) sum += ownVariance(a, mean[i] ?? 0, point.open);
-        if (i === j) sum += (a.random * (a.warm ? 1 : (mean[i] ?? 0))) ** 2 + a.floor ** 2;
-        cov[i * n + j] = sum;
-      }
-    });
-    return factorise(cov, n);
+  const rows = rowNumbers(table, heard);
+  const baseIn = heard.map((h) => h.baseIn);
+  const [covariance, mean] = [new Float64Array(n * n), new Float64Array(n)];
+  const [white, reach] = [new Float64Array(n), new Float64Array(n * spreadsMost)];
+  /** Mean and factored covariance of all rows under a point; false where two rows are one. */
+  const lay = ({ values, spreads, baseOnly, open }: Point): boolean => {
+    for (let i = 0; i < n; i++) {
+      const c = rows.channel[i] ?? 0;
+      mean[i] = baseOnly && !baseIn[i] ? (rows.base[i] ?? 0) : (values[c] ?? 0);
+      for (let k = 0; k < spreads.length; k++) reach[k * n + i] = spreads[k]?.[c] ?? 0;
+    }
+    const [share, kelvin] = open ? [openShare, openKelvin] : [0, 0];
+    fillCovariance(rows, mean, reach, spreads.length, ratioMost, share, kelvin, covariance);
+    return factorise(covariance, n);
   };
   const differ = (count: number): void => {
-    for (let i = 0; i < count; i++) white[i] = (rows[i]?.value ?? 0) - (mean[i] ?? 0);
-    for (let i = count; i < n; i++) white[i] = 0;
-    forward(cov, n, white);
+    for (let i = 0; i < n; i++) white[i] = i < count ? (heard[i]?.value ?? 0) - (mean[i] ?? 0) : 0;
+    forward(covariance, n, white);
   };
   return {
     /** Logarithm of the chance of all readings under a point. */
@@ -82,57 +79,35 @@ export function densities(table: ResponseTable, heard: readonly Heard[]) {
       if (n === 0) return 0;
       if (!lay(point)) return Number.NEGATIVE_INFINITY;
       differ(n);
-      return logDensity(cov, n, white);
+      return logDensity(covariance, n, white);
     },
     /** What the last row would read under a point, given all rows before it. */
     last(point: Point): { readonly mean: number; readonly sd: number } {
       lay(point);
       differ(n - 1);
       let shift = 0;
-      for (let k = 0; k < n - 1; k++) shift += (cov[(n - 1) * n + k] ?? 0) * (white[k] ?? 0);
-      return { mean: (mean[n - 1] ?? 0) + shift, sd: cov[n * n - 1] ?? 1 };
+      for (let k = 0; k < n - 1; k++) shift += (covariance[(n - 1) * n + k] ?? 0) * (white[k] ?? 0);
+      return { mean: (mean[n - 1] ?? 0) + shift, sd: covariance[n * n - 1] ?? 1 };
     },
   };
 }
 
-type Numbers = [Float64Array, Float64Array, Float64Array, Float64Array];
-
-/** Times the sound value beyond which the plan's doubts grow no further. */
-const ratioMost = 3;
-
-type Row = Heard & {
-  readonly warm: boolean;
-  readonly base: number;
-  readonly fixed: number;
-  /** Of the average of its repeats. */
-  readonly random: number;
-  readonly floor: number;
-  readonly own: number;
-  /** With every row, what the plan's doubts have in common. */
-  readonly doubts: readonly number[];
-};
-
-function rowsOf(table: ResponseTable, heard: readonly Heard[]): readonly Row[] {
-  return heard.map((h) => {
-    const group = table.channels[h.channel]?.group ?? 'pressure';
-    const { fixed, random, floor } = methods[h.means];
-    return {
-      ...h,
-      warm: group === 'temperature',
-      base: table.base[h.channel] ?? 0,
-      fixed,
-      random: random / Math.sqrt(h.repeats),
-      floor: floor + 1e-9,
-      own: ownScatter[group],
-      doubts: heard.map((b) =>
-        table.doubts.reduce((sum, { moves }) => sum + (moves[h.channel] ?? 0) * (moves[b.channel] ?? 0), 0),
-      ),
-    };
-  });
-}
-
-/** What differs from the plan in this place alone; all of its readings share it. */
-function ownVariance({ own, warm, base }: Row, mean: number, open: boolean): number {
-  const share = Math.hypot(own, open ? (warm ? openKelvin : openShare) : 0);
-  return (warm ? share : share * (open ? Math.max(Math.abs(mean), Math.abs(base)) : mean)) ** 2;
+function rowNumbers({ channels, base, doubts }: ResponseTable, heard: readonly Heard[]): RowNumbers {
+  const group = (h: Heard) => channels[h.channel]?.group ?? 'pressure';
+  const numbers = (of: (h: Heard) => number) => Float64Array.from(heard, of);
+  const names = [...new Set(heard.map((h) => h.means))];
+  const common = (a: Heard, b: Heard) =>
+    doubts.reduce((sum, { moves }) => sum + (moves[a.channel] ?? 0) * (moves[b.channel] ?? 0), 0);
+  return {
+    n: heard.length,
+    warm: Uint8Array.from(heard, (h) => (group(h) === 'temperature' ? 1 : 0)),
+    channel: Int32Array.from(heard, (h) => h.channel),
+    method: Int32Array.from(heard, (h) => names.indexOf(h.means)),
+    base: numbers((h) => base[h.channel] ?? 0),
+    fixed: numbers((h) => methods[h.means].fixed),
+    random: numbers((h) => methods[h.means].random / Math.sqrt(h.repeats)),
+    floor: numbers((h) => methods[h.means].floor + 1e-9),
+    own: numbers((h) => ownScatter[group(h)]),
+    doubts: Float64Array.from(heard.flatMap((a) => heard.map((b) => common(a, b)))),
+  };
 }

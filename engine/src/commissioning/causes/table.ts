@@ -25,4 +25,12 @@ export type ResponseTable = {
   readonly doubts: readonly Doubt[];
   /** Causes, by id, whose effect the data sheet does not reach in this state: they are not ruled out. */
   readonly lost: readonly string[];
+  /** The sound unit: flow m³/s, W with strips, air kg/m³, its blower's table and how thin the air is against the table's. */
+  readonly unit: {
+    readonly flow: number;
+    readonly sensible: number;
+    readonly density: number;
+    readonly points: readonly { readonly flow: number; readonly pressure: number }[];
+    readonly thinness: number;
+  };
 };

@@ -24,7 +24,17 @@ const dryLeast = 100;
  * All that can be read of a system in its state: pressures Pa, flows m³/s, temperatures °C, power W, water m³ in ten
  * minutes, running time s an hour. Ends the enclosing attempt where flows do not settle or the sheet does not reach.
  */
-export function respond(system: AsBuilt): readonly Response[] {
+export const respond = (system: AsBuilt): readonly Response[] => readOff(system, stateOf(system));
+
+/** All that can be read of a state that was solved. */
+export const readOff = (system: AsBuilt, settled: Settled): readonly Response[] => [
+  ...pressures(system, settled),
+  ...atUnit(system, settled),
+  ...atTerminals(system, settled),
+];
+
+/** Ducts, coil and unit agreed in the state of a visit. */
+export function stateOf(system: AsBuilt): Settled {
   const { state, air, attic, atticShift = 0 } = system;
   const { mode, outdoor, returnAir, pressure } = state;
   const settled = settle({
@@ -45,7 +55,7 @@ export function respond(system: AsBuilt): readonly Response[] {
     residual,
   });
   if (!settled.converged) return unresolved('not-converged', 'routes.ducts');
-  return [...pressures(system, settled), ...atUnit(system, settled), ...atTerminals(system, settled)];
+  return settled;
 }
 
 const reading = (id: string, group: Group, value: number, subject?: string): Response => {

@@ -1,11 +1,14 @@
 import { sideOf } from '../../air/model.ts';
+import { standardDensity } from '../../air/networkParts.ts';
 import { type FaultKind, faultRows, type Severity } from '../../commissioning/causes/faults.ts';
 import type { Cause, Doubt, Node, ResponseTable } from '../../commissioning/causes/table.ts';
+import { airDensity } from '../../physics/air/index.ts';
 import { attempt, type Outcome, required } from '../../plan/outcome.ts';
+import type { Settled } from '../settle.ts';
 import { doubtful } from './doubts.ts';
 import { faulty } from './faulty.ts';
 import { instrumentFaults } from './instrumentFaults.ts';
-import { respond } from './respond.ts';
+import { readOff, respond, stateOf } from './respond.ts';
 import type { AsBuilt, ResponsesInputs } from './system.ts';
 
 type Tell = (done: number, total: number) => void;
@@ -18,7 +21,8 @@ type Planned = { readonly kind: FaultKind; readonly subject?: string; readonly s
 export function responses(inputs: ResponsesInputs, tell: Tell): Outcome<ResponseTable> {
   return attempt(() => {
     const { system } = inputs;
-    const sound = respond(system);
+    const state = stateOf(system);
+    const sound = readOff(system, state);
     const channels = sound.map((r) => r.channel);
     const base = sound.map((r) => r.value);
     const place = new Map(channels.map((c, i) => [c.id, i]));
@@ -43,8 +47,27 @@ export function responses(inputs: ResponsesInputs, tell: Tell): Outcome<Response
     });
     const made = planned.map((p) => tick(causeOf(p, inputs, base, channels, solved)));
     const causes = made.filter((c) => c.nodes.length > 0);
-    return { channels, base, causes, doubts, lost: made.filter((c) => c.nodes.length === 0).map((c) => c.id) };
+    return {
+      channels,
+      base,
+      causes,
+      doubts,
+      lost: made.filter((c) => c.nodes.length === 0).map((c) => c.id),
+      unit: soundUnit(system, state),
+    };
   });
+}
+
+/** What the witnesses of the unit's flow are held against. */
+function soundUnit({ air, stripsOn }: AsBuilt, { point }: Settled): ResponseTable['unit'] {
+  const density = airDensity(point.entering, air.pressure);
+  return {
+    flow: point.flow,
+    sensible: point.sensible + stripsOn,
+    density,
+    points: air.blower.points.map(({ flow, pressure }) => ({ flow, pressure })),
+    thinness: density / standardDensity,
+  };
 }
 
 const ofRuns: readonly FaultKind[] = ['crushed-run', 'shut-damper', 'loose-run'];

@@ -1,0 +1,12 @@
+export { type FaultKind, faultRows } from '../../commissioning/causes/faults.ts';
+export type { Heard } from '../../commissioning/causes/likelihood.ts';
+export { nextReadings } from '../../commissioning/causes/next.ts';
+export { posteriorOf } from '../../commissioning/causes/posterior.ts';
+export type { ResponseTable } from '../../commissioning/causes/table.ts';
+export { bagError, bagFlow, flowFromHeat, flowFromTable, splitFromDuty } from '../../commissioning/kernels/index.ts';
+export { methods } from '../../commissioning/methods.ts';
+export { type Verdict, verdictOf } from '../../commissioning/verdict.ts';
+export { faulty } from './faulty.ts';
+export { respond } from './respond.ts';
+export { responses } from './responses.ts';
+export type { AsBuilt, ResponsesInputs } from './system.ts';
