@@ -7,10 +7,10 @@ import { learn } from './learn.ts';
 export const commissioningFinder: Finder<'commissioning', 'climate' | 'loads' | 'equipment' | 'air'> = {
   id: 'commissioning',
   phase: 'sum',
-  reads: ['visits', 'readings', 'house.setpoints', 'candidates', 'work.windows', 'power.supply'],
+  reads: ['visits', 'readings', 'house.setpoints', 'candidates', 'work.windows', 'power.supply', 'routes.ducts'],
   after: ['climate', 'loads', 'equipment', 'air'],
   design,
   learn,
   findings,
-  looksAt: { reads: ['power', 'routes.ducts.terminals'], trades: [] },
+  looksAt: { reads: ['power', 'routes.ducts.terminals', 'house.rooms'], trades: [] },
 };

@@ -8,8 +8,11 @@ import { sizingKind, sizingVersion } from '../air/sizing/sizingJob.ts';
 import type { YearWeather } from '../climate/result.ts';
 import { isWeatherYear, type WeatherYear } from '../climate/weather/weatherYear.ts';
 import { summariseYear, yearJobKind, yearJobVersion } from '../climate/yearJob.ts';
+import { balancingKind, balancingVersion } from '../commissioning/balancing/balancingJob.ts';
 import { responsesKind, responsesVersion } from '../commissioning/responsesJob.ts';
 import { responses } from '../coupling/asBuilt/responses.ts';
+import { balancing } from '../coupling/balancing/balancing.ts';
+import type { BalancingInputs } from '../coupling/balancing/system.ts';
 import type { ResponsesInputs } from '../coupling/asBuilt/system.ts';
 import { foresight } from '../coupling/foresight/foresight.ts';
 import { foresightKind, foresightVersion } from '../coupling/foresight/foresightJob.ts';
@@ -110,6 +113,10 @@ const kinds: Readonly<Record<string, { readonly version: number; readonly run: R
   [responsesKind]: {
     version: responsesVersion,
     run: (inputs, host) => responses(inputs as ResponsesInputs, host.tell),
+  },
+  [balancingKind]: {
+    version: balancingVersion,
+    run: (inputs) => balancing(inputs as BalancingInputs),
   },
   [waysKind]: { version: waysVersion, run: throughYear<WaysInputs>(compareWays) },
   [passageKind]: { version: passageVersion, run: (inputs, host) => planWays(inputs as PassageInputs, host.tell) },
