@@ -35,6 +35,8 @@ export type { WeatherYear } from './climate/weather/weatherYear.ts';
 export { tiesOfYear } from './climate/winters/tiesOfYear.ts';
 export { winterMaker } from './climate/winters/winterYear.ts';
 export { dailyRows, degreeDayBase, factsOfYear, monthsOfYear } from './climate/yearFacts.ts';
+export { moveWords } from './commissioning/balancing/balanceWords.ts';
+export type { CommissioningResult } from './commissioning/result.ts';
 export type { AgreedPoint, Agreement } from './coupling/agreement.ts';
 export type { ControlWay, Foresight } from './coupling/foresight/foresightAnswers.ts';
 export { countOf, savedBy } from './coupling/foresight/foresightAnswers.ts';

@@ -11,9 +11,9 @@ import { summariseYear, yearJobKind, yearJobVersion } from '../climate/yearJob.t
 import { balancingKind, balancingVersion } from '../commissioning/balancing/balancingJob.ts';
 import { responsesKind, responsesVersion } from '../commissioning/responsesJob.ts';
 import { responses } from '../coupling/asBuilt/responses.ts';
+import type { ResponsesInputs } from '../coupling/asBuilt/system.ts';
 import { balancing } from '../coupling/balancing/balancing.ts';
 import type { BalancingInputs } from '../coupling/balancing/system.ts';
-import type { ResponsesInputs } from '../coupling/asBuilt/system.ts';
 import { foresight } from '../coupling/foresight/foresight.ts';
 import { foresightKind, foresightVersion } from '../coupling/foresight/foresightJob.ts';
 import { improvements } from '../coupling/houseYear/improvements.ts';

@@ -20,6 +20,7 @@ import './Trade.css';
 
 /** Fetched when it is looked at: charts and tables that few projects need do not hold back the first drawing. */
 const AccessResultSheets = lazy(() => import('./AccessResultSheets.tsx'));
+const BalancingSheets = lazy(() => import('./BalancingSheets.tsx'));
 const OffgridResultSheets = lazy(() => import('./OffgridResultSheets.tsx'));
 const ScheduleResultSheets = lazy(() => import('./ScheduleResultSheets.tsx'));
 
@@ -64,6 +65,12 @@ function Result({ trade }: { trade: TradeId }) {
     return (
       <Suspense fallback={<Sheet title="Own power">Opening…</Sheet>}>
         <OffgridResultSheets result={trades.offgrid} plan={plan} />
+      </Suspense>
+    );
+  if (trade === 'commissioning' && trades?.commissioning)
+    return (
+      <Suspense fallback={<Sheet title="Dampers to move">Opening…</Sheet>}>
+        <BalancingSheets visits={trades.commissioning.visits} />
       </Suspense>
     );
   if (trade === 'schedule' && trades?.schedule && plan)

@@ -51,8 +51,8 @@ function factsOf(found: Balancing, roomName: (room: string) => string, register:
     all: found.rooms.length,
     rooms: found.rooms
       .filter((r) => Math.abs(r.now - 1) > band + rounding)
-      .map((r) => ({ at: roomName(r.room), now: r.now, then: r.then })),
-    worst: Math.max(...found.rooms.map((r) => Math.abs(r.then - 1))),
+      .map((r) => ({ at: roomName(r.room), now: r.now, after: r.after })),
+    worst: Math.max(...found.rooms.map((r) => Math.abs(r.after - 1))),
     moves: found.moves.map(({ name, at, inAttic, from, to, before, after }) => ({
       at: name,
       where: at,
@@ -62,7 +62,7 @@ function factsOf(found: Balancing, roomName: (room: string) => string, register:
     })),
     checks: found.checks.map((id) => ({
       at: register(id),
-      then: found.registers.find((r) => r.register === id)?.then ?? 0,
+      after: found.registers.find((r) => r.register === id)?.after ?? 0,
     })),
     larger: Object.entries(found.larger).map(([place, times]) => ({
       at: found.runs.find((r) => r.place === place)?.name ?? place,

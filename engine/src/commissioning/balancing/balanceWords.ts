@@ -64,7 +64,7 @@ function movesSentence(j: Judged, print: Printer): string {
 }
 
 function checkSentence(j: Judged, print: Printer): string {
-  const checks = rowsOf(j, 'checks').map((r) => `“${r.at}” ${print.quantity(number(r, 'then'), 'flow')}`);
+  const checks = rowsOf(j, 'checks').map((r) => `“${r.at}” ${print.quantity(number(r, 'after'), 'flow')}`);
   if (checks.length === 0) return '';
   return `Then read the same way: ${checks.join(' and ')}. Within 15 % no second trip is needed; else read all registers again.`;
 }
@@ -98,7 +98,7 @@ function notTold(j: Judged, print: Printer): Words {
     );
   if (Number(times) > 0)
     return words(
-      `${String(now)} ${now === 1 ? 'reading' : 'readings'} each are too rough`,
+      now === 1 ? 'one reading each is too rough' : `${String(now)} readings each are too rough`,
       `Read every register ${String(times)} times and enter the average with its number of times.`,
     );
   return unknownWords(j, print, 'Which dampers to move is not known yet.');

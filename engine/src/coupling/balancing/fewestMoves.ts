@@ -1,5 +1,5 @@
 import type { AirModel } from '../../air/result.ts';
-import { byHand, type Ducts, isOpen, type State, setTo } from './setTo.ts';
+import { byHand, type Ducts, isOpen, type State, type StateAt, setTo } from './setTo.ts';
 
 /** Within which a room's air counts as right, as a part of its share. Source: `air.balance`. */
 export const band = 0.1;
@@ -23,15 +23,16 @@ export const allowed =
     losses.some(isOpen);
 
 /**
- * The fewest dampers that bring every room within the band, each set as a hand can; of sets alike in number that which
+ * The fewest dampers that bring every room within that part of its share, each set as a hand can; of sets alike in number that which
  * leaves the worst room nearest its share. Where none does, `undefined`. Sets are left out whose rooms that stay are too
  * far from each other, which moving the others does not change.
  */
 export function fewestMoves(
   ducts: Ducts,
-  stateAt: (losses: readonly number[]) => State | undefined,
+  stateAt: StateAt,
   before: State,
   may: (state: State) => boolean,
+  within: number,
 ): Fewest | undefined {
   const n = ducts.places.length;
   let tried = 0;
@@ -41,7 +42,7 @@ export function fewestMoves(
       if (!worthTrying(ducts, before, moved) || tried >= triedMost) continue;
       tried++;
       const found = onMarks(ducts, stateAt, setTo(ducts, stateAt, before.losses, moved), moved, may);
-      if (found && found.worst <= band && (!best || found.worst < best.state.worst - 1e-12))
+      if (found && found.worst <= within && (!best || found.worst < best.state.worst - 1e-12))
         best = { state: found, moved, tried };
     }
     if (best) return { ...best, tried };
@@ -65,19 +66,35 @@ function worthTrying({ places }: Ducts, { parts }: State, moved: readonly number
   return stay.length === 0 || Math.max(...stay) / Math.min(...stay) <= ((1 + band) / (1 - band)) * looser;
 }
 
+/** How far beyond the band a set may be before its blades are shifted mark by mark. */
+const nearlyIn = 1.3;
+const passesMost = 3;
+
 /** The same with each blade on a mark, and mark by mark nearer while that helps; undefined where the blower may not. */
 export function onMarks(
   { places }: Ducts,
-  stateAt: (losses: readonly number[]) => State | undefined,
+  stateAt: StateAt,
   exact: State | undefined,
   moved: readonly number[],
   may: (state: State) => boolean,
 ): State | undefined {
   if (!exact) return undefined;
-  const marked = exact.losses.map((loss, i) => {
-    const place = places[i];
-    return place && moved.includes(i) ? byHand(place, loss) : loss;
-  });
-  const state = stateAt(marked);
-  return state && may(state) ? state : undefined;
+  const marked = (losses: readonly number[], shifted = -1, by = 0) =>
+    losses.map((loss, i) => {
+      const place = places[i];
+      return place && moved.includes(i) ? byHand(place, loss, i === shifted ? by : 0) : loss;
+    });
+  let best = stateAt(marked(exact.losses));
+  if (!best) return undefined;
+  let better = exact.worst <= nearlyIn * band;
+  for (let pass = 0; better && pass < passesMost; pass++) {
+    better = false;
+    for (const i of moved)
+      for (const by of [-1, 1]) {
+        const next = stateAt(marked(best.losses, i, by));
+        if (!next || !may(next) || next.worst > best.worst - 1e-6) continue;
+        [best, better] = [next, true];
+      }
+  }
+  return may(best) ? best : undefined;
 }

@@ -45,8 +45,6 @@ export function planned(n: number, next: () => number): { model: AirModel; share
   };
 }
 
-export type Truth = { readonly model: AirModel; readonly offset: number };
-
 /** What was really built: other runs, leaks, walls of the duct (and so other powers of flow), filter and blower. */
 export function built(
   model: AirModel,
@@ -113,6 +111,7 @@ export function trip(seed: number, rooms: number, errors: { common: number; alon
       before,
     ),
     was: worstOf(was.parts),
+    truth,
     inputs,
     found: found.value,
   };

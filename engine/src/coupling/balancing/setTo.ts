@@ -30,8 +30,10 @@ export type State = {
   readonly worst: number;
 };
 
+export type StateAt = (losses: readonly number[]) => State | undefined;
+
 /** Solves the same ducts with many settings of their dampers; undefined where flows do not settle. */
-export function statesOf({ model, places, shares }: Ducts): (losses: readonly number[]) => State | undefined {
+export function statesOf({ model, places, shares }: Ducts): StateAt {
   const sum = [...new Set(places.map((p) => p.room))].reduce((a, room) => a + Math.max(0, shares[room] ?? 0), 0);
   const wanted = Object.fromEntries(
     [...new Set(places.map((p) => p.room))].map((room) => [room, Math.max(0, shares[room] ?? 0) / sum]),
@@ -49,12 +51,12 @@ export function statesOf({ model, places, shares }: Ducts): (losses: readonly nu
 
 /**
  * Sets the dampers `moved` (numbers of places), all others as they stand, so that rooms come as near to their shares as
- * these let them: rooms that stay lie about the middle, moved ones come to it. Where no damper that stays is open, the
+ * these let them: the farthest of all, moved or not, is as near as can be. Where no damper that stays is open, the
  * hardest of the moved stays open. Each round solves the whole network. Undefined where it does not settle.
  */
 export function setTo(
   ducts: Ducts,
-  stateAt: (losses: readonly number[]) => State | undefined,
+  stateAt: StateAt,
   before: readonly number[],
   moved: readonly number[],
 ): State | undefined {
@@ -75,7 +77,12 @@ export function setTo(
 export const isOpen = (loss: number): boolean => loss <= bladeLosses.open * (1 + 1e-6);
 
 /** The losses that would bring moved rooms to the middle of what those that cannot follow get. */
-function nextLosses({ model, places }: Ducts, state: State, moved: readonly number[], someOpen: boolean): number[] {
+function nextLosses(
+  { model, places, shares }: Ducts,
+  state: State,
+  moved: readonly number[],
+  someOpen: boolean,
+): number[] {
   const own = places.map((p, i) => ownOf(model, p, state, i));
   const partOf = (i: number) => state.parts[places[i]?.room ?? ''] ?? 1;
   const most = (i: number) => {
@@ -83,15 +90,17 @@ function nextLosses({ model, places }: Ducts, state: State, moved: readonly numb
     return partOf(i) * (drop / Math.max(drop - damper + bladeLosses.open * pressure, 1e-9)) ** (1 / growth);
   };
   const free = new Set(moved.map((i) => places[i]?.room));
-  const stay = places.flatMap((p, i) => (free.has(p.room) ? [] : [partOf(i)]));
-  const reach = moved.map(most);
-  const hardest = Math.min(...reach);
-  // A room that stays short with its damper open counts as one that cannot follow.
-  let aim = stay.length > 0 ? middle(stay) : hardest;
-  if (!someOpen || stay.length === 0) aim = hardest;
-  else {
-    const short = reach.filter((r) => r < aim);
-    if (short.length > 0) aim = middle([...stay, ...short]);
+  const whole = Object.keys(state.parts).reduce((a, room) => a + (shares[room] ?? 0), 0);
+  const stay = Object.entries(state.parts).flatMap(([room, part]) =>
+    free.has(room) ? [] : [{ part, weight: (shares[room] ?? 0) / whole }],
+  );
+  const reach = moved.map((i) => ({ part: most(i), weight: (shares[places[i]?.room ?? ''] ?? 0) / whole }));
+  let aim = Math.min(...reach.map((r) => r.part));
+  if (someOpen && stay.length > 0) {
+    aim = aimFor(stay);
+    // A room that stays short with its damper open counts as one that cannot follow.
+    const short = reach.filter((r) => r.part < aim);
+    if (short.length > 0 && short.length < reach.length) aim = aimFor([...stay, ...short]);
   }
   return state.losses.map((loss, i) => {
     if (!moved.includes(i)) return loss;
@@ -102,7 +111,29 @@ function nextLosses({ model, places }: Ducts, state: State, moved: readonly numb
   });
 }
 
-const middle = (parts: readonly number[]): number => (Math.min(...parts) + Math.max(...parts)) / 2;
+type Held = { readonly part: number; readonly weight: number };
+const thirds = 50;
+
+/**
+ * What the moved rooms are to get beside those that stay, in the latter's present measure, so that the farthest of all is
+ * nearest its share once all is shared out anew: weights are shares of all air and sum to 1 with the moved rooms'.
+ */
+function aimFor(stay: readonly Held[]): number {
+  const taken = stay.reduce((a, h) => a + h.weight * h.part, 0);
+  const left = Math.max(1e-9, 1 - stay.reduce((a, h) => a + h.weight, 0));
+  const [least, most] = [Math.min(...stay.map((h) => h.part)), Math.max(...stay.map((h) => h.part))];
+  const movedAt = (level: number) => (1 - level * taken) / left;
+  const worst = (level: number) =>
+    Math.max(Math.abs(level * most - 1), Math.abs(level * least - 1), Math.abs(movedAt(level) - 1));
+  let [low, high] = [0, 1 / Math.max(taken, 1e-9)];
+  for (let i = 0; i < thirds; i++) {
+    const [a, b] = [(2 * low + high) / 3, (low + 2 * high) / 3];
+    if (worst(a) <= worst(b)) high = b;
+    else low = a;
+  }
+  const level = (low + high) / 2;
+  return movedAt(level) / level;
+}
 
 /** Pa from a place's damper into its room, of that the damper's own, and one velocity pressure there. */
 function ownOf(model: AirModel, p: DamperPlace, { flows, losses }: State, i: number) {
@@ -122,10 +153,10 @@ function ownOf(model: AirModel, p: DamperPlace, { flows, losses }: State, i: num
   return { drop, damper, pressure };
 }
 
-/** A loss as a hand can set it: a round blade to a quarter of its marks; others by their reading, as they are. */
-export function byHand(place: DamperPlace, loss: number): number {
+/** A loss as a hand can set it, so many steps further: a round blade to a quarter of its marks; others by their reading, as they are. */
+export function byHand(place: DamperPlace, loss: number, further = 0): number {
   if (place.at !== 'collar' || place.diameter === undefined) return loss;
-  return lossAt(Math.round(degreesOf(loss) / handStep) * handStep);
+  return lossAt((Math.round(degreesOf(loss) / handStep) + further) * handStep);
 }
 
 /** Degrees from open of a round blade with that loss. */

@@ -48,14 +48,14 @@ export type RoomShare = {
   readonly room: string;
   readonly wanted: number;
   readonly now: number;
-  readonly then: number;
+  readonly after: number;
 };
 
 export type RegisterThen = {
   readonly register: string;
   readonly read: number;
   /** What the same way of reading should show after the moves, m³/s. */
-  readonly then: number;
+  readonly after: number;
 };
 
 export type Balancing = {
