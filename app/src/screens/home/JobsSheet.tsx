@@ -7,6 +7,8 @@ const kindWord: Readonly<Record<string, string>> = {
   'climate/year': 'The weather year, hour by hour',
   'loads/days': 'The cold night and the hot day, hour by hour',
   'loads/year': 'The house through a year',
+  'commissioning/balancing': 'Which dampers to move',
+  'commissioning/responses': 'What readings mean',
   'coupling/unit-year': 'A year with the chosen unit and these ducts',
   'coupling/winters': 'Twenty winters on your own power',
   'coupling/ways': 'The ducts sealed, wrapped, buried, made anew, or kept inside',

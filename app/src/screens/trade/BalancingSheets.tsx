@@ -36,9 +36,9 @@ function Moves({ found }: { found: Balancing }) {
       <p className="lead">{lead[word]}</p>
       {moves.length > 0 && (
         <ol>
-          {moves.map((m) => (
+          {moves.map((m, i) => (
             <li key={m.place}>
-              “{m.name}”{m.inAttic ? ', attic' : ''}:{' '}
+              {i + 1}. “{m.name}”{m.inAttic ? ', attic' : ''}:{' '}
               {moveWords(
                 {
                   where: m.at,
@@ -50,6 +50,11 @@ function Moves({ found }: { found: Balancing }) {
             </li>
           ))}
         </ol>
+      )}
+      {moves.some((m) => m.inAttic) && (
+        <p className="caution">
+          Hot attic: short turns, water, somebody below. Boards across joists; never step between them.
+        </p>
       )}
       <Rooms found={found} />
       {moves.length > 0 && <Registers found={found} />}
