@@ -7,10 +7,13 @@ import { learn } from './learn.ts';
 export const commissioningFinder: Finder<'commissioning', 'climate' | 'loads' | 'equipment' | 'air'> = {
   id: 'commissioning',
   phase: 'sum',
-  reads: ['visits', 'readings', 'logs', 'site', 'house.setpoints', 'candidates', 'work.windows', 'power.supply'],
+  reads: [
+    ...['visits', 'readings', 'logs', 'site', 'house.setpoints', 'candidates', 'work.windows', 'power.supply'],
+    'routes.ducts',
+  ],
   after: ['climate', 'loads', 'equipment', 'air'],
   design,
   learn,
   findings,
-  looksAt: { reads: ['power', 'routes.ducts.terminals'], trades: ['loads'] },
+  looksAt: { reads: ['power', 'routes.ducts.terminals', 'house.rooms'], trades: ['loads'] },
 };

@@ -1,6 +1,7 @@
 import { required, unresolved } from '../plan/outcome.ts';
 import { draftsOf, type Found, telling } from '../plan/telling.ts';
 import type { Drafts, PlanView } from '../plan/trade.ts';
+import { balanceFinding } from './balancing/balanceFinding.ts';
 import { logFindings } from './logs/findings.ts';
 import { powerFinding } from './powerFinding.ts';
 import { readingFindings } from './readingFindings.ts';
@@ -23,6 +24,7 @@ export function findings(result: CommissioningResult, view: PlanView): Drafts {
         ...(v.taken.length > 0 ? [causes(v, holdPoint, view)] : []),
         ...readingFindings(v, holdPoint, view),
         ...powerFinding(v, holdPoint, view),
+        ...balanceFinding(v, view),
       ];
     }),
     ...logFindings(result.logs, view.trades.loads),

@@ -2,6 +2,7 @@ import type { Judged, Words } from '../plan/judge.ts';
 import type { Printer } from '../plan/printer.ts';
 import { unitOf } from '../plan/unit.ts';
 import { unknownWords } from '../plan/unknownWords.ts';
+import { balanceWords } from './balancing/balanceWords.ts';
 import { causeWords } from './causes/causeWords.ts';
 import type { FaultKind } from './causes/faults.ts';
 import { logAbout, logWords } from './logs/messages.ts';
@@ -136,6 +137,7 @@ const say: Readonly<Record<string, Say>> = {
   causes,
   reading,
   power: powerWords,
+  balance: balanceWords,
   'heating-test': heatingTestWords,
   repeated: repeatedWords,
   'since-first': sinceWords,
@@ -155,7 +157,8 @@ const about: Readonly<Record<string, string>> = {
 export function words(j: Judged, print: Printer): Words {
   const key = j.id.split(':')[0] ?? j.id;
   if (j.status === 'unknown' && key === 'reading') return notTold(j, print);
-  if (j.status === 'unknown' && key !== 'power') return unknownWords(j, print, about[key] ?? 'Not known yet.');
+  if (j.status === 'unknown' && key !== 'power' && key !== 'balance')
+    return unknownWords(j, print, about[key] ?? 'Not known yet.');
   const own = say[key];
   if (!own) throw new Error(`assert: no words for ${j.id}`);
   return own(j, print);

@@ -1,7 +1,9 @@
 import type { Group } from '../coupling/asBuilt/system.ts';
+import type { Balancing } from '../coupling/balancing/system.ts';
 import type { UnitSpeed } from '../equipment/result.ts';
 import type { Outcome } from '../plan/outcome.ts';
 import type { ResultBase } from '../plan/trade.ts';
+import type { FlowsRead } from './balancing/flowsRead.ts';
 import type { NextReading } from './causes/next.ts';
 import type { Suspect } from './causes/posterior.ts';
 import type { ResponseTable } from './causes/table.ts';
@@ -54,11 +56,18 @@ export type Visit = {
   /** W the house draws without the unit, where it was read. */
   readonly houseBase?: number;
   readonly taken: readonly Taken[];
+  /** Degrees from open of dampers that stood otherwise than drawn, by section. */
+  readonly dampers: Readonly<Record<string, number>>;
+  /** Which dampers to move by the registers’ flows; absent where fewer than two were read. */
+  readonly balancing?: VisitBalancing;
   /** What every cause would show in its state; taken out where its readings have been told. */
   readonly responses?: ResponseTable;
   /** Pending until the responses of its state are known. */
   readonly found: Outcome<VisitFound>;
 };
+
+/** The flows of a visit with what they lack, and what follows from them. */
+export type VisitBalancing = { readonly read: FlowsRead; readonly found: Outcome<Balancing> };
 
 /** What a reading should be in the state of a visit. */
 export type Expected = {

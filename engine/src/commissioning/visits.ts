@@ -82,6 +82,12 @@ function visitOf(
     strips: s.choice(v.strips),
     ...(houseBase === undefined ? {} : { houseBase }),
     taken,
+    dampers: Object.fromEntries(
+      inOrder(v.dampers).flatMap(([, d]) => {
+        const turned = s.maybe(d.turned);
+        return d.section === undefined || turned === undefined ? [] : [[d.section, turned]];
+      }),
+    ),
     found: { ok: false, because: 'pending', paths: [] },
   };
 }

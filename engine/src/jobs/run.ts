@@ -9,11 +9,14 @@ import { sizingKind, sizingVersion } from '../air/sizing/sizingJob.ts';
 import type { YearWeather } from '../climate/result.ts';
 import { isWeatherYear, type WeatherYear } from '../climate/weather/weatherYear.ts';
 import { summariseYear, yearJobKind, yearJobVersion } from '../climate/yearJob.ts';
+import { balancingKind, balancingVersion } from '../commissioning/balancing/balancingJob.ts';
 import { learnFromLog } from '../commissioning/logs/learnFromLog.ts';
 import { type LogFitInputs, logFitKind, logFitVersion } from '../commissioning/logs/logJob.ts';
 import { responsesKind, responsesVersion } from '../commissioning/responsesJob.ts';
 import { responses } from '../coupling/asBuilt/responses.ts';
 import type { ResponsesInputs } from '../coupling/asBuilt/system.ts';
+import { balancing } from '../coupling/balancing/balancing.ts';
+import type { BalancingInputs } from '../coupling/balancing/system.ts';
 import { foresight } from '../coupling/foresight/foresight.ts';
 import { foresightKind, foresightVersion } from '../coupling/foresight/foresightJob.ts';
 import { improvements } from '../coupling/houseYear/improvements.ts';
@@ -126,6 +129,10 @@ const kinds: Readonly<Record<string, { readonly version: number; readonly run: R
   [responsesKind]: {
     version: responsesVersion,
     run: (inputs, host) => responses(inputs as ResponsesInputs, host.tell),
+  },
+  [balancingKind]: {
+    version: balancingVersion,
+    run: (inputs) => balancing(inputs as BalancingInputs),
   },
   [waysKind]: { version: waysVersion, run: throughYear<WaysInputs>(compareWays) },
   [passageKind]: { version: passageVersion, run: (inputs, host) => planWays(inputs as PassageInputs, host.tell) },

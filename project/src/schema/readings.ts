@@ -89,6 +89,24 @@ export const visits = map(
       usually: 'measured',
     }),
     note: text({ label: 'Note', longest: 2000 }),
+    dampers: map(
+      {
+        section: reference('routes.ducts.sections', { label: 'Of the run' }),
+        turned: quantity('angle', {
+          label: 'Turned from open',
+          help: 'As its handle stood while flows were read: 0° along the duct is open.',
+          neededBy: [],
+          plausible: { min: 0, max: 60 },
+          possible: { min: 0, max: 90 },
+          usually: 'measured',
+        }),
+      },
+      {
+        label: 'Dampers as they stood',
+        one: 'Damper',
+        help: 'Only those that stood otherwise than drawn. Without a damper drawn one counts as open.',
+      },
+    ),
   },
   {
     label: 'Visits',

@@ -4,10 +4,13 @@ import './JobsSheet.css';
 
 /** What each kind of job finds out. */
 const kindWord: Readonly<Record<string, string>> = {
-  'commissioning/responses': 'What each fault would show in the state of a visit',
   'climate/year': 'The weather year, hour by hour',
   'loads/days': 'The cold night and the hot day, hour by hour',
   'loads/year': 'The house through a year',
+  'commissioning/balancing': 'Which dampers to move',
+  'commissioning/responses': 'What readings mean',
+  'commissioning/log-fit': 'What a log teaches',
+  'materials/cut-plan': 'How board, metal, lengths and bags are cut',
   'coupling/unit-year': 'A year with the chosen unit and these ducts',
   'coupling/winters': 'Twenty winters on your own power',
   'coupling/ways': 'The ducts sealed, wrapped, buried, made anew, or kept inside',
@@ -16,6 +19,9 @@ const kindWord: Readonly<Record<string, string>> = {
   'coupling/power-helps': 'What would help your own power, change by change',
   'coupling/grid-year': 'A year on the grid',
   'coupling/foresight': 'What smarter control of your own power could save',
+  'coupling/recorded-winters': 'The recorded winters on your own power',
+  'access/passage': 'Whether each box finds its way in',
+  'air/balance': 'Where dampers go, and how far they are shut',
   'air/sizing': 'The best stocked size of every duct',
   'schedule/work-plan': 'Which work fits which of your windows',
   'loads/study': 'A thousand houses, each as this one may be',

@@ -21,6 +21,7 @@ import './Trade.css';
 /** Fetched when it is looked at: charts and tables that few projects need do not hold back the first drawing. */
 const LogSheets = lazy(() => import('./logs/LogSheets.tsx').then((m) => ({ default: m.LogSheets })));
 const AccessResultSheets = lazy(() => import('./AccessResultSheets.tsx'));
+const BalancingSheets = lazy(() => import('./BalancingSheets.tsx'));
 const MaterialsResultSheets = lazy(() => import('./MaterialsResultSheets.tsx'));
 const OffgridResultSheets = lazy(() => import('./OffgridResultSheets.tsx'));
 const PaperworkSheets = lazy(() => import('./paperwork/PaperworkSheets.tsx'));
@@ -89,7 +90,8 @@ function Result({ trade }: { trade: TradeId }) {
     );
   if (trade === 'commissioning' && trades?.commissioning)
     return (
-      <Suspense fallback={<Sheet title="What the winter taught">Opening…</Sheet>}>
+      <Suspense fallback={<Sheet title="Dampers to move, logs">Opening…</Sheet>}>
+        <BalancingSheets visits={trades.commissioning.visits} />
         <LogSheets logs={trades.commissioning.logs} />
       </Suspense>
     );

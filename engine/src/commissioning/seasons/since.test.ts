@@ -29,7 +29,7 @@ function visit(
       : []),
   ];
   return {
-    ...{ id, name: id, filter: 'clean', strips: 'off', state: { ok: true, value: state } },
+    ...{ id, name: id, filter: 'clean', strips: 'off', dampers: {}, state: { ok: true, value: state } },
     taken: readings.map((r) => ({
       ...{ id: r.id, expected: r.expected, value: r.value, repeats: 1, baseTaken: 'unknown' as const },
       means: r.group === 'pressure' ? ('gauge' as const) : ('thermometer' as const),

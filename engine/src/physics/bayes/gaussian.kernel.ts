@@ -23,6 +23,15 @@ export function forward(factor: Float64Array, n: number, b: Float64Array): void 
   }
 }
 
+/** Solves Lᵀ x = b in place, after `forward` the whole system. */
+export function backward(factor: Float64Array, n: number, b: Float64Array): void {
+  for (let i = n - 1; i >= 0; i--) {
+    let sum = b[i] ?? 0;
+    for (let k = i + 1; k < n; k++) sum -= (factor[k * n + i] ?? 0) * (b[k] ?? 0);
+    b[i] = sum / (factor[i * n + i] ?? 1);
+  }
+}
+
 /** Natural logarithm of a normal density, from its factor and the whitened difference (`forward` of reading less mean). */
 export function logDensity(factor: Float64Array, n: number, whitened: Float64Array): number {
   let sum = -0.5 * n * Math.log(2 * Math.PI);

@@ -1,3 +1,3 @@
 export { entropy, expectedGain, posterior } from './discrete.ts';
-export { factorise, forward, logDensity } from './gaussian.kernel.ts';
+export { backward, factorise, forward, logDensity } from './gaussian.kernel.ts';
 export { normalBelow } from './normal.ts';
