@@ -17,7 +17,7 @@ const style = [
   '.centre{stroke:#000;stroke-width:.15;stroke-dasharray:4 .8 .8 .8}.hole{fill:#fff;stroke:#000;stroke-width:.5}',
   '.rest{fill:none;stroke:#777;stroke-width:.2;stroke-dasharray:.8 .8}.through{stroke:#000;stroke-width:.5}',
   '.mark{font-weight:700;text-anchor:middle;font-size:4.4px}.order{font-weight:700;text-anchor:middle;font-size:2.6px}',
-  '.panel{font-size:2.6px;font-style:italic}.on{paint-order:stroke;stroke:#fff;stroke-width:.6px}',
+  '.panel{font-size:2.6px;font-style:italic}.blank{fill:#fff;stroke:none}',
 ].join('');
 
 /** Papers lying on their side, mm, and the scales that a sheet of stock is drawn at, largest first. */

@@ -69,8 +69,20 @@ function labelOf(l: Line, own: Line, piece: CutPiece, put: Put, units: System, n
   // Level labels keep out of the corner, where those of upright lines begin.
   const [x, y] = stands ? [a[0] - 0.6, Math.max(a[1], b[1]) - along] : [Math.min(a[0], b[0]) + along + 4, a[1] - 0.6];
   const transform = `translate(${x.toFixed(2)} ${y.toFixed(2)})${stands ? ' rotate(-90)' : ''}`;
-  return element('text', { transform, class: 'small on' }, words(says));
+  return element('g', { transform }, ...lettering(0, 0, says));
 }
+
+/** Height of small letters and the middle width of one, mm. */
+const small = { high: 2.5, wide: 1.1 } as const;
+
+/** Letters on white, so that lines below them do not cross them out: printing libraries know no letters with a rim. */
+const lettering = (x: number, y: number, says: string): Svg[] => [
+  element('rect', {
+    ...{ x: x - 0.3, y: y - 0.85 * small.high, width: small.wide * says.length + 0.6, height: 1.1 * small.high },
+    class: 'blank',
+  }),
+  element('text', { x, y, class: 'small' }, words(says)),
+];
 
 type Hole = CutPiece['holes'][number];
 
@@ -89,8 +101,8 @@ function holeLabel(
   units: System,
 ): Svg[] {
   const [x, y] = put(centre);
-  return [holeSize(shape, units), `↔ ${cutLength(sideways, units)}`, `↕ ${cutLength(up, units)}`].map((says, i) =>
-    element('text', { x: x + 1, y: y + (i === 0 ? -1 : 3.2 * i - 0.4), class: 'small on' }, words(says)),
+  return [holeSize(shape, units), `↔ ${cutLength(sideways, units)}`, `↕ ${cutLength(up, units)}`].flatMap((says, i) =>
+    lettering(x + 1, y + (i === 0 ? -1 : 3.2 * i - 0.4), says),
   );
 }
 

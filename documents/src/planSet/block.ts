@@ -56,6 +56,12 @@ export const small = (text: Words): Block => ({ text, style: 'small' });
 export const bold = (text: string): Words => ({ text, bold: true });
 export const list = (items: readonly Words[]): Block => ({ ul: items, margin: [0, 0, 0, 6] });
 
+/** Lines to be ticked off. */
+export const checklist = (items: readonly Words[]): Block => ({
+  stack: items.map((text) => ({ text: ['☐  ', text], style: 'body' })),
+  margin: [0, 0, 0, 6],
+});
+
 /** Widths as the share each column takes, or `auto` for as wide as its words. */
 export type Column = { readonly head: string; readonly width: number | 'auto' | '*'; readonly right?: boolean };
 

@@ -10,6 +10,8 @@ export function safeSvg(sheet: string): string {
   const svg = sheet.replace(/^<\?xml[^>]*\?>\s*/, '');
   for (const [, name = ''] of svg.matchAll(/<\/?([^\s/>]*)/g))
     if (!elements.has(name)) throw new Error(`assert: a sheet may not hold <${name}>`);
+  // The printing library would draw the rim of such letters over the letters.
+  if (svg.includes('paint-order')) throw new Error('assert: a sheet may not ask for the order of painting');
   // What stands between the elements is letters, but for the styles.
   const marked = [...svg.matchAll(/<[^>]*>|(?<=<style>)[^<]*/g)].join('\n');
   for (const [reference] of marked.matchAll(/(?:href\s*=|url\s*\()\s*["']?./g))

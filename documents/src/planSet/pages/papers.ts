@@ -11,7 +11,7 @@ import {
 import { resolveProject } from '@kneewall/project';
 import { formatRange } from '@kneewall/project/quantity';
 import { licenceWords } from '../../lists/paperLists.ts';
-import { type Block, body, lead, list, page, small, table } from '../block.ts';
+import { type Block, body, checklist, lead, page, small, table } from '../block.ts';
 import { orUnknown } from '../orUnknown.ts';
 import type { SetInput } from '../planSet.ts';
 
@@ -30,7 +30,7 @@ export function papersPage(input: SetInput): Block[] {
     workTable(paperwork),
     ...(open.length === 0
       ? []
-      : [body('Ask before you decide:'), list(open.map(({ who, ask }) => `☐  ${who}: ${ask}`))]),
+      : [body('Ask before you decide:'), checklist(open.map(({ who, ask }) => `${who}: ${ask}`))]),
     ...quoteTable(paperwork, input),
     ...lifeTable(plan, units),
   ];
