@@ -25,4 +25,10 @@ export const demos: readonly Demo[] = [
     sentence: 'A high-desert ranch house on the grid with old ducts in a hot attic. Invented.',
     load: () => file(import('../juniper-flat.json')),
   },
+  {
+    id: 'tern-ledge-after',
+    name: 'Tern Ledge, the winter after',
+    sentence: 'Built, and the south bedroom is cold: go on reading, and find out why. Invented.',
+    load: async () => (await import('./winterAfter.ts')).winterAfter(),
+  },
 ];

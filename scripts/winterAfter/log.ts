@@ -1,0 +1,105 @@
+import { plannedPower, type SpeedLine } from '../../engine/src/commissioning/logs/plannedPower.ts';
+import { weatherOfYear, yearTable } from '../../engine/src/coupling/houseYear/table.ts';
+import type { WeatherYear, YearInputs } from '../../engine/src/index.ts';
+import { chanceFrom } from '../../engine/test/commissioning/chance.ts';
+
+type House = YearInputs['house'];
+type Hours = { readonly heat: Float64Array; readonly indoor: Float64Array };
+
+/** Days of the made year from 15 November on, through New Year. */
+const [firstDay, days, newYear] = [318, 121, 365] as const;
+/** Its own winter: not the one that the plan's year is made of. */
+const weatherSeed = 2027;
+const noiseSeed = 1115;
+/** W per K against the plan's, and how the plan's sheet is missed. */
+export const lossTimes = 1.15;
+const drawTimes = 1.04;
+
+/**
+ * A winter's hours as the owner's meters wrote them, as CSV: the plan's own heat balance with every wall, window and leak
+ * letting `lossTimes` through, thermometers that scatter by 0.2 K and 0.1 K and a heat meter by 3 %. `told` gives the
+ * loss per degree of the plan's house and of that one, W/K, from three degrees colder outdoors.
+ */
+export function winterLog(inputs: YearInputs, lines: readonly SpeedLine[]): { csv: string; told: readonly number[] } {
+  if (inputs.weather.kind !== 'months') throw new Error('made from months');
+  const year = weatherOfYear({ ...inputs.weather, seed: weatherSeed }, () => {
+    throw new Error('made from months');
+  });
+  const times = timesFor(inputs, year);
+  const worse = leakier(inputs.house, times);
+  return {
+    csv: csvOf(year, hoursOf(inputs, worse, year), lines),
+    told: [times, lossOf(inputs, inputs.house, year), lossOf(inputs, worse, year)],
+  };
+}
+
+/** Films do not change, so that what lets through has to grow by more than the loss: two secant steps are near enough. */
+function timesFor(inputs: YearInputs, year: WeatherYear): number {
+  const plan = lossOf(inputs, inputs.house, year);
+  let times = lossTimes;
+  for (let i = 0; i < 2; i++) {
+    const got = lossOf(inputs, leakier(inputs.house, times), year) / plan;
+    times = 1 + ((times - 1) * (lossTimes - 1)) / (got - 1);
+  }
+  return times;
+}
+
+const leakier = (house: House, times: number): House => ({
+  ...house,
+  envelope: { ...house.envelope, coefficient: house.envelope.coefficient * times },
+  shell: {
+    ...house.shell,
+    surfaces: house.shell.surfaces.map((s) => ({
+      ...s,
+      layers: s.layers.map((l) => ({ ...l, ...('conductivity' in l ? { conductivity: l.conductivity * times } : {}) })),
+      windows: s.windows.map((w) => ({ ...w, u: w.u * times })),
+    })),
+  },
+});
+
+function hoursOf(inputs: YearInputs, plain: House, weather: WeatherYear): Hours {
+  // Nobody cools: what is heated is all that is given.
+  const house = { ...plain, wanted: { ...plain.wanted, cooling: 60 } };
+  const { record, rooms, zones, rows } = yearTable({ ...inputs, house, step: 3600 }, weather, () => {}).loaded;
+  const areas = house.shell.rooms.map((r) => r.floorArea);
+  const all = areas.reduce((a, b) => a + b, 0);
+  const at = rooms.map((r) => zones.indexOf(r));
+  const sum = (of: (k: number) => number): number => rooms.reduce((a, _, k) => a + of(k), 0);
+  return {
+    heat: Float64Array.from({ length: rows }, (_, h) => sum((k) => record.heating[h * rooms.length + k] ?? 0)),
+    indoor: Float64Array.from({ length: rows }, (_, h) =>
+      sum((k) => ((areas[k] ?? 0) / all) * (record.temperature[h * zones.length + (at[k] ?? 0)] ?? 0)),
+    ),
+  };
+}
+
+const hourOf = (row: number): number => 24 * ((firstDay + Math.floor(row / 24)) % newYear) + (row % 24);
+
+function lossOf(inputs: YearInputs, house: House, year: WeatherYear): number {
+  const by3 = (x: Float64Array): Float64Array => x.map((t) => t - 3);
+  const colder = { ...year, dryBulb: by3(year.dryBulb), dewPoint: by3(year.dewPoint) };
+  const [cold, mild] = [hoursOf(inputs, house, colder).heat, hoursOf(inputs, house, year).heat];
+  let sum = 0;
+  for (let row = 0; row < 24 * days; row++) sum += (cold[hourOf(row)] ?? 0) - (mild[hourOf(row)] ?? 0);
+  return sum / (24 * days) / 3;
+}
+
+function csvOf(year: WeatherYear, { heat, indoor }: Hours, lines: readonly SpeedLine[]): string {
+  const { normal } = chanceFrom(noiseSeed);
+  const begin = Date.UTC(2027, 10, 15);
+  const rows = Array.from({ length: 24 * days }, (_, row) => {
+    const h = hourOf(row);
+    const [outdoor = 0, given = 0] = [year.dryBulb[h], heat[h]];
+    const drawn = plannedPower(lines, outdoor, given) * drawTimes * (1 + 0.02 * normal());
+    return [
+      new Date(begin + 3_600_000 * row).toISOString().slice(0, 16).replace('T', ' '),
+      (outdoor + 0.2 * normal()).toFixed(1),
+      ((indoor[h] ?? 0) + 0.1 * normal()).toFixed(1),
+      (given * (1 + 0.03 * normal())).toFixed(0),
+      drawn.toFixed(0),
+      (year.ghi[h] ?? 0).toFixed(0),
+      (year.windSpeed[h] ?? 0).toFixed(1),
+    ].join(',');
+  });
+  return `${['time,outdoor C,indoor C,heat W,heat pump W,sun W/m2,wind m/s', ...rows].join('\n')}\n`;
+}
