@@ -4,6 +4,7 @@ import { speedLines } from '../engine/src/commissioning/logs/plannedPower.ts';
 import type { ResponsesInputs } from '../engine/src/coupling/asBuilt/system.ts';
 import type { EquipmentResult } from '../engine/src/equipment/result.ts';
 import { evaluate, houseYearKind, type YearInputs } from '../engine/src/index.ts';
+import type { LoadsResult } from '../engine/src/loads/result.ts';
 import { demo } from '../engine/test/demos.ts';
 import { winterLog } from './winterAfter/log.ts';
 import { readings } from './winterAfter/readings.ts';
@@ -20,9 +21,13 @@ writeFileSync(new URL('winter-after-readings.json', demos), `${JSON.stringify(re
 
 const { chosen, candidates } = plan.trades.equipment as EquipmentResult;
 const unit = chosen.ok ? candidates[chosen.value]?.unit : undefined;
-const { csv, told } = winterLog(year, speedLines(unit?.rows ?? []));
+const { lossPerDegree } = plan.trades.loads as LoadsResult;
+if (!lossPerDegree.ok) throw new Error('the plan has no loss');
+const planned = lossPerDegree.value.likely;
+const { csv, told } = winterLog(year, planned, speedLines(unit?.rows ?? []));
 writeFileSync(new URL('files/winter-after-log.csv', demos), csv);
-const [times, planned, real] = told.map((x) => Number(x.toPrecision(4)));
+const [times, real] = told.map((x) => x.toPrecision(4));
 process.stdout.write(
-  `Log: ${csv.length} bytes; planned ${planned} W/K, in the log ${real} W/K (all let through × ${times}).\n`,
+  `Log: ${csv.length} bytes; planned ${planned.toPrecision(4)} W/K, in the log ${real} W/K (everything lets through × ${times}).
+`,
 );

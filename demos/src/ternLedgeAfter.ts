@@ -29,7 +29,12 @@ export function ternLedgeAfter(before: Project, read: ReadAt): Project {
       'flex-8': { ...before.items?.['flex-8'], state: 'fitted' },
     },
     paperwork: papers(before),
-    work: { crew: before.work?.crew, prices: before.work?.prices, hands: before.work?.hands, done },
+    work: {
+      crew: before.work?.crew,
+      prices: before.work?.prices,
+      hands: { ...before.work?.hands, startUp: 'licensed' },
+      done,
+    },
     visits: { ...visits, cold: { ...visits.cold, note: goOn(read) } },
     readings: readingsOf(read),
   } as Project;

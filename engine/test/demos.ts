@@ -9,6 +9,7 @@ export function demo(name: 'tern-ledge' | 'juniper-flat'): Project {
   return opened.project;
 }
 
+/** The third demo is not among them: it is Tern Ledge again, with readings, and would take as long once more. */
 export const demoNames = ['tern-ledge', 'juniper-flat'] as const;
 
 /** Every number anywhere in a value, with its place. */

@@ -11,35 +11,39 @@ const [firstDay, days, newYear] = [318, 121, 365] as const;
 /** Its own winter: not the one that the plan's year is made of. */
 const weatherSeed = 2027;
 const noiseSeed = 1115;
-/** W per K against the plan's, and how the plan's sheet is missed. */
-export const lossTimes = 1.15;
+/** W per K against what the plan tells as likely, and W drawn against its sheet. */
+const lossTimes = 1.15;
 const drawTimes = 1.04;
 
 /**
  * A winter's hours as the owner's meters wrote them, as CSV: the plan's own heat balance with every wall, window and leak
- * letting `lossTimes` through, thermometers that scatter by 0.2 K and 0.1 K and a heat meter by 3 %. `told` gives the
- * loss per degree of the plan's house and of that one, W/K, from three degrees colder outdoors.
+ * letting more through, until it loses `lossTimes` of `planned` (W/K), thermometers that scatter by 0.2 K and 0.1 K and a heat meter by 3 %. `told` gives by
+ * how much everything was made to let through, and the loss of that house from three degrees colder outdoors, W/K.
  */
-export function winterLog(inputs: YearInputs, lines: readonly SpeedLine[]): { csv: string; told: readonly number[] } {
+export function winterLog(
+  inputs: YearInputs,
+  planned: number,
+  lines: readonly SpeedLine[],
+): { csv: string; told: readonly number[] } {
   if (inputs.weather.kind !== 'months') throw new Error('made from months');
   const year = weatherOfYear({ ...inputs.weather, seed: weatherSeed }, () => {
     throw new Error('made from months');
   });
-  const times = timesFor(inputs, year);
+  const times = timesFor(inputs, lossTimes * planned, year);
   const worse = leakier(inputs.house, times);
   return {
     csv: csvOf(year, hoursOf(inputs, worse, year), lines),
-    told: [times, lossOf(inputs, inputs.house, year), lossOf(inputs, worse, year)],
+    told: [times, lossOf(inputs, worse, year)],
   };
 }
 
-/** Films do not change, so that what lets through has to grow by more than the loss: two secant steps are near enough. */
-function timesFor(inputs: YearInputs, year: WeatherYear): number {
-  const plan = lossOf(inputs, inputs.house, year);
-  let times = lossTimes;
+/** Two secant steps from the plan's own house are near enough. */
+function timesFor(inputs: YearInputs, wanted: number, year: WeatherYear): number {
+  const plain = lossOf(inputs, inputs.house, year);
+  let times = wanted / plain;
   for (let i = 0; i < 2; i++) {
-    const got = lossOf(inputs, leakier(inputs.house, times), year) / plan;
-    times = 1 + ((times - 1) * (lossTimes - 1)) / (got - 1);
+    const got = lossOf(inputs, leakier(inputs.house, times), year);
+    times = 1 + ((times - 1) * (wanted - plain)) / (got - plain);
   }
   return times;
 }

@@ -6,7 +6,7 @@ import { type Chance, chanceFrom } from '../../engine/test/commissioning/chance.
 import { asReallyBuilt } from '../../engine/test/commissioning/planted.ts';
 
 /** What is planted: the run that stepping on it in the attic crushed, and by how many times its loss grew. */
-export const planted = { kind: 'crushed-run', register: 'reg-bed-south', times: 12 } as const;
+const planted = { kind: 'crushed-run', register: 'reg-bed-south', times: 12 } as const;
 const seed = 20_280_115;
 
 /** What an instrument at home shows: its unit, how many of it make one of ours, and its last digit. */
@@ -20,8 +20,8 @@ const shown: Readonly<Record<Group, { unit: string; per: number; plus?: number; 
 };
 
 /** Value and how it was written down. */
-export type Read = readonly [value: number, as: string];
-export type ReadAll = Readonly<Record<string, Read>>;
+type Read = readonly [value: number, as: string];
+type ReadAll = Readonly<Record<string, Read>>;
 
 /** Both visits of one house that is not the plan's model, read with the same instruments; the run is crushed between them. */
 export function readings(first: ResponsesInputs, later: ResponsesInputs): { first: ReadAll; later: ReadAll } {
