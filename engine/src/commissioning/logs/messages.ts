@@ -43,7 +43,9 @@ export const logWords: Readonly<Record<string, Say>> = {
     mend:
       j.status === 'fails'
         ? 'Look for draughts and leaking ducts first, then at the insulation that was entered; a blower door says which. Correct what is wrong in the plan, and it is worked out again.'
-        : 'The plan stands. Where the log lies well below it, look which wall or draught was entered too badly.',
+        : j.status === 'tight'
+          ? 'The log leaves room for more loss than was planned: log on through colder weeks, with wind, before the plan is trusted or changed.'
+          : 'The plan stands. Where the log lies well below it, look which wall or draught was entered too badly.',
   }),
   'log-power': (j, print) => ({
     what: `By the log “${String(j.facts?.name)}” the unit draws ${print.value(j)} of what its sheet says for the same heat.`,
