@@ -68,7 +68,8 @@ const smallTargets = (page: Page): Promise<string[]> =>
   page.evaluate(() =>
     [...document.querySelectorAll<HTMLElement>('button, select, textarea, summary, nav a, input:not([type=file])')]
       .filter((e) => e.offsetParent !== null && !e.classList.contains('skip'))
-      .map((e) => ({ e, box: e.getBoundingClientRect() }))
+      // A box to tick is hit by its whole label.
+      .map((e) => ({ e, box: ((e.matches('[type=checkbox]') && e.closest('label')) || e).getBoundingClientRect() }))
       .filter(({ box }) => box.height > 0 && (box.height < 43.5 || box.width < 43.5))
       .map(
         ({ e, box }) =>
