@@ -25,25 +25,35 @@ export function DoScreen() {
       {plan && <Standing plan={plan} />}
       {plan && open && <TaskCard key={open.id} task={open} plan={plan} close={() => goTo({ screen: 'do' })} />}
       {plan && planned && <WorkWindows plan={plan} />}
-      {planned && <h2>By hold point</h2>}
       {tasks.length === 0 && <p>No task follows from the plan yet.</p>}
-      {holdPointWords.map((point) => {
-        const here = tasks.filter((t) => t.holdPoint === point);
-        return here.length === 0 ? null : (
-          <Sheet key={point} title={`${holdPointTitle[point].title}: ${holdPointTitle[point].until}`}>
-            <ul className="tasks">
-              {here.map((task) => (
-                <li key={task.id}>
-                  <OneTask task={task} />
-                </li>
-              ))}
-            </ul>
-          </Sheet>
-        );
-      })}
+      {planned ? (
+        <details className="by-point">
+          <summary>All tasks by hold point</summary>
+          <ByHoldPoint tasks={tasks} />
+        </details>
+      ) : (
+        <ByHoldPoint tasks={tasks} />
+      )}
     </>
   );
 }
+
+/** Every task under the step before which it is done. */
+const ByHoldPoint = ({ tasks }: { tasks: readonly Task[] }) =>
+  holdPointWords.map((point) => {
+    const here = tasks.filter((t) => t.holdPoint === point);
+    return here.length === 0 ? null : (
+      <Sheet key={point} title={`${holdPointTitle[point].title}: ${holdPointTitle[point].until}`}>
+        <ul className="tasks">
+          {here.map((task) => (
+            <li key={task.id}>
+              <OneTask task={task} />
+            </li>
+          ))}
+        </ul>
+      </Sheet>
+    );
+  });
 
 function OneTask({ task }: { task: Task }) {
   return (
