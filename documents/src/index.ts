@@ -1,5 +1,6 @@
 export { upkeepCalendar } from './calendar/upkeepCalendar.ts';
 export { type Stay, workByWindow, workCalendar } from './calendar/workCalendar.ts';
+export { clock, dayName, partWords, placeWords } from './calendar/workWords.ts';
 export { bothCutLengths, cutLength } from './cutSheet/cutLength.ts';
 export { cutListCsv } from './cutSheet/cutListCsv.ts';
 export { cutMeasures, lineWord } from './cutSheet/cutMeasures.ts';

@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { Scroll } from './Scroll.tsx';
+import { HeadedTable } from './HeadedTable.tsx';
 
 /** The numbers behind a picture: a table that opens when it is asked for. */
 export function FoldedTable({
@@ -16,20 +16,9 @@ export function FoldedTable({
       <summary>
         <span className="fold-title">{title}</span>
       </summary>
-      <Scroll label={title}>
-        <table className="table">
-          <thead>
-            <tr>
-              {columns.map((column) => (
-                <th key={column} scope="col">
-                  {column}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>{children}</tbody>
-        </table>
-      </Scroll>
+      <HeadedTable label={title} columns={columns}>
+        {children}
+      </HeadedTable>
     </details>
   );
 }

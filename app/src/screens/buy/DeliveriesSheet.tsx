@@ -1,7 +1,7 @@
+import { dayName } from '@kneewall/documents';
 import { type MaterialsResult, type Plan, shopTitle, worstFirst } from '@kneewall/engine';
 import { FindingLine } from '../../findings/FindingLine.tsx';
 import { Sheet } from '../../look/Sheet.tsx';
-import { dayName } from '../lists/WorkWindows.tsx';
 
 type Delivery = MaterialsResult['own']['deliveries'][number];
 

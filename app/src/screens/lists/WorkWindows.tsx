@@ -1,4 +1,4 @@
-import { type Stay, workByWindow, workCalendar } from '@kneewall/documents';
+import { clock, dayName, partWords, placeWords, type Stay, workByWindow, workCalendar } from '@kneewall/documents';
 import type { Plan } from '@kneewall/engine';
 import { handOver } from '../../files/saveFile.ts';
 import { Button } from '../../look/Button.tsx';
@@ -7,27 +7,6 @@ import { Quantity } from '../../quantity/Quantity.tsx';
 import { printRoute } from '../../route/route.ts';
 import './Lists.css';
 import './WorkWindows.css';
-
-const perDay = 1440;
-const clock = (minute: number): string => {
-  const m = Math.round(minute) % perDay;
-  return `${Math.floor(m / 60)}:${String(m % 60).padStart(2, '0')}`;
-};
-const dayWords = new Intl.DateTimeFormat('en', {
-  weekday: 'long',
-  day: 'numeric',
-  month: 'long',
-  timeZone: 'UTC',
-});
-/** The day of a date as people say it: Saturday, July 3. */
-export const dayName = (day: string): string => dayWords.format(Date.parse(`${day}T00:00:00Z`));
-
-export const placeWords: Readonly<Record<string, string>> = {
-  attic: 'in the attic',
-  roof: 'on the roof',
-  outside: 'outside',
-  inside: 'inside',
-};
 
 /** The plan of work, window by window: what, who, how long, and where it may be left. Nothing while there is no plan. */
 export function WorkWindows({ plan }: { plan: Plan }) {
@@ -76,18 +55,16 @@ export const OpenCard = ({ task }: { task: string }) => (
   </p>
 );
 
-const partWords = ({ part, last, parts }: Stay): string =>
-  parts === 1 ? '' : part === last ? `, part ${part} of ${parts}` : `, parts ${part} to ${last} of ${parts}`;
-
 function OneStay({ stay }: { stay: Stay }) {
   const { cautions, people } = stay;
+  const part = partWords(stay);
   return (
     <article className="task">
       <h3>{stay.what}</h3>
       <p>
         {clock(stay.from)} to {clock(stay.to)}, {people} {people === 1 ? 'person' : 'people'},{' '}
         {placeWords[stay.place] ?? stay.place}
-        {partWords(stay)}
+        {part === '' ? '' : `, ${part}`}
       </p>
       {cautions.length > 0 && (
         <ul className="caution">

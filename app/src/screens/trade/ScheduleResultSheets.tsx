@@ -1,7 +1,8 @@
+import { dayName } from '@kneewall/documents';
 import type { Plan, ScheduleResult, Unplaced, WorkAnswers } from '@kneewall/engine';
 import { Sheet } from '../../look/Sheet.tsx';
 import { Quantity } from '../../quantity/Quantity.tsx';
-import { dayName, WorkWindows } from '../lists/WorkWindows.tsx';
+import { WorkWindows } from '../lists/WorkWindows.tsx';
 import { OutcomeOr } from './OutcomeOr.tsx';
 
 /** When all work is done, how sure that is, what makes it late, what has no place; then window by window. */

@@ -1,8 +1,8 @@
+import { placeWords } from '@kneewall/documents';
 import { type Plan, type Task, taskName } from '@kneewall/engine';
 import { useEffect, useRef } from 'react';
 import { Button } from '../../../look/Button.tsx';
 import { Quantity, QuantityRange } from '../../../quantity/Quantity.tsx';
-import { placeWords } from '../WorkWindows.tsx';
 import { CardActs } from './CardActs.tsx';
 import { ScreenOn } from './ScreenOn.tsx';
 import './TaskCard.css';

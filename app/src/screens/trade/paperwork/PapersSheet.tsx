@@ -2,7 +2,7 @@ import { licenceWords, listCsv, paperList } from '@kneewall/documents';
 import { type PaperworkResult, type Plan, paperStatusTitle, paperTitle } from '@kneewall/engine';
 import { handOver } from '../../../files/saveFile.ts';
 import { Button } from '../../../look/Button.tsx';
-import { Scroll } from '../../../look/Scroll.tsx';
+import { HeadedTable } from '../../../look/HeadedTable.tsx';
 import { Sheet } from '../../../look/Sheet.tsx';
 import { Quantity } from '../../../quantity/Quantity.tsx';
 
@@ -21,35 +21,22 @@ export function PapersSheet({ result: { papers, registers }, plan }: { result: P
     );
   return (
     <Sheet title="Papers by the day they are due">
-      <Scroll label="Papers by the day they are due">
-        <table className="table">
-          <thead>
-            <tr>
-              {columns.map((column) => (
-                <th key={column} scope="col">
-                  {column}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {papers.map((p) => (
-              <tr key={p.id}>
-                <th scope="row">{paperTitle(p)}</th>
-                <td>{p.asker ?? (p.kind === 'quote' ? '–' : 'not entered')}</td>
-                <td className="quantity">{p.due ?? (p.dueWrong ? 'no such day' : 'no day')}</td>
-                <td>
-                  {paperStatusTitle[p.status]}
-                  {p.status === 'granted' && !p.evidence && ', no proof noted'}
-                  {registers[p.id] !== undefined && `; register within ${Math.round(registers[p.id] ?? 0)} days`}
-                </td>
-                <td>{p.kind === 'quote' ? '–' : licenceWords(p)}</td>
-                <td>{p.amount ? <Quantity value={p.amount.likely} kind="money" /> : '–'}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </Scroll>
+      <HeadedTable label="Papers by the day they are due" columns={columns}>
+        {papers.map((p) => (
+          <tr key={p.id}>
+            <th scope="row">{paperTitle(p)}</th>
+            <td>{p.asker ?? (p.kind === 'quote' ? '–' : 'not entered')}</td>
+            <td className="quantity">{p.due ?? (p.dueWrong ? 'no such day' : 'no day')}</td>
+            <td>
+              {paperStatusTitle[p.status]}
+              {p.status === 'granted' && !p.evidence && ', no proof noted'}
+              {registers[p.id] !== undefined && `; register within ${Math.round(registers[p.id] ?? 0)} days`}
+            </td>
+            <td>{p.kind === 'quote' ? '–' : licenceWords(p)}</td>
+            <td>{p.amount ? <Quantity value={p.amount.likely} kind="money" /> : '–'}</td>
+          </tr>
+        ))}
+      </HeadedTable>
       <p>
         <Button onClick={() => handOver('papers.csv', listCsv(paperList(plan)), 'text/csv')}>
           Save as a table (CSV)

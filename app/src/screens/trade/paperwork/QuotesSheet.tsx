@@ -1,7 +1,7 @@
 import { type OwnJob, ownJob, type QuoteRow, quoteScopeTitle, type ShoppingList } from '@kneewall/engine';
 import { resolveProject } from '@kneewall/project';
 import { useMemo } from 'react';
-import { Scroll } from '../../../look/Scroll.tsx';
+import { HeadedTable } from '../../../look/HeadedTable.tsx';
 import { Sheet } from '../../../look/Sheet.tsx';
 import { Quantity, QuantityRange } from '../../../quantity/Quantity.tsx';
 import { useSession } from '../../../services.ts';
@@ -22,39 +22,26 @@ export function QuotesSheet({
   if (quotes.length === 0) return null;
   return (
     <Sheet title="Quotes, brought to the whole job">
-      <Scroll label="Quotes, brought to the whole job">
-        <table className="table">
-          <thead>
-            <tr>
-              {columns.map((column) => (
-                <th key={column} scope="col">
-                  {column}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {quotes.map((q) => (
-              <tr key={q.id}>
-                <th scope="row">{q.name}</th>
-                <td>{q.amount ? <Quantity value={q.amount.likely} kind="money" /> : 'not entered'}</td>
-                <td>{q.missing.map((m) => quoteScopeTitle[m.scope]).join(', ') || 'nothing'}</td>
-                <td>
-                  <OutcomeOr outcome={q.total} what="Its total">
-                    {(total) => <QuantityRange range={total} kind="money" />}
-                  </OutcomeOr>
-                </td>
-                <td>
-                  {q.warrantyYears === undefined
-                    ? 'not said'
-                    : `${q.warrantyYears} ${q.warrantyYears === 1 ? 'year' : 'years'}`}
-                </td>
-              </tr>
-            ))}
-            {own && <OwnRow own={own} />}
-          </tbody>
-        </table>
-      </Scroll>
+      <HeadedTable label="Quotes, brought to the whole job" columns={columns}>
+        {quotes.map((q) => (
+          <tr key={q.id}>
+            <th scope="row">{q.name}</th>
+            <td>{q.amount ? <Quantity value={q.amount.likely} kind="money" /> : 'not entered'}</td>
+            <td>{q.missing.map((m) => quoteScopeTitle[m.scope]).join(', ') || 'nothing'}</td>
+            <td>
+              <OutcomeOr outcome={q.total} what="Its total">
+                {(total) => <QuantityRange range={total} kind="money" />}
+              </OutcomeOr>
+            </td>
+            <td>
+              {q.warrantyYears === undefined
+                ? 'not said'
+                : `${q.warrantyYears} ${q.warrantyYears === 1 ? 'year' : 'years'}`}
+            </td>
+          </tr>
+        ))}
+        {own && <OwnRow own={own} />}
+      </HeadedTable>
       <p className="field-help">
         What is not marked as written in a quote is added at what that part costs from somebody else, as you entered it
         below. Have the missing parts put in writing before you sign.
