@@ -40,7 +40,7 @@ export { causeWords } from './commissioning/causes/causeWords.ts';
 export type { FaultKind } from './commissioning/causes/faults.ts';
 export type { NextReading } from './commissioning/causes/next.ts';
 export { bagFlow } from './commissioning/kernels/bag.ts';
-export { type LogFitInputs, logFitKind } from './commissioning/logs/logJob.ts';
+export { logFitJob, logFitKind } from './commissioning/logs/logJob.ts';
 export { heatFromWords, weakWords } from './commissioning/logs/messages.ts';
 export type { Log, LogAnswers } from './commissioning/logs/result.ts';
 export { lookWords, readingName, readingWords } from './commissioning/readingWords.ts';

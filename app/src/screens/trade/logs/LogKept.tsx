@@ -18,7 +18,7 @@ export function LogKept({ id, entry, log }: { id: string; entry: LogEntry; log: 
       {!learned ? (
         <p>Being read.</p>
       ) : !learned.ok && learned.because === 'pending' ? (
-        <JobOffer kind={logFitKind} name="What the log says">
+        <JobOffer kind={logFitKind} job={learned.paths[0]} name="What the log says">
           The log is read through and the house is fitted to it: a few seconds.
         </JobOffer>
       ) : (
