@@ -18,14 +18,25 @@ import { loadSolver } from './solver.ts';
 
 const roundsMost = 4;
 
+/** Which jobs are done without being asked for; with `long` all are. */
+export const shortJobs =
+  (long: boolean) =>
+  (job: Job): boolean =>
+    long || job.cost !== 'long';
+
 /** Evaluates, does what the plan wants to know, and evaluates again; what could not be done stays pending. */
-export async function planWithJobs(project: Project, file: string, units: System, long: boolean): Promise<Plan> {
+export async function planWithJobs(
+  project: Project,
+  file: string,
+  units: System,
+  doing: (job: Job) => boolean,
+): Promise<Plan> {
   const memo = coldMemo();
   const blobs = await readBlobs(project, file);
   let results: Results = {};
   let evaluated = evaluate(project, results, { units, memo });
   for (let round = 0; round < roundsMost; round++) {
-    const jobs = evaluated.wanted.filter((j) => !(j.key in results) && (long || j.cost !== 'long'));
+    const jobs = evaluated.wanted.filter((j) => !(j.key in results) && doing(j));
     const done: (readonly [string, unknown])[] = [];
     for (const job of jobs) done.push(...(await finished(job, blobs)));
     if (done.length === 0) break;

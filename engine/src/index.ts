@@ -40,6 +40,7 @@ export { causeWords } from './commissioning/causes/causeWords.ts';
 export type { FaultKind } from './commissioning/causes/faults.ts';
 export type { NextReading } from './commissioning/causes/next.ts';
 export { bagFlow } from './commissioning/kernels/bag.ts';
+export { changeOf, changeSuspect, dayWords } from './commissioning/logs/changeWords.ts';
 export { logFitJob, logFitKind } from './commissioning/logs/logJob.ts';
 export { heatFromWords, weakWords } from './commissioning/logs/messages.ts';
 export type { Log, LogAnswers } from './commissioning/logs/result.ts';

@@ -116,12 +116,21 @@ function change({ id, name }: Log, { change: found }: LogAnswers): Found {
         of: found?.of ?? '',
         chance: found?.chance ?? 1,
         share: found?.share ?? 0,
+        low: found?.low ?? 0,
+        high: found?.high ?? 0,
+        dayFrom: found?.dayFrom ?? 0,
+        dayTo: found?.dayTo ?? 0,
+        least: found?.least ?? 0,
+        by: found?.by ?? '',
       },
     },
     (rec) => {
       const share = seen ? found.share : 0;
       rec.step('change', 'table', {}, share, '', 'commissioning.log-change');
-      return seen ? { low: found.low, likely: found.share, high: found.high } : 0;
+      // Where none is seen, one too small to be seen may still be there.
+      return seen
+        ? { low: found.low, likely: found.share, high: found.high }
+        : { low: 0, likely: 0, high: found?.least ?? 0 };
     },
   );
 }

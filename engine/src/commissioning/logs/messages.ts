@@ -1,6 +1,6 @@
-import { dayText } from '@kneewall/project';
 import type { Judged, Words } from '../../plan/judge.ts';
 import type { Printer } from '../../plan/printer.ts';
+import { logChange } from './changeWords.ts';
 import type { HeatFrom, LogAnswers } from './result.ts';
 
 /** Why a log says too little, and what would help. */
@@ -56,17 +56,7 @@ export const logWords: Readonly<Record<string, Say>> = {
         : 'Compare again next season.',
     ...(j.status === 'fails' ? { caution: 'Work on the refrigerant circuit needs a licence nearly everywhere.' } : {}),
   }),
-  'log-change': (j, print) => ({
-    what:
-      j.facts?.seen === 1
-        ? `Since ${dayText(Math.round(Number(j.facts.day)))} it takes about ${print.rounded(Math.abs(Number(j.facts.share)), 'fraction')} ${Number(j.facts.share) > 0 ? 'more' : 'less'} ${j.facts.of === 'power' ? 'power' : 'heat'} than before for the same.`
-        : `Nothing changed in the log “${String(j.facts?.name)}” that chance would not show as well.`,
-    why: 'Among logs in which nothing changes, one of twenty is called changed.',
-    mend:
-      j.status === 'fails'
-        ? 'Think what happened about that day: the filter, a setting, a window, a new load behind the same meter.'
-        : 'Nothing to do.',
-  }),
+  'log-change': logChange,
 };
 
 export const logAbout: Readonly<Record<string, string>> = {

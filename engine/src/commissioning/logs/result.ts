@@ -38,11 +38,18 @@ export type LogAnswers = {
   /** The likeliest day from which the same cold takes more or less power, or heat where power is not logged. */
   readonly change?: {
     readonly day: number;
+    /** The earliest and latest day that the log leaves open. */
+    readonly dayFrom: number;
+    readonly dayTo: number;
     readonly share: number;
     readonly low: number;
     readonly high: number;
     readonly chance: number;
+    /** A change half way through that nine of ten such logs would show. */
+    readonly least: number;
     readonly of: 'power' | 'heat';
+    /** For the same heat, where heat is measured: then only the unit can have changed. Else for the same weather. */
+    readonly by: 'heat' | 'weather';
   };
 };
 
