@@ -27,7 +27,7 @@ export function findings(result: CommissioningResult, view: PlanView): Drafts {
         ...balanceFinding(v, view),
       ];
     }),
-    ...logFindings(result.logs, view.trades.loads),
+    ...logFindings(result.logs, view),
   ]);
 }
 

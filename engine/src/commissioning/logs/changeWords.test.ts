@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Judged } from '../../plan/judge.ts';
 import { printerFor } from '../../plan/printer.ts';
+import type { PlanView } from '../../plan/trade.ts';
 import { logFindings } from './findings.ts';
 import { logWords } from './messages.ts';
 import type { LogAnswers } from './result.ts';
@@ -20,6 +21,8 @@ const change: Change = {
   by: 'heat',
 };
 
+const view = { trades: {}, project: {} } as unknown as PlanView;
+
 /** What is said of a log with such a change. */
 function said(changed: Partial<Change>) {
   const value = {
@@ -29,7 +32,7 @@ function said(changed: Partial<Change>) {
     house: { lossPerDegree: { low: 1, likely: 1, high: 1 } },
     change: { ...change, ...changed },
   } as unknown as LogAnswers;
-  const found = logFindings([{ id: 'a', name: 'a.csv', learned: { ok: true, value } }], undefined);
+  const found = logFindings([{ id: 'a', name: 'a.csv', learned: { ok: true, value } }], view);
   const judged = found.map((f) => f.draft).find((d) => d.id === 'log-change:a');
   if (!judged) throw new Error('no finding of a change');
   return (status: Judged['status']) =>

@@ -1,6 +1,8 @@
 import type { LoadsResult } from '../../loads/result.ts';
 import { required, unresolved } from '../../plan/outcome.ts';
 import { type Found, telling } from '../../plan/telling.ts';
+import type { PlanView } from '../../plan/trade.ts';
+import { besideFindings } from './beside/findings.ts';
 import type { Log, LogAnswers } from './result.ts';
 
 /** Days with heat that a log needs. Source: `commissioning.log-days`. */
@@ -12,15 +14,16 @@ const chanceMost = 0.05;
 const changeMost = 0.05;
 
 /** What each log says: whether it says enough, the house's loss, the unit's power, and whether something changed. */
-export const logFindings = (logs: readonly Log[], loads: LoadsResult | undefined): readonly Found[] =>
+export const logFindings = (logs: readonly Log[], view: PlanView): readonly Found[] =>
   logs.flatMap((log) => {
     const { learned } = log;
     const enough = learned.ok && !('weak' in learned.value.house) ? learned.value : undefined;
     return [
       readable(log),
-      ...(enough ? [loss(log, enough, loads)] : []),
+      ...(enough ? [loss(log, enough, view.trades.loads)] : []),
       ...(enough?.power ? [power(log, enough)] : []),
       ...(enough?.change ? [change(log, enough)] : []),
+      ...(learned.ok ? besideFindings(log, learned.value, view) : []),
     ];
   });
 

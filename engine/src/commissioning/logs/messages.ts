@@ -1,5 +1,6 @@
 import type { Judged, Words } from '../../plan/judge.ts';
 import type { Printer } from '../../plan/printer.ts';
+import { besideWords } from './beside/messages.ts';
 import { logChange } from './changeWords.ts';
 import type { HeatFrom, LogAnswers } from './result.ts';
 
@@ -57,6 +58,7 @@ export const logWords: Readonly<Record<string, Say>> = {
     ...(j.status === 'fails' ? { caution: 'Work on the refrigerant circuit needs a licence nearly everywhere.' } : {}),
   }),
   'log-change': logChange,
+  ...besideWords,
 };
 
 export const logAbout: Readonly<Record<string, string>> = {
@@ -64,4 +66,6 @@ export const logAbout: Readonly<Record<string, string>> = {
   'log-loss': 'The log’s loss cannot be held against the plan.',
   'log-power': 'What the unit draws is not known.',
   'log-change': 'Whether something changed is not known.',
+  'log-household': 'What the house takes beside the unit cannot be held against the plan.',
+  'log-idle': 'What goes to nothing at night cannot be held against the plan.',
 };

@@ -6,6 +6,7 @@ import { Quantity, QuantityRange } from '../../../quantity/Quantity.tsx';
 import { useServices, useSession } from '../../../services.ts';
 import { JobOffer } from '../JobOffer.tsx';
 import { OutcomeOr } from '../OutcomeOr.tsx';
+import { LogBeside } from './LogBeside.tsx';
 import { LogChange } from './LogChange.tsx';
 import { LogPoints } from './LogPoints.tsx';
 
@@ -52,6 +53,7 @@ function Told({ found }: { found: LogAnswers }) {
           <LogPoints points={house.points} loss={house.lossPerDegree.likely} />
         </>
       )}
+      {found.beside && <LogBeside beside={found.beside} />}
       <Rows found={found} />
     </>
   );
