@@ -78,16 +78,34 @@ export function changeInTime(
   const own = dot(middle, middle);
   const least =
     Math.sqrt(((needed / (1 - needed)) * noise) / own) + nineOfTen * wider * Math.sqrt(noise / (fit.freedom - 1) / own);
+  const scale = againstBefore(columns, y, fitted, from);
   return {
     from,
     earliest: places[open.first] ?? from,
     latest: places[open.last] ?? from,
-    share,
-    low: share - half,
-    high: share + half,
+    share: scale * share,
+    low: scale * (share - half),
+    high: scale * (share + half),
     chance: (asStrong + 1) / (simulations + 1),
     least,
   };
+}
+
+/**
+ * What shares of the fit are to be taken times to be shares of what was taken before: the fit of all rows lies between before and after.
+ */
+function againstBefore(columns: readonly Float64Array[], y: Float64Array, fitted: Float64Array, from: number): number {
+  const step = fitted.map((v, i) => (i >= from ? v : 0));
+  const both = leastSquares([...columns, step], y);
+  const share = both?.coefficients.at(-1);
+  if (!both || share === undefined) return 1;
+  let all = 0;
+  let before = 0;
+  for (let i = from; i < y.length; i++) {
+    all += step[i] ?? 0;
+    before += (y[i] ?? 0) - (both.residuals[i] ?? 0) - share * (step[i] ?? 0);
+  }
+  return before > 0 && all > 0 ? all / before : 1;
 }
 
 /** The first and the last place that explain nearly as much as the strongest. */
