@@ -110,7 +110,9 @@ describe('the pages tell the truth', () => {
     const twice = projectFiles
       .filter((f) => /^(?:[A-Z]+|docs\/\w+)\.md$/.test(f))
       .flatMap((page) => {
-        const lines = read(page).split('\n').filter((l) => l.length > 30 && !/^\| ?[-:]/.test(l));
+        const lines = read(page)
+          .split('\n')
+          .filter((l) => l.length > 30 && !/^\| ?[-:]/.test(l));
         return lines.filter((l, i) => lines.indexOf(l) !== i).map((l) => `${page}: ${l.slice(0, 60)}`);
       });
     expect(twice).toEqual([]);
