@@ -135,10 +135,8 @@ function chosen(node: SchemaNode, value: string | undefined, path: string): Chos
 type Ordered = { readonly order?: string | undefined };
 
 /** Entries in the order the person sees: by order key, then by id. */
-export function inOrder<T extends Ordered>(entries: Readonly<Record<string, T>>): (readonly [string, T])[] {
-  const key = ([id, e]: readonly [string, T]) => [e.order ?? '', id] as const;
-  return Object.entries(entries).sort((a, b) => compare(key(a)[0], key(b)[0]) || compare(key(a)[1], key(b)[1]));
-}
+export const inOrder = <T extends Ordered>(entries: Readonly<Record<string, T>>): (readonly [string, T])[] =>
+  Object.entries(entries).sort((a, b) => compare(a[1].order ?? '', b[1].order ?? '') || compare(a[0], b[0]));
 
 /** Entries in id order, the order in which sums are made, so that equal documents give equal bits. */
 export const inIdOrder = <T>(entries: Readonly<Record<string, T>>): (readonly [string, T])[] =>
