@@ -105,19 +105,21 @@ function terminalLink(t: Terminal, blows: boolean, room: string, supply: number,
 }
 
 /** Supply air leaks out before the far end, air leaks into a return beyond its far end: a share of what it carries. */
-export const shareLink: SectionLink = (x, air) => {
-  const kept = 1 - x.leakage;
-  return x.side === 'supply' ? { ...ductLink(x, air), arrive: kept } : { ...ductLink(x, air), leave: kept };
-};
+export const shareLink: SectionLink = (x, air) => linkOf(x, air, 1 - x.leakage);
+
+/** A duct from which nothing is lost on the way. */
+export const ductLink: SectionLink = (x, air) => linkOf(x, air, 1);
 
 /** Velocity belongs to the air in the duct, flow to the blower's: the area is scaled by their densities. */
-export const ductLink = (x: DuctSection, { density, viscosity, reference }: SideAir): NetworkLink => {
+function linkOf(x: DuctSection, { density, viscosity, reference }: SideAir, kept: number): NetworkLink {
   const supply = x.side === 'supply';
   return {
     id: `section ${x.id}`,
     kind: 'duct',
     from: supply ? near(x) : end(x.id),
     to: supply ? end(x.id) : near(x),
+    leave: supply ? 1 : kept,
+    arrive: supply ? kept : 1,
     length: x.length,
     diameter: x.diameter,
     area: (x.area * density) / reference,
@@ -127,7 +129,7 @@ export const ductLink = (x: DuctSection, { density, viscosity, reference }: Side
     density,
     viscosity,
   };
-};
+}
 
 /** kg/m³ of the air that blower tables and sheets are stated for. */
 export const standardDensity = 1.204;
