@@ -1,8 +1,10 @@
+import { flexibleNeeded } from '../physics/cutting/index.ts';
 import type { MaterialLine } from '../plan/lines.ts';
 import { damperLines } from './balance/damperLines.ts';
 import { grilleLines } from './doors/doorWork.ts';
 import { fittingLines } from './fittingLines.ts';
 import { jointLines } from './jointLines.ts';
+import { slackOf } from './mend.ts';
 import type { AirModel, AirResult, DuctSection } from './result.ts';
 import { shapeOf } from './sizing/reshape.ts';
 import { type DuctShape, shapeId } from './sizing/stock.ts';
@@ -29,7 +31,7 @@ function duct(x: DuctSection): MaterialLine {
     trade: 'air',
     what: `${kindNames[x.kind]} for “${x.name}”`,
     kind: board ? 'area' : 'length',
-    amount: board ? x.surface : x.length,
+    amount: board ? x.surface : x.kind === 'flexible' ? flexibleNeeded(x.length, slackOf(x)) : x.length,
     for: `routes.ducts.sections.${x.id}`,
     like: board
       ? { id: 'board', what: 'Duct board, roughly by area' }

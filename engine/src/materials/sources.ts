@@ -16,8 +16,7 @@ export const sources: Sources = {
     standing: 'common practice',
   },
   'materials.waste': {
-    title:
-      'Common practice, no source: flexible duct 5 %, rigid duct and pipe 10 %, tape 15 %, mastic 25 %, cable 10 % or 1.5 m an end',
+    title: 'Common practice, no source: rigid duct and pipe 10 %, tape 15 %, mastic 25 %, cable 10 % or 1.5 m an end',
     standing: 'common practice',
   },
   'materials.used-up': {

@@ -2,13 +2,14 @@ import { holdPointWords } from '../plan/finding.ts';
 import type { MaterialLine } from '../plan/lines.ts';
 import { attempt, unresolved } from '../plan/outcome.ts';
 import type { Said } from '../plan/trade.ts';
+import { type Laid, laidOf } from './cutting/laid.ts';
 import { withSheets } from './cutting/lines.ts';
 import { forgotten } from './goods/forgotten.ts';
 import { toolsOf } from './goods/tools.ts';
 import { usedUp } from './goods/usedUp.ts';
 import { costOf } from './list/costOf.ts';
 import { listLine } from './list/listLine.ts';
-import { mergedLines } from './list/merged.ts';
+import { asLaid, mergedLines } from './list/merged.ts';
 import { goneFrom, withSince } from './list/since.ts';
 import type { MaterialsResult, Own, ShoppingList, Unused } from './result.ts';
 
@@ -16,14 +17,14 @@ import type { MaterialsResult, Own, ShoppingList, Unused } from './result.ts';
 export function sum(result: MaterialsResult, said: Said): MaterialsResult {
   const materials = withSheets(said.materials, result.cut);
   // The job of the pieces is wanted since the design: named once is enough.
-  return { ...result, list: attempt(() => listOf(result.own, { ...said, materials })), wanted: [] };
+  return { ...result, list: attempt(() => listOf(result.own, { ...said, materials }, laidOf(result.cut))), wanted: [] };
 }
 
-function listOf(own: Own, { tasks, materials, findings }: Said): ShoppingList {
+function listOf(own: Own, { tasks, materials, findings }: Said, laid: ReadonlyMap<string, Laid>): ShoppingList {
   const used = usedUp(materials);
   const all: readonly MaterialLine[] = [...materials, ...used];
   if (!all.some((l) => l.amount > 0)) return unresolved('missing', 'candidates');
-  const made = mergedLines(all).map((m) => listLine(m, own));
+  const made = mergedLines(all).map((m) => listLine(asLaid(m, laid.get(m.id)), own));
   const plain = made.map((m) => m.line);
   const lines = withSince(plain, own.orders).sort(
     (a, b) => holdPointWords.indexOf(a.by) - holdPointWords.indexOf(b.by),

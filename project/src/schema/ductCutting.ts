@@ -104,6 +104,14 @@ const straight = group(
         default: 'fewest-splices',
       },
     ),
+    splicesMost: quantity('count', {
+      label: 'Splices in one run, at most',
+      help: 'Its maker may allow none. A run that needs more is told of: buy a longer bag, or go part of the way in metal.',
+      default: 1,
+      plausible: { min: 0, max: 4 },
+      possible: { min: 0 },
+      usually: 'assumed',
+    }),
   },
   { label: 'Straight lengths and bags' },
 );

@@ -43,7 +43,13 @@ export function cutPlan(inputs: CutInputs): CutAnswers {
     bags: inputs.bags.map(({ diameter, coil, runs }) => ({
       diameter,
       coil,
-      plan: cutCoils({ runs, coil, sleeve: inputs.sleeve, rule: inputs.splices }),
+      plan: cutCoils({
+        runs,
+        coil,
+        sleeve: inputs.sleeve,
+        rule: inputs.splices,
+        splicesMost: inputs.splicesMost,
+      }),
     })),
     names: Object.fromEntries([...inputs.boxes, ...inputs.ducts, ...runs].map(({ id, name }) => [id, name])),
   };

@@ -72,6 +72,7 @@ export type CutInputs = {
   readonly bags: readonly { readonly diameter: number; readonly coil: number; readonly runs: readonly CutRun[] }[];
   readonly sleeve: number;
   readonly splices: CoilJob['rule'];
+  readonly splicesMost: number;
 };
 
 /** A box with its flat pieces; `wayOut`: a form whose pieces fit the sheet where the one asked for does not. */

@@ -33,7 +33,8 @@ export const special: Readonly<Record<string, Special>> = {
   'air/duct:flexible': {
     as: 'bag',
     packs: [25 * foot],
-    waste: { share: 0.05 },
+    // What ends and slack take is in the need.
+    waste: none,
     names: ['flexible duct'],
     itself: true,
   },

@@ -18,8 +18,8 @@ export function atHand(line: Merged, piece: number, { stock }: Own): Amount {
   return added(line, piece, mine);
 }
 
-/** What of a line was ordered: ticked on the list, or all of an entry that is there already. */
-export function ordered(line: Merged, piece: number, { orders }: Own): Amount {
+/** What of a line was ordered: ticked on the list, or all of an entry that is there already; `all`: every entry it is for. */
+export function ordered(line: Merged, piece: number, { orders }: Own): Amount & { readonly all: boolean } {
   const ticked = added(
     line,
     piece,
@@ -31,6 +31,7 @@ export function ordered(line: Merged, piece: number, { orders }: Own): Amount {
   return {
     amount: ticked.amount + whole.reduce((sum, x) => sum + x.amount + wasteOf(x, line.good), 0),
     unused: ticked.unused,
+    all: whole.length > 0 && whole.length === line.from.length,
   };
 }
 
