@@ -24,6 +24,10 @@ export type Stock = {
   readonly amount?: string;
   readonly line?: string;
   readonly duct?: DuctName;
+  /** m of one piece. */
+  readonly each?: number;
+  /** A sheet that the cut plan lays out. */
+  readonly sheet?: true;
 };
 
 /** A price as it was entered: for one pack, whose size is `piece` (m) or stands in `unit`. */
@@ -139,7 +143,7 @@ export type Forgotten = { readonly id: string; readonly atHand: boolean; readonl
 export type Unused = {
   readonly path: string;
   readonly name: string;
-  readonly because: 'amount' | 'unit' | 'line' | 'several' | 'no-amount';
+  readonly because: 'amount' | 'unit' | 'line' | 'several' | 'no-amount' | 'thickness';
 };
 
 export type ShoppingList = {

@@ -2,7 +2,7 @@ import { holdPointWords } from '../plan/finding.ts';
 import type { MaterialLine } from '../plan/lines.ts';
 import { attempt, unresolved } from '../plan/outcome.ts';
 import type { Said } from '../plan/trade.ts';
-import { type Laid, laidOf } from './cutting/laid.ts';
+import { laidOf } from './cutting/laid.ts';
 import { withSheets } from './cutting/lines.ts';
 import { forgotten } from './goods/forgotten.ts';
 import { toolsOf } from './goods/tools.ts';
@@ -17,10 +17,11 @@ import type { MaterialsResult, Own, ShoppingList, Unused } from './result.ts';
 export function sum(result: MaterialsResult, said: Said): MaterialsResult {
   const materials = withSheets(said.materials, result.cut);
   // The job of the pieces is wanted since the design: named once is enough.
-  return { ...result, list: attempt(() => listOf(result.own, { ...said, materials }, laidOf(result.cut))), wanted: [] };
+  return { ...result, list: attempt(() => listOf(result.own, { ...said, materials }, result.cut)), wanted: [] };
 }
 
-function listOf(own: Own, { tasks, materials, findings }: Said, laid: ReadonlyMap<string, Laid>): ShoppingList {
+function listOf(own: Own, { tasks, materials, findings }: Said, cut: MaterialsResult['cut']): ShoppingList {
+  const laid = laidOf(cut);
   const used = usedUp(materials);
   const all: readonly MaterialLine[] = [...materials, ...used];
   if (!all.some((l) => l.amount > 0)) return unresolved('missing', 'candidates');
@@ -39,6 +40,9 @@ function listOf(own: Own, { tasks, materials, findings }: Said, laid: ReadonlyMa
     gone: goneFrom(plain, own.orders),
     unused: oncePerPath([
       ...made.flatMap((m) => m.unused),
+      ...(cut.ok ? cut.value.unsure : []).map(
+        ({ id, name }): Unused => ({ path: `work.stock.${id}`, name, because: 'thickness' }),
+      ),
       ...unplaced(
         own,
         plain.map((l) => l.id),

@@ -120,14 +120,15 @@ const sheetsUsed = ({ sheets }: CutAnswers): Found[] =>
         source: 'cutting.plan',
         facts: {
           of,
-          sheets: plan.sheets.length,
+          sheets: plan.cost,
+          hand: plan.sheets.length - plan.cost,
           kept: plan.sheets.flatMap((s) => s.rests).filter((r) => r.remnant !== undefined).length,
           proved: plan.proved ? 1 : 0,
         },
       },
       (rec) => {
         if (plan.problems.length > 0) return unresolved('out-of-range', 'routes.ducts.cutting');
-        const given = { sheets: plan.sheets.length, bound: plan.bound };
+        const given = { sheets: plan.cost, bound: plan.bound };
         const gap = given.sheets - given.bound;
         rec.step('gap', 'sheets - bound', given, gap, '', 'cutting.plan');
         return gap;

@@ -1,6 +1,7 @@
 import { inOrder, type ResolvedProject } from '@kneewall/project';
 import { flexibleNeeded } from '../../physics/cutting/index.ts';
 import { scenario } from '../../plan/scenario.ts';
+import { ductAtHand, sheetsAtHand } from './atHand.ts';
 import { boxesOf, fittedSections, sizeOf } from './boxesOf.ts';
 import type { CutDuct, CutInputs, CutRun } from './result.ts';
 
@@ -24,6 +25,7 @@ export function inputsOf(project: Project): CutInputs {
       kerf: s.of(board.kerf),
       keep: s.of(board.keep),
       form: s.choice(board.form),
+      atHand: sheetsAtHand(project, 'board', { width: s.of(board.width), length: s.of(board.length) }),
     },
     metal: {
       thickness: s.of(metal.thickness),
@@ -31,17 +33,16 @@ export function inputsOf(project: Project): CutInputs {
       length: s.of(metal.length),
       lap: s.of(metal.lap),
       kerf: s.of(metal.kerf),
+      atHand: sheetsAtHand(project, 'metal', { width: s.of(metal.width), length: s.of(metal.length) }),
     },
-    pipes: byDiameter(runsOf(project, 'round')).map(({ diameter, runs }) => ({
-      diameter,
-      stock: s.of(straight.pipe),
-      runs,
-    })),
-    bags: byDiameter(runsOf(project, 'flexible')).map(({ diameter, runs }) => ({
-      diameter,
-      coil: coilSold(project, diameter, runs) ?? s.of(straight.coil),
-      runs,
-    })),
+    pipes: byDiameter(runsOf(project, 'round')).map(({ diameter, runs }) => {
+      const stock = s.of(straight.pipe);
+      return { diameter, stock, runs, atHand: ductAtHand(project, 'round', diameter, stock) };
+    }),
+    bags: byDiameter(runsOf(project, 'flexible')).map(({ diameter, runs }) => {
+      const coil = coilSold(project, diameter, runs) ?? s.of(straight.coil);
+      return { diameter, coil, runs, atHand: ductAtHand(project, 'flexible', diameter, coil) };
+    }),
     sleeve: s.of(straight.sleeve),
     splices: s.choice(straight.splices),
     splicesMost: s.of(straight.splicesMost),

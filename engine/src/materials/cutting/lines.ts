@@ -21,7 +21,7 @@ function sheetLines({ boxes, sheets }: CutAnswers): MaterialLine[] {
       trade: 'materials',
       what: `Duct board, ${boardNames[Math.round(thickness * 10000)] ?? `${Math.round(thickness * 1000)} mm`}, sheets as laid out on the cut sheets`,
       kind: 'count',
-      amount: plan.sheets.length,
+      amount: plan.cost,
       soldBy: 1,
     }));
 }

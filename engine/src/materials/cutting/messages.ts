@@ -93,7 +93,9 @@ export const sayCutting: Readonly<Record<string, Say>> = {
   }),
   sheets: (j, print) => {
     const sheets = fact(j, 'sheets');
-    const noun = `${sheets} ${sheets === '1' ? 'sheet' : 'sheets'} of ${fact(j, 'of') === 'metal' ? 'sheet metal' : 'duct board'}`;
+    const hand = Number(fact(j, 'hand'));
+    const beside = hand === 0 ? '' : ` beside ${hand} that you have`;
+    const noun = `${sheets} ${sheets === '1' ? 'sheet' : 'sheets'} of ${fact(j, 'of') === 'metal' ? 'sheet metal' : 'duct board'}${beside}`;
     const kept = Number(fact(j, 'kept'));
     const rest =
       kept === 0

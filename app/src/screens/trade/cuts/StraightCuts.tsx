@@ -27,7 +27,7 @@ export function StraightCuts({ plan }: { plan: Plan }) {
                   {cuts
                     .map(({ piece, what, length }) =>
                       piece === ''
-                        ? `${cutLength(length, units)} left over`
+                        ? `${cutLength(length, units)} ${what}`
                         : `${cutLength(length, units)} for “${piece}”${what === 'cut' ? '' : ` (${what})`}`,
                     )
                     .join('; ')}
