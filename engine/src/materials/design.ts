@@ -44,6 +44,7 @@ export function design({ project }: TradeInput): MaterialsResult {
     }),
     ...(doneBy === undefined ? {} : { doneBy }),
     costs: costsOf(project),
+    saw: s.of(project.routes.ducts.cutting.straight.saw),
   };
   return { own, list: { ok: false, because: 'pending', paths: ['candidates'] }, ...cutting(project), workings: {} };
 }

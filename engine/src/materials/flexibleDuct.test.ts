@@ -52,7 +52,7 @@ describe('flexible duct', () => {
   const result = { model: { ok: true, value: model }, shut: { ok: false }, fittings: {} } as unknown as AirResult;
   const lines = airLines(result);
   const pending = { ok: false, because: 'pending', paths: [] } as const;
-  const own = { stock: [], prices: [], orders: [], deliveries: [], costs: {} };
+  const own = { stock: [], prices: [], orders: [], deliveries: [], costs: {}, saw: 0 };
   const { list } = sum(
     { own, list: pending, cut: { ok: true, value: cut }, workings: {}, wanted: [] },
     { tasks: [], materials: lines, findings: [] },

@@ -19,6 +19,11 @@ export const sources: Sources = {
     title: 'Common practice, no source: rigid duct and pipe 10 %, tape 15 %, mastic 25 %, cable 10 % or 1.5 m an end',
     standing: 'common practice',
   },
+  'materials.straight': {
+    title:
+      'Common practice, no source: timber in 8, 10, 12 and 16 ft, pipe and conduit in 10 ft, joined where lengths end',
+    standing: 'common practice',
+  },
   'materials.used-up': {
     title: 'Common practice, no source: screws by hanger and joint, straps by metre, sealant by boot',
     standing: 'common practice',

@@ -12,6 +12,7 @@ import { listLine } from './list/listLine.ts';
 import { asLaid, mergedLines } from './list/merged.ts';
 import { goneFrom, withSince } from './list/since.ts';
 import type { MaterialsResult, Own, ShoppingList, Unused } from './result.ts';
+import { asCut } from './straight/asCut.ts';
 
 /** The one list of all that the trades need, in whole pieces, priced and held against what is at hand and ordered. */
 export function sum(result: MaterialsResult, said: Said): MaterialsResult {
@@ -25,7 +26,11 @@ function listOf(own: Own, { tasks, materials, findings }: Said, cut: MaterialsRe
   const used = usedUp(materials);
   const all: readonly MaterialLine[] = [...materials, ...used];
   if (!all.some((l) => l.amount > 0)) return unresolved('missing', 'candidates');
-  const made = mergedLines(all).map((m) => listLine(asLaid(m, laid.get(m.id)), own));
+  const cutLines = asCut(
+    mergedLines(all).map((m) => asLaid(m, laid.get(m.id))),
+    own,
+  );
+  const made = cutLines.lines.map((m) => listLine(m, own));
   const plain = made.map((m) => m.line);
   const lines = withSince(plain, own.orders).sort(
     (a, b) => holdPointWords.indexOf(a.by) - holdPointWords.indexOf(b.by),
@@ -33,6 +38,7 @@ function listOf(own: Own, { tasks, materials, findings }: Said, cut: MaterialsRe
   const toOrder = holdPointWords.indexOf('order');
   return {
     lines,
+    straight: cutLines.straight,
     usedUp: used,
     tools: toolsOf(tasks, own.stock),
     forgotten: forgotten(all, own.stock),

@@ -1,4 +1,4 @@
-import type { MaterialLine } from '../../plan/lines.ts';
+import type { MaterialLine, StraightPiece } from '../../plan/lines.ts';
 import type { Laid } from '../cutting/laid.ts';
 import type { Good } from '../goods/good.ts';
 import { goodOf } from '../goods/goodOf.ts';
@@ -11,6 +11,8 @@ export type Merged = Pick<ListLine, 'id' | 'what' | 'kind' | 'from' | 'need' | '
   readonly like?: string;
   /** What it takes with waste. */
   readonly wanted: number;
+  /** Straight pieces that it is cut into, of all lines. */
+  readonly pieces?: readonly StraightPiece[];
   /** How the cut plan lays it out, where it does. */
   readonly laid?: Laid;
 };
@@ -57,6 +59,7 @@ function mergedHeap(heap: readonly MaterialLine[]): Merged | undefined {
     waste,
     wasteShare: good.waste.share,
     wanted: need + waste,
+    ...(taken.every((l) => l.pieces) ? { pieces: taken.flatMap((l) => l.pieces ?? []) } : {}),
     good,
   };
 }
