@@ -49,7 +49,13 @@ const byHand: Readonly<Record<string, number>> = {
 
 describe('flexible duct', () => {
   const cut = cutPlan(inputsOf(project));
-  const result = { model: { ok: true, value: model }, shut: { ok: false }, fittings: {} } as unknown as AirResult;
+  const there = { sections: {}, terminals: [] };
+  const result = {
+    model: { ok: true, value: model },
+    shut: { ok: false },
+    there,
+    fittings: {},
+  } as unknown as AirResult;
   const lines = airLines(result);
   const pending = { ok: false, because: 'pending', paths: [] } as const;
   const own = { stock: [], prices: [], orders: [], deliveries: [], costs: {}, saw: 0 };

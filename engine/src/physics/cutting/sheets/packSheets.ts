@@ -90,7 +90,7 @@ const nothing = (problems: readonly CutProblem[]): SheetPlan => ({
 function quickBound(w: WholeSheets, shares: readonly { bound: number }[]): number {
   const cheapest = Math.min(...w.stock.map((s) => s.cost));
   const strongest = shares[0]?.bound ?? 0;
-  // A sheet that costs nothing holds as much as any, at the most: what is left has to be paid for.
+  // A sheet that costs nothing holds no more than the largest: what is left has to be paid for.
   const free = w.stock.reduce((n, s) => n + (s.cost === 0 ? s.count : 0), 0);
   const paid = Math.min(...w.stock.map((s) => (s.cost > 0 ? s.cost : Infinity)));
   const beyond = free > 0 && paid < Infinity ? paid * Math.max(0, Math.ceil(strongest - free - 1e-6)) : 0;
