@@ -21,6 +21,8 @@ type Told = {
   readonly findings: readonly Finding[];
   readonly workings: JudgedDrafts['workings'];
   readonly materials: Plan['materials'];
+  /** Lines of other trades that these stand in for. */
+  readonly standsFor: readonly string[];
   readonly tasks: Plan['tasks'];
   readonly readings: Plan['readings'];
 };
@@ -45,7 +47,7 @@ function planOf(project: Found['project'], view: PlanView, told: readonly Told[]
     findings,
     holdPoints: gatherByHoldPoint(findings),
     trades: view.trades,
-    materials: told.flatMap((t) => t.materials),
+    materials: standing(told),
     tasks: told.flatMap((t) => t.tasks),
     readings: told.flatMap((t) => t.readings),
     workings: Object.assign({}, ...base.map((r) => r.workings), ...told.map((t) => t.workings)),
@@ -54,6 +56,12 @@ function planOf(project: Found['project'], view: PlanView, told: readonly Told[]
     sources: allSources,
     problems: remembered(memo, 'problems', [project], () => inspectProject(project)) as readonly Problem[],
   };
+}
+
+/** What all trades need, without the lines for which another trade knows more: each thing is said once. */
+function standing(told: readonly Told[]): Plan['materials'] {
+  const replaced = new Set(told.flatMap((t) => t.standsFor));
+  return told.flatMap((t) => t.materials.filter((l) => !replaced.has(l.id)));
 }
 
 /** What was found, with the results of those trades that sum up what all others said: asked, learned and judged again. */
@@ -107,7 +115,8 @@ function tellOne(
     attempted((): Told => {
       const print = printerFor(units);
       const findings = judged.map((j) => findingOf(teller.id, j, teller.words(j, print)));
-      return { findings, workings, materials: teller.materials(result), tasks: teller.tasks(result), readings: [] };
+      const [materials, tasks] = [teller.materials(result), teller.tasks(result)];
+      return { findings, workings, materials, standsFor: teller.standsFor?.(result) ?? [], tasks, readings: [] };
     }),
   );
   const conditions = view.agreement.heating ?? view.agreement.cooling;
@@ -125,6 +134,7 @@ const blind = (id: AnyTeller['id'], fault: string): Told => ({
   findings: [faultFinding(id, fault)],
   workings: {},
   materials: [],
+  standsFor: [],
   tasks: [],
   readings: [],
 });
