@@ -34,7 +34,16 @@ export function materials(result: AccessResult): readonly MaterialLine[] {
       : []),
     ...timber(result),
     ...(result.platform.ok && result.platform.value.across
-      ? [count('structural-screws', 'Structural screws for the timbers across the joists, two at each crossing', 24)]
+      ? [
+          {
+            ...count(
+              'structural-screws',
+              'Structural screws for the timbers across the joists, two at each crossing',
+              24,
+            ),
+            soldBy: 50,
+          },
+        ]
       : []),
     ...(result.heat.ok ? [count('bottles', 'Water bottles that reach into the attic, one for each person', 2)] : []),
   ];
