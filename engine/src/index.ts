@@ -127,6 +127,7 @@ export {
   sinceTitle,
   unusedWords,
 } from './materials/listWords.ts';
+export { comesWith, namesOnList } from './materials/list/comesWith.ts';
 export type { ListLine, MaterialsResult, Shop, ShoppingList } from './materials/result.ts';
 export type { Paper, PaperworkResult, QuoteRow, WorkRow } from './paperwork/result.ts';
 export { questionWords, quoteScopeTitle, workTitle } from './paperwork/scopeWords.ts';

@@ -79,8 +79,9 @@ function asItStands(work: Work, own: MaterialsResult['own'], since: Since, s: Sc
     ...(planFrom === undefined ? {} : { planFrom: dayAt(planFrom, since, 'work.dates.planFrom') }),
     ...(quiet ? { quiet } : {}),
     off: offOf(work, since, s),
-    deliveries: own.deliveries.map(({ id, name, arrives, brings }) => ({
-      ...{ id, name, brings, at: (required(arrives) + firstDay) * perDay },
+    deliveries: own.deliveries.map(({ id, name, arrives, brings, goods, at }) => ({
+      ...{ id, name, brings, goods },
+      ...(arrives.ok ? { at: (arrives.value + firstDay) * perDay + at / 60 } : {}),
     })),
     here: [
       ...own.stock.flatMap((x) => x.line ?? []),

@@ -12,9 +12,16 @@ const because: Readonly<Record<Unplaced['because'], string>> = {
   waits: 'waits for one of these',
   circle: 'waits for itself, through others',
   delivery: 'what it needs comes after the last window',
+  'no-day': 'what it needs comes with a delivery that has no day',
 };
 const listed = (j: Judged): string[] =>
   ((j.facts?.tasks ?? []) as readonly { readonly name: string }[]).map((t) => `“${t.name}”`);
+/** The first of them, and how many more there are. */
+const some = (j: Judged): string => {
+  const all = listed(j);
+  const shown = all.length > 10 ? 9 : all.length;
+  return all.slice(0, shown).join(', ') + (shown < all.length ? ` and ${all.length - shown} more` : '');
+};
 const waiting = (j: Judged): string =>
   ((j.facts?.waits ?? []) as readonly (Unplaced & { readonly name: string })[])
     .slice(0, 6)
@@ -71,7 +78,7 @@ const say: Readonly<Record<string, Say>> = {
         : 'Give that day more time, begin it first thing, or put one of its tasks off.',
   }),
   delivery: (j, print) => ({
-    what: `“${String(j.facts?.name ?? '')}” comes ${print.value(j)} after the day on which all should be done. Waiting for it: ${listed(j).join(', ')}.`,
+    what: `“${String(j.facts?.name ?? '')}” comes ${print.value(j)} after ${j.facts?.entered === 0 ? 'the last of your windows' : 'the day on which all should be done'}. Waiting for it: ${some(j)}.`,
     why: 'What has to be built in cannot come after the work is over.',
     mend: 'Order it with an earlier delivery, correct its day, or move the day you want to be done by.',
   }),
@@ -101,8 +108,15 @@ const about: Readonly<Record<string, string>> = {
   overruns: 'How likely work runs past its window',
   crew: 'Whether there are hands enough',
   delivery: 'Whether deliveries come in time',
+  'no-day': 'When a delivery comes',
   ticks: 'Whether what is ticked off is in the plan',
 };
+
+const noDay = (j: Judged): Words => ({
+  what: `“${String(j.facts?.name ?? '')}” has no day of arrival: the plan takes it that nothing of it has come. Waiting for it, and planned nowhere: ${some(j)}.`,
+  why: 'A plan that reckons with goods nobody has promised sends people up a ladder for nothing.',
+  mend: 'Ask for its day and enter it; tick on the list what is here already. Everything else is planned.',
+});
 
 const tooFarApart = 'Windows up to 200 days apart are planned at once: take the later ones out for now.';
 
@@ -110,6 +124,7 @@ export function words(j: Judged, print: Printer): Words {
   const word = j.id.split(':')[0] ?? j.id;
   const topic = about[word];
   if (j.status === 'unknown') {
+    if (word === 'no-day') return noDay(j);
     const unknown = unknownWords(j, print, `${topic ?? 'The plan of work'} is not known yet.`);
     return j.because === 'out-of-range' ? { ...unknown, mend: tooFarApart } : unknown;
   }

@@ -48,13 +48,8 @@ export type Tick = {
   readonly took?: number;
 };
 
-/** Arrives at a minute, with what comes from a kind of shop. */
-export type WorkDelivery = {
-  readonly id: string;
-  readonly name: string;
-  readonly at: number;
-  readonly brings: Delivery['brings'];
-};
+/** Arrives at a minute, with things named or what comes from a kind of shop; without a day nothing of it counts as come. */
+export type WorkDelivery = Pick<Delivery, 'id' | 'name' | 'brings' | 'goods'> & { readonly at?: number };
 
 /** How far a task is: whole parts, and the minute at which the last of them ended. */
 export type TaskDone = { readonly parts: number; readonly of: number; readonly at: number };
@@ -80,12 +75,12 @@ export type WorkPart = {
 /**
  * A task that has no place. `no-window`: a part of it is longer than any window, minutes. `too-few`: it needs more people
  * than there are. `does-not-fit`: the windows are used up. `circle`: it waits for itself. `delivery`: what it needs comes after
- * the last window. `waits`: what comes before it has no place.
+ * the last window. `no-day`: what it needs comes with a delivery that has no day. `waits`: what comes before it has no place.
  */
 export type Unplaced = {
   readonly task: string;
-  readonly because: 'no-window' | 'too-few' | 'does-not-fit' | 'waits' | 'circle' | 'delivery';
-  /** `circle`: tasks that wait for each other, in that order. `delivery`: the one it waits for. */
+  readonly because: 'no-window' | 'too-few' | 'does-not-fit' | 'waits' | 'circle' | 'delivery' | 'no-day';
+  /** `circle`: tasks that wait for each other, in that order. `delivery`, `no-day`: those it waits for. */
   readonly names?: readonly string[];
   readonly longest?: number;
   readonly needed?: number;
@@ -127,5 +122,7 @@ export type ScheduleResult = ResultBase & {
     readonly unknown: readonly Tick[];
     readonly learned?: LearnedPace;
     readonly late: readonly { readonly delivery: string; readonly tasks: readonly string[] }[];
+    /** Deliveries without a day that a task waits for. */
+    readonly undated: readonly { readonly delivery: string; readonly tasks: readonly string[] }[];
   };
 };

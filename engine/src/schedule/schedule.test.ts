@@ -109,6 +109,7 @@ it('keeps to ticks, deliveries, quiet hours and times without power, and asks ab
     deliveries: {
       boat: { order: 'a', name: 'Boat', day: '2027-05-08', brings: 'dealer' },
       freight: { order: 'b', name: 'Freight', day: '2027-06-19', brings: 'electrical' },
+      post: { order: 'c', name: 'Post', goods: 'Plugs for two pressure test ports; No such thing' },
     },
     dates: { ...project.work.dates, doneBy: '2027-05-29', quietFrom: minutesOf(18 * 60), quietTo: minutesOf(10 * 60) },
   });
@@ -119,7 +120,8 @@ it('keeps to ticks, deliveries, quiet hours and times without power, and asks ab
   expect(work.parts.some((p) => p.task === 'access/frame')).toBe(false);
   expect(work.parts.every((p) => p.from >= 12 * 60)).toBe(true);
   expect(startOf('access/platform')).toBeGreaterThanOrEqual(dayAt('2027-05-08'));
-  expect(startOf('equipment/receive')).toBeGreaterThanOrEqual(dayAt('2027-05-08'));
+  // No time of day is entered: it counts from six in the evening, when that Saturday's window is over.
+  expect(startOf('equipment/receive')).toBeGreaterThanOrEqual(dayAt('2027-05-08') + 18 * 60);
   for (const p of work.parts) {
     const hours = [p.from, p.to].map((t) => (t % 1440) / 60);
     if (tasks.get(p.task)?.noisy) expect((hours[0] ?? 0) >= 10 && (hours[1] ?? 0) <= 18, p.task).toBe(true);
@@ -135,6 +137,15 @@ it('keeps to ticks, deliveries, quiet hours and times without power, and asks ab
   expect(status('delivery:freight')).toMatchObject({ status: 'fails' });
   expect(status('delivery:freight')?.what).toContain('Freight');
   expect(status('delivery:boat')).toBeUndefined();
+  // What has no day has not come: what needs it has no place and is named, all else is planned.
+  expect(work.unplaced.find((u) => u.task === 'air/seal')).toMatchObject({ because: 'no-day', names: ['post'] });
+  expect(status('no-day:post')).toMatchObject({ status: 'unknown', needs: ['work.deliveries.post.day'] });
+  expect(status('no-day:post')?.what).toContain('Seal');
+  expect(work.parts.some((p) => p.task === 'air/hang')).toBe(true);
+  const list = second.plan.trades.materials?.list;
+  expect(list?.ok && list.value.unused.filter((u) => u.because === 'goods')).toEqual([
+    { path: 'work.deliveries.post.goods', name: 'No such thing', because: 'goods' },
+  ]);
   expect(status('ticks')).toMatchObject({ status: 'fails', value: 1 });
   expect(second.plan.trades.schedule?.sum?.done).toEqual({ 'access/frame': { parts: 2, of: 2, at: 720 } });
   expect((job.inputs as WorkInputs).stages?.length).toBe(1);

@@ -1,10 +1,13 @@
-import { waitingFor } from '../coupling/deliveries/waiting.ts';
+import { type Waiting, waitingFor } from '../coupling/deliveries/waiting.ts';
+import type { Task } from '../plan/lines.ts';
 import { taskName } from '../plan/taskName.ts';
 import type { Said } from '../plan/trade.ts';
-import type { ScheduleResult } from './result.ts';
+import { orderOf } from './order.ts';
+import type { ScheduleResult, Unplaced, WorkFrame } from './result.ts';
 import { progressBy } from './stages.ts';
+import { lastMinute } from './ticks.ts';
 import { workPlanJob } from './workJob.ts';
-import { workInputs } from './workSpec.ts';
+import { withFollowers, workInputs } from './workSpec.ts';
 
 /** The windows with the plan asked for that the tasks of all trades make, and how far they are. */
 export function sum(result: ScheduleResult, { tasks, materials }: Pick<Said, 'tasks' | 'materials'>): ScheduleResult {
@@ -15,7 +18,8 @@ export function sum(result: ScheduleResult, { tasks, materials }: Pick<Said, 'ta
   const frame = result.frame.value;
   const waiting = waitingFor(building, materials, frame);
   const job = workPlanJob(workInputs(frame, building, waiting));
-  const { doneBy = Number.POSITIVE_INFINITY } = frame;
+  const suffer = sufferers(building, waiting);
+  const deadline = frame.doneBy ?? lastMinute(frame);
   return {
     ...result,
     work: { ok: false, because: 'pending', paths: [job.key] },
@@ -23,10 +27,21 @@ export function sum(result: ScheduleResult, { tasks, materials }: Pick<Said, 'ta
     sum: {
       names: Object.fromEntries(tasks.map((t) => [t.id, taskName(t.what)])),
       ...progressBy(frame, tasks),
-      late: frame.deliveries
-        .filter((d) => d.at >= doneBy)
-        .map((d) => ({ delivery: d.id, tasks: waiting.flatMap((w) => (w.delivery === d.id ? [w.task] : [])) }))
-        .filter((d) => d.tasks.length > 0),
+      late: suffer(frame.deliveries.filter((d) => d.at !== undefined && d.at >= deadline)),
+      undated: suffer(frame.deliveries.filter((d) => d.at === undefined)),
     },
   };
 }
+
+/** Of deliveries, those that anything waits for, with these tasks and all that come after them. */
+const sufferers =
+  (tasks: readonly Task[], waiting: readonly Waiting[]) => (deliveries: WorkFrame['deliveries']) => {
+    const order = orderOf(tasks);
+    const ids = tasks.map((t) => t.id);
+    return deliveries.flatMap(({ id: delivery }) => {
+      const direct = waiting.flatMap((w): Unplaced[] =>
+        w.delivery === delivery ? [{ task: w.task, because: 'delivery' }] : [],
+      );
+      return direct.length === 0 ? [] : [{ delivery, tasks: withFollowers(direct, ids, order).map((u) => u.task) }];
+    });
+  };

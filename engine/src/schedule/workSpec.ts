@@ -7,17 +7,17 @@ import { orderOf } from './order.ts';
 import { piecesOf } from './pieces.ts';
 import type { Unplaced, WorkFrame } from './result.ts';
 import { stagesOf } from './stages.ts';
+import { lastMinute } from './ticks.ts';
 import type { WorkInputs } from './workJob.ts';
 
 /** Tasks and windows as the planner takes them; what recurs every season is not planned. */
 export function workInputs(frame: WorkFrame, all: readonly Task[], waiting: readonly Waiting[]): WorkInputs {
   const tasks = all.filter((t) => t.holdPoint !== 'season');
   const order = orderOf(tasks);
-  const horizon = Math.max(...frame.windows.map((w) => w.to));
+  const horizon = lastMinute(frame);
   const tooFew = tasks.filter((t) => t.people > frame.crew).map((t): Unplaced => ({ task: t.id, because: 'too-few' }));
-  const tooLate = waiting
-    .filter((w) => w.at >= horizon && !tooFew.some((u) => u.task === w.task) && tasks.some((t) => t.id === w.task))
-    .map((w): Unplaced => ({ task: w.task, because: 'delivery', names: [w.delivery] }));
+  const notTooFew = tasks.filter((t) => t.people <= frame.crew);
+  const tooLate = notTooFew.flatMap((t) => notInTime(t.id, waiting, horizon));
   const unplaced = withFollowers(
     [...tooFew, ...tooLate],
     tasks.map((t) => t.id),
@@ -27,7 +27,7 @@ export function workInputs(frame: WorkFrame, all: readonly Task[], waiting: read
   const placed = tasks.filter((t) => !left.has(t.id));
   const stages = stagesOf(frame, tasks);
   return {
-    spec: specOf(frame, placed, order, new Map(waiting.map((w) => [w.task, w.at]))),
+    spec: specOf(frame, placed, order, releases(waiting)),
     attic: frame.attic,
     unplaced,
     mostPeople: Math.max(0, ...tasks.map((t) => t.people)),
@@ -35,6 +35,22 @@ export function workInputs(frame: WorkFrame, all: readonly Task[], waiting: read
     windows: frame.windows.map(({ id, from, to }) => ({ id, from, to })),
     ...(stages.length > 0 ? { stages } : {}),
   };
+}
+
+/** A task that waits for what comes after the last window, or on no day that anybody entered. */
+export function notInTime(task: string, waiting: readonly Waiting[], horizon: number): Unplaced[] {
+  const own = waiting.filter((w) => w.task === task);
+  const undated = own.filter((w) => w.at === undefined).map((w) => w.delivery);
+  const late = own.filter((w) => w.at !== undefined && w.at >= horizon).map((w) => w.delivery);
+  if (undated.length > 0) return [{ task, because: 'no-day', names: undated }];
+  return late.length > 0 ? [{ task, because: 'delivery', names: late }] : [];
+}
+
+/** The minute from which all that each task waits for is there. */
+function releases(waiting: readonly Waiting[]): ReadonlyMap<string, number> {
+  const from = new Map<string, number>();
+  for (const { task, at = 0 } of waiting) from.set(task, Math.max(at, from.get(task) ?? 0));
+  return from;
 }
 
 /** Those tasks and all that wait for one of them. */
@@ -65,7 +81,7 @@ function specOf(
   const cures = new Map(tasks.map((t) => [t.id, (t.cures ?? 0) / 60]));
   const shared = single.filter((what) => tasks.filter((t) => t.tools?.includes(what)).length > 1);
   return {
-    horizon: Math.ceil(Math.max(...frame.windows.map((w) => w.to)) / 5) * 5,
+    horizon: Math.ceil(lastMinute(frame) / 5) * 5,
     resources: [
       {
         id: 'people',

@@ -30,6 +30,7 @@ const why: Readonly<Record<Unplaced['because'], string>> = {
   waits: 'it waits for one that has no place',
   circle: 'it waits for itself, through others',
   delivery: 'what it needs comes after the last window',
+  'no-day': 'what it needs comes with a delivery that has no day',
 };
 
 function Facts({ work, result, plan }: { work: WorkAnswers; result: ScheduleResult; plan: Plan }) {
