@@ -1,17 +1,44 @@
-import { unresolved } from '../plan/outcome.ts';
+import { required, unresolved } from '../plan/outcome.ts';
 import { type DraftOf, type Found, telling } from '../plan/telling.ts';
+import { deadlinesOf } from './deadlines.ts';
 import type { ScheduleResult, WorkFrame } from './result.ts';
 import { lastMinute } from './ticks.ts';
 
 type Sum = NonNullable<ScheduleResult['sum']>;
 
 /** What is entered and cannot be used as it stands: deliveries too late or without a day, ticks of no task. */
-export function askedOf({ frame, sum }: ScheduleResult): Found[] {
+export function askedOf(result: ScheduleResult): Found[] {
+  const { frame, sum } = result;
   if (!frame.ok || !sum) return [];
-  return [...late(frame.value, sum), ...undated(frame.value, sum), ...unknownTicks(sum)];
+  return [
+    ...sum.within.map(({ task }) => inTime(task, result, frame.value)),
+    ...late(frame.value, sum),
+    ...undated(frame.value, sum),
+    ...unknownTicks(sum),
+  ];
 }
 
 const named = ({ names }: Sum, tasks: readonly string[]) => ({ tasks: tasks.map((id) => ({ name: names[id] ?? id })) });
+
+/** Days left until a task that takes no window is to be done: from what it comes after, the last tick or the day planned from. */
+function inTime(task: string, { work, sum }: ScheduleResult, frame: WorkFrame): Found {
+  const known = deadlinesOf({ work, ...(sum ? { sum } : {}) }).find((d) => d.task === task);
+  const day = (minute: number): string =>
+    new Date(Date.parse(`${frame.start}T00:00:00Z`) + minute * 60_000).toISOString().slice(0, 10);
+  const facts = {
+    task: sum?.names[task] ?? task,
+    ...(known ? { by: day(known.by - 1), from: day(known.from), days: known.days } : {}),
+    done: known?.done === undefined ? 0 : 1,
+  };
+  return telling('schedule', task)({ ...within, id: `within:${task}`, facts }, (rec) => {
+    required(work);
+    if (!known) return unresolved('missing', 'work.windows');
+    const now = known.done ?? Math.max(known.from, frame.planFrom ?? 0, frame.ticks.at(-1)?.at ?? 0);
+    const left = 60 * (known.by - now);
+    rec.step('left', 'solved', {}, left, 's', within.source);
+    return left;
+  });
+}
 
 function late(frame: WorkFrame, sum: Sum): Found[] {
   const { deliveries, doneBy } = frame;
@@ -49,5 +76,6 @@ function unknownTicks({ unknown }: Sum): Found[] {
 }
 
 const base = { holdPoint: 'decide', source: 'schedule.plan', consequence: 'money' } as const;
+const within: DraftOf = { ...base, id: 'within', holdPoint: 'start', kind: 'time', limit: { min: 0 } };
 const delivered: DraftOf = { ...base, id: 'delivery', kind: 'time', limit: { max: -1 } };
 const ticks: DraftOf = { ...base, id: 'ticks', kind: 'count', limit: { max: 0 } };

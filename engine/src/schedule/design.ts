@@ -8,7 +8,7 @@ import { atticClock } from './atticClock.ts';
 import type { ScheduleResult, WorkFrame } from './result.ts';
 import { dayAt, offOf, putOffOf, quietOf, type Since, ticksOf } from './ticks.ts';
 
-type Input = TradeInput<'access' | 'materials'>;
+type Input = TradeInput<'access' | 'materials' | 'paperwork'>;
 type Work = ResolvedProject['work'];
 
 /** How long work takes, against a handy person. Common practice, no source: `schedule.pace`. */
@@ -64,6 +64,9 @@ function frameOf({ project, upstream }: Input): WorkFrame {
     })),
     ...(doneBy === undefined ? {} : { doneBy: since(doneBy) + perDay }),
     ahead,
+    papers: upstream.paperwork.awaited.map(({ id, name, kind, comes }) => ({
+      ...{ id, name, kind, at: (comes + since('1970-01-01') / perDay) * perDay },
+    })),
     ...asItStands(work, upstream.materials.own, since, s),
   };
 }

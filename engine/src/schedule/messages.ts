@@ -13,6 +13,7 @@ const because: Readonly<Record<Unplaced['because'], string>> = {
   circle: 'waits for itself, through others',
   delivery: 'what it needs comes after the last window',
   'no-day': 'what it needs comes with a delivery that has no day',
+  paper: 'its permit or inspection comes after the last window',
 };
 const listed = (j: Judged): string[] =>
   ((j.facts?.tasks ?? []) as readonly { readonly name: string }[]).map((t) => `“${t.name}”`);
@@ -22,6 +23,7 @@ const some = (j: Judged): string => {
   const shown = all.length > 10 ? 9 : all.length;
   return all.slice(0, shown).join(', ') + (shown < all.length ? ` and ${all.length - shown} more` : '');
 };
+const late = (j: Judged, print: Printer): string => print.quantity(Math.abs(j.margin ?? 0), 'time');
 const waiting = (j: Judged): string =>
   ((j.facts?.waits ?? []) as readonly (Unplaced & { readonly name: string })[])
     .slice(0, 6)
@@ -82,6 +84,17 @@ const say: Readonly<Record<string, Say>> = {
     why: 'What has to be built in cannot come after the work is over.',
     mend: 'Order it with an earlier delivery, correct its day, or move the day you want to be done by.',
   }),
+  within: (j, print) => ({
+    what:
+      j.facts?.done === 1
+        ? `“${String(j.facts?.task ?? '')}”: done${j.status === 'ok' ? ' in time' : ` ${late(j, print)} too late`}. The last day was ${String(j.facts?.by ?? '')}.`
+        : `“${String(j.facts?.task ?? '')}”: by ${String(j.facts?.by ?? '')}, ${String(j.facts?.days ?? '')} days from ${String(j.facts?.from ?? '')}${j.status === 'ok' ? '' : `, ${late(j, print)} ago`}.`,
+    why: 'A form sent a day late is how most warranties are lost.',
+    mend:
+      j.status === 'ok'
+        ? 'It takes no window: do it the same evening, and tick it off.'
+        : 'Send it today all the same, with the report of the first start, and ask in writing that it counts.',
+  }),
   ticks: (j, print) => ({
     what: `Ticked off, but no task of the plan: ${print.value(j)} (${listed(j).join(', ')}).`,
     why: 'The plan changed since. What you ticked is kept, and counts for nothing until a task has that name again.',
@@ -109,6 +122,7 @@ const about: Readonly<Record<string, string>> = {
   crew: 'Whether there are hands enough',
   delivery: 'Whether deliveries come in time',
   'no-day': 'When a delivery comes',
+  within: 'By when a form must be sent',
   ticks: 'Whether what is ticked off is in the plan',
 };
 

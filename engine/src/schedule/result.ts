@@ -1,5 +1,6 @@
 import type { Range } from '@kneewall/project';
 import type { Delivery } from '../materials/result.ts';
+import type { Awaited } from '../paperwork/result.ts';
 import type { Outcome } from '../plan/outcome.ts';
 import type { ResultBase } from '../plan/trade.ts';
 
@@ -34,6 +35,13 @@ export type WorkFrame = {
   readonly quiet?: { readonly from: number; readonly to: number };
   readonly off: readonly { readonly what: 'power' | 'water'; readonly from: number; readonly to: number }[];
   readonly deliveries: readonly WorkDelivery[];
+  /** Permits and inspections that are waited for, with the minute from which they are in hand. */
+  readonly papers: readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly kind: Awaited['kind'];
+    readonly at: number;
+  }[];
   /** Lines of the shopping list that are here already: `here` by line, and what entries stand for. */
   readonly here: readonly string[];
 };
@@ -75,12 +83,13 @@ export type WorkPart = {
 /**
  * A task that has no place. `no-window`: a part of it is longer than any window, minutes. `too-few`: it needs more people
  * than there are. `does-not-fit`: the windows are used up. `circle`: it waits for itself. `delivery`: what it needs comes after
- * the last window. `no-day`: what it needs comes with a delivery that has no day. `waits`: what comes before it has no place.
+ * the last window. `no-day`: what it needs comes with a delivery that has no day. `paper`:
+ * a permit comes after the last window. `waits`: what comes before it has no place.
  */
 export type Unplaced = {
   readonly task: string;
-  readonly because: 'no-window' | 'too-few' | 'does-not-fit' | 'waits' | 'circle' | 'delivery' | 'no-day';
-  /** `circle`: tasks that wait for each other, in that order. `delivery`, `no-day`: those it waits for. */
+  readonly because: 'no-window' | 'too-few' | 'does-not-fit' | 'waits' | 'circle' | 'delivery' | 'no-day' | 'paper';
+  /** `circle`: tasks that wait for each other, in that order. `delivery`, `no-day`, `paper`: those it waits for. */
   readonly names?: readonly string[];
   readonly longest?: number;
   readonly needed?: number;
@@ -122,6 +131,8 @@ export type ScheduleResult = ResultBase & {
     readonly unknown: readonly Tick[];
     readonly learned?: LearnedPace;
     readonly late: readonly { readonly delivery: string; readonly tasks: readonly string[] }[];
+    /** Tasks that take no window: within so many days of the end of others. */
+    readonly within: readonly { readonly task: string; readonly after: readonly string[]; readonly days: number }[];
     /** Deliveries without a day that a task waits for. */
     readonly undated: readonly { readonly delivery: string; readonly tasks: readonly string[] }[];
   };

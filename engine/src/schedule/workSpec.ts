@@ -2,6 +2,7 @@ import type { Waiting } from '../coupling/deliveries/waiting.ts';
 import type { WorkSpec, WorkTask } from '../physics/schedule/work.ts';
 import type { Task } from '../plan/lines.ts';
 import { single } from '../plan/tools.ts';
+import { notInTime, releases } from './awaited.ts';
 import { calendarsOf } from './calendars.ts';
 import { orderOf } from './order.ts';
 import { piecesOf } from './pieces.ts';
@@ -10,9 +11,12 @@ import { stagesOf } from './stages.ts';
 import { lastMinute } from './ticks.ts';
 import type { WorkInputs } from './workJob.ts';
 
+/** Whether a task is planned into windows: not what recurs every season, nor what any evening will do for. */
+export const takesWindow = (t: Task): boolean => t.holdPoint !== 'season' && t.within === undefined;
+
 /** Tasks and windows as the planner takes them; what recurs every season is not planned. */
 export function workInputs(frame: WorkFrame, all: readonly Task[], waiting: readonly Waiting[]): WorkInputs {
-  const tasks = all.filter((t) => t.holdPoint !== 'season');
+  const tasks = all.filter(takesWindow);
   const order = orderOf(tasks);
   const horizon = lastMinute(frame);
   const tooFew = tasks.filter((t) => t.people > frame.crew).map((t): Unplaced => ({ task: t.id, because: 'too-few' }));
@@ -35,22 +39,6 @@ export function workInputs(frame: WorkFrame, all: readonly Task[], waiting: read
     windows: frame.windows.map(({ id, from, to }) => ({ id, from, to })),
     ...(stages.length > 0 ? { stages } : {}),
   };
-}
-
-/** A task that waits for what comes after the last window, or on no day that anybody entered. */
-export function notInTime(task: string, waiting: readonly Waiting[], horizon: number): Unplaced[] {
-  const own = waiting.filter((w) => w.task === task);
-  const undated = own.filter((w) => w.at === undefined).map((w) => w.delivery);
-  const late = own.filter((w) => w.at !== undefined && w.at >= horizon).map((w) => w.delivery);
-  if (undated.length > 0) return [{ task, because: 'no-day', names: undated }];
-  return late.length > 0 ? [{ task, because: 'delivery', names: late }] : [];
-}
-
-/** The minute from which all that each task waits for is there. */
-function releases(waiting: readonly Waiting[]): ReadonlyMap<string, number> {
-  const from = new Map<string, number>();
-  for (const { task, at = 0 } of waiting) from.set(task, Math.max(at, from.get(task) ?? 0));
-  return from;
 }
 
 /** Those tasks and all that wait for one of them. */

@@ -5,6 +5,7 @@ import { Quantity, QuantityRange } from '../../quantity/Quantity.tsx';
 import { goTo, useRoute } from '../../route/route.ts';
 import { usePlanner } from '../../services.ts';
 import { TaskCard } from './card/TaskCard.tsx';
+import { DeadlinesSheet } from './DeadlinesSheet.tsx';
 import { Standing } from './Standing.tsx';
 import { OpenCard, WorkWindows } from './WorkWindows.tsx';
 import './Lists.css';
@@ -25,6 +26,7 @@ export function DoScreen() {
       {plan && <Standing plan={plan} />}
       {plan && open && <TaskCard key={open.id} task={open} plan={plan} close={() => goTo({ screen: 'do' })} />}
       {plan && planned && <WorkWindows plan={plan} />}
+      {plan && planned && <DeadlinesSheet plan={plan} />}
       {tasks.length === 0 && <p>No task follows from the plan yet.</p>}
       {planned ? (
         <details className="by-point">

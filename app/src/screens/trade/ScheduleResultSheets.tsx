@@ -31,6 +31,7 @@ const why: Readonly<Record<Unplaced['because'], string>> = {
   circle: 'it waits for itself, through others',
   delivery: 'what it needs comes after the last window',
   'no-day': 'what it needs comes with a delivery that has no day',
+  paper: 'its permit or inspection comes after the last window',
 };
 
 function Facts({ work, result, plan }: { work: WorkAnswers; result: ScheduleResult; plan: Plan }) {

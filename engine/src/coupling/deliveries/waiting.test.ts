@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { MaterialLine, Task } from '../../plan/lines.ts';
 import { minutes } from '../../plan/minutes.ts';
-import { notInTime } from '../../schedule/workSpec.ts';
+import { notInTime } from '../../schedule/awaited.ts';
 import { waitingFor } from './waiting.ts';
 
 const line = (id: string, what: string, more: Partial<MaterialLine> = {}): MaterialLine => ({
@@ -19,14 +19,16 @@ const comes = (id: string, at: number | undefined, more: object = {}) => ({
 });
 // Ducts and their parts are needed from the cut on, boots only when the ceiling is closed.
 const lines = [
-  line('air/flexible', 'Insulated flexible duct, 8 in (203 mm)', { like: { id: 'flexible 203', what: 'Flexible 8 in' } }),
+  line('air/flexible', 'Insulated flexible duct, 8 in (203 mm)', {
+    like: { id: 'flexible 203', what: 'Flexible 8 in' },
+  }),
   line('air/mastic', 'Tubs of mastic'),
   line('air/boots', 'Boots, one for each supply register'),
   line('circuit/wire', 'Cable'),
 ];
 const tasks = [task('air/hang', 'connect'), task('air/faces', 'close'), task('circuit/pull', 'connect')];
 const waits = (deliveries: ReturnType<typeof comes>[], here: string[] = []) =>
-  waitingFor(tasks, lines, { deliveries, here }).map((w) => `${w.task} ${w.delivery} ${w.at ?? 'some day'}`);
+  waitingFor(tasks, lines, { deliveries, here }).map((w) => `${w.task} ${w.id} ${w.at ?? 'some day'}`);
 
 describe('what a task waits for', () => {
   it('comes with the first delivery from its kind of shop where none names it', () => {

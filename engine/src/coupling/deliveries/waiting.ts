@@ -4,8 +4,13 @@ import { holdPointWords } from '../../plan/finding.ts';
 import type { MaterialLine, Task } from '../../plan/lines.ts';
 import type { WorkDelivery, WorkFrame } from '../../schedule/result.ts';
 
-/** A delivery that a task waits for; without `at` nobody knows when it comes. */
-export type Waiting = { readonly task: string; readonly delivery: string; readonly at?: number };
+/** What a task waits for, by its id; without `at` nobody knows when it comes. */
+export type Waiting = {
+  readonly task: string;
+  readonly on: 'delivery' | 'paper';
+  readonly id: string;
+  readonly at?: number;
+};
 
 /**
  * Which task waits for which deliveries: what a trade buys and that is not here yet comes with the deliveries that name it, else with
@@ -32,7 +37,7 @@ export function waitingFor(
     const all = new Set(own.flatMap((c) => c.with));
     return inTurn
       .filter((d) => all.has(d))
-      .map((d) => ({ task: t.id, delivery: d.id, ...(d.at === undefined ? {} : { at: d.at }) }));
+      .map((d): Waiting => ({ task: t.id, on: 'delivery', id: d.id, ...(d.at === undefined ? {} : { at: d.at }) }));
   });
 }
 

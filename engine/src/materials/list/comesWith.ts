@@ -23,7 +23,9 @@ export const namesOnList = ({ id, what, from }: Pick<ListLine, 'id' | 'what' | '
 /** Whether a thing with these names is meant: by one of them, or by how it begins. Letters are taken as small. */
 export const isCalled = (said: string, names: readonly string[]): boolean => {
   const wanted = plain(said);
-  return names.some((name) => plain(name).startsWith(wanted) && !/^[\p{L}\p{N}]/u.test(plain(name).slice(wanted.length)));
+  return names.some(
+    (name) => plain(name).startsWith(wanted) && !/^[\p{L}\p{N}]/u.test(plain(name).slice(wanted.length)),
+  );
 };
 
 const plain = (name: string): string => name.toLowerCase().replaceAll(/\s+/g, ' ').trim();
@@ -34,7 +36,11 @@ type Comes = Pick<Delivery, 'goods' | 'brings'>;
  * The deliveries a thing comes with: all that name it, for nobody says how much of it is in which; else the first that brings what
  * comes from its shop and names nothing. `deliveries` in the order in which they come. None: it is fetched by hand.
  */
-export function comesWith<D extends Comes>(names: readonly string[], shop: Shop, deliveries: readonly D[]): readonly D[] {
+export function comesWith<D extends Comes>(
+  names: readonly string[],
+  shop: Shop,
+  deliveries: readonly D[],
+): readonly D[] {
   const named = deliveries.filter((d) => d.goods.some((g) => isCalled(g, names)));
   if (named.length > 0) return named;
   const first = deliveries.find((d) => d.goods.length === 0 && (d.brings === 'all' || d.brings === shop));
