@@ -75,11 +75,14 @@ export type Stay = {
   readonly cautions: readonly string[];
 };
 
-/** What is done in each window that has work, in order. Empty while there is no plan. */
-export function workByWindow(plan: Plan): { window: string; day: string; from: number; to: number; stays: Stay[] }[] {
+type WorkOfWindow = { window: string; day: string; from: number; to: number; stays: Stay[] };
+
+/** What is done in each window that has work, in order. Empty while there is no plan; `orFirst`: the first one stands in for it. */
+export function workByWindow(plan: Plan, orFirst = false): WorkOfWindow[] {
   const { schedule } = plan.trades;
-  if (!schedule?.frame.ok || !schedule.work.ok) return [];
-  const { parts } = schedule.work.value;
+  const work = schedule?.work.ok ? schedule.work.value : orFirst ? schedule?.first : undefined;
+  if (!schedule?.frame.ok || !work) return [];
+  const { parts } = work;
   const tasks = new Map(plan.tasks.map((t) => [t.id, t]));
   return schedule.frame.value.windows.flatMap(({ id, day, from, to }) => {
     const stays: Stay[] = [];

@@ -1,4 +1,5 @@
 import {
+  type Effort,
   meanOf,
   type PlannedWork,
   type PlanOptions,
@@ -41,12 +42,18 @@ const onTheWay = { plans: 200, conflicts: 200 };
  * The plan as it was before anything was ticked, then day by day with what was ticked by then, each holding on to the one before: what
  * need not move stays, up to the end that was planned before.
  */
-export function replan(spec: WorkSpec, unplaced: readonly Unplaced[], stages: readonly WorkStage[]): Replanned {
-  let now = { ...placed(spec, unplaced, {}), moved: [] as readonly string[] };
+export function replan(
+  spec: WorkSpec,
+  unplaced: readonly Unplaced[],
+  stages: readonly WorkStage[],
+  effort?: Effort,
+): Replanned {
+  const given = effort ? { effort } : {};
+  let now = { ...placed(spec, unplaced, given), moved: [] as readonly string[] };
   stages.forEach((stage, k) => {
     const last = k === stages.length - 1;
     const found = placed(specAt(spec, stage), unplaced, {
-      ...(last ? {} : { effort: onTheWay }),
+      ...(last ? given : { effort: effort ?? onTheWay }),
       before: now.plan.pieces,
       soonEnough: now.plan.end,
     });

@@ -124,6 +124,8 @@ export type WorkAnswers = {
 export type ScheduleResult = ResultBase & {
   readonly frame: Outcome<WorkFrame>;
   readonly work: Outcome<WorkAnswers>;
+  /** A plan that keeps to everything and is not the best yet: there until that is found, and nothing is judged by it. */
+  readonly first?: WorkAnswers;
   /** With the tasks: their names, how far each is, ticks of no task, pace learned, deliveries that come too late. */
   readonly sum?: {
     readonly names: Readonly<Record<string, string>>;

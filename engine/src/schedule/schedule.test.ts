@@ -7,9 +7,9 @@ import type { Task } from '../plan/lines.ts';
 import { minutes } from '../plan/minutes.ts';
 import { atticClock } from './atticClock.ts';
 import { orderOf } from './order.ts';
-import { planJob } from './planJob.ts';
+import { firstPlan, planJob } from './planJob.ts';
 import type { WorkAnswers } from './result.ts';
-import { type WorkInputs, workPlanKind } from './workJob.ts';
+import { firstPlanKind, type WorkInputs, workPlanKind } from './workJob.ts';
 
 const quiet = () => undefined;
 const unpadded = ({ planned: _margin, ...piece }: WorkPiece): WorkPiece => piece;
@@ -67,10 +67,27 @@ describe.each(demoNames)('the plan of work of %s', (name) => {
     expect(work.atticOver).toBe(0);
   });
 
+  it('has a first plan that keeps to the same rules, by which nothing is judged', () => {
+    const quick = first.wanted.find((j) => j.kind === firstPlanKind);
+    expect(quick?.inputs).toEqual(job.inputs);
+    const found = firstPlan(inputs);
+    expect([found.wrong, found.atticOver]).toEqual([[], 0]);
+    expect(found.parts.length).toBeGreaterThan(20);
+    if (found.unplaced.length === 0 && found.margin === work.margin) expect(found.end).toBeGreaterThanOrEqual(work.end);
+    const { plan, wanted } = evaluate(demo(name), { [quick?.key ?? '']: found });
+    expect(plan.trades.schedule?.first).toEqual(found);
+    expect(plan.findings.find((f) => f.id === 'schedule/placed')).toMatchObject({
+      because: 'pending',
+      needs: [job.key],
+    });
+    expect(wanted.map((j) => j.kind).filter((k) => k.startsWith('schedule/'))).toEqual([workPlanKind]);
+    expect(second.plan.trades.schedule?.first).toBeUndefined();
+  });
+
   it('is wanted once, pending until then, and said in findings that agree with it', () => {
     const own = (plan: typeof first.plan) => plan.findings.filter((f) => f.trade === 'schedule');
     expect(own(first.plan).every((f) => f.because === 'pending' && f.needs?.[0] === job.key)).toBe(true);
-    expect(second.wanted.some((j) => j.kind === workPlanKind)).toBe(false);
+    expect(second.wanted.some((j) => j.kind.startsWith('schedule/'))).toBe(false);
     const status = (id: string) => own(second.plan).find((f) => f.id === `schedule/${id}`)?.status;
     expect(status('placed')).toBe(work.unplaced.length === 0 ? 'ok' : 'fails');
     expect([status('safe-stops'), status('attic')]).toEqual(['ok', 'ok']);

@@ -7,7 +7,7 @@ import { orderOf } from './order.ts';
 import type { ScheduleResult, Unplaced, WorkFrame } from './result.ts';
 import { progressBy } from './stages.ts';
 import { lastMinute } from './ticks.ts';
-import { workPlanJob } from './workJob.ts';
+import { workPlanJobs } from './workJob.ts';
 import { takesWindow, withFollowers, workInputs } from './workSpec.ts';
 
 /** The windows with the plan asked for that the tasks of all trades make, and how far they are. */
@@ -18,13 +18,13 @@ export function sum(result: ScheduleResult, { tasks, materials }: Pick<Said, 'ta
   if (building.length === 0) return { ...result, work: { ok: false, because: 'missing', paths: ['candidates'] } };
   const frame = result.frame.value;
   const waiting = [...waitingFor(building, materials, frame), ...paperWaiting(building, frame.papers)];
-  const job = workPlanJob(workInputs(frame, building, waiting));
+  const [first, best] = workPlanJobs(workInputs(frame, building, waiting));
   const suffer = sufferers(building, waiting);
   const deadline = frame.doneBy ?? lastMinute(frame);
   return {
     ...result,
-    work: { ok: false, because: 'pending', paths: [job.key] },
-    wanted: [job],
+    work: { ok: false, because: 'pending', paths: [best.key] },
+    wanted: [first, best],
     sum: {
       names: Object.fromEntries(tasks.map((t) => [t.id, taskName(t.what)])),
       ...progressBy(frame, tasks),

@@ -1,4 +1,4 @@
-import { type Job, makeJob } from '../jobs/job.ts';
+import { type Job, makeJob, type PlainParts } from '../jobs/job.ts';
 import type { WorkSpec } from '../physics/schedule/work.ts';
 import type { LearnedPace, TaskDone, Unplaced, WorkFrame } from './result.ts';
 
@@ -27,5 +27,14 @@ export type WorkStage = {
   readonly learned?: LearnedPace;
 };
 
-/** Which work fits which window. */
-export const workPlanJob = (inputs: WorkInputs): Job => makeJob(workPlanKind, workPlanVersion, inputs, 'quick');
+export const firstPlanKind = 'schedule/first-plan';
+export const firstPlanVersion = 1;
+
+/** Which work fits which window: the first plan that is found at once, then the best one. */
+export function workPlanJobs(inputs: WorkInputs): readonly [first: Job, best: Job] {
+  const kept: PlainParts = new WeakMap();
+  return [
+    makeJob(firstPlanKind, firstPlanVersion, inputs, 'quick', kept),
+    makeJob(workPlanKind, workPlanVersion, inputs, 'quick', kept),
+  ];
+}

@@ -14,7 +14,8 @@ import './Lists.css';
 export function DoScreen() {
   const plan = usePlanner((p) => p.plan);
   const tasks = plan?.tasks ?? [];
-  const planned = plan?.trades.schedule?.work.ok === true;
+  const schedule = plan?.trades.schedule;
+  const planned = schedule?.work.ok === true || schedule?.first !== undefined;
   const { card } = useRoute();
   const open = tasks.find((t) => t.id === card);
   return (
