@@ -158,6 +158,7 @@ export type { Evaluated, EvaluateOptions } from './plan.ts';
 export { evaluate } from './plan.ts';
 export type { TradeResults } from './results.ts';
 export { deadlinesOf } from './schedule/deadlines.ts';
+export { missingWords } from './schedule/missingWords.ts';
 export type { ScheduleResult, Unplaced, WorkAnswers } from './schedule/result.ts';
 export { workPlanKind } from './schedule/workJob.ts';
 

@@ -43,6 +43,7 @@ function frameOf({ project, upstream }: Input): WorkFrame {
   const clock = s.choice(work.dates.clock);
   const ahead = (s.maybe(site.timeZone) ?? Math.round(longitude / 15)) + (clock === 'summer' ? 1 : 0);
   const hotDay = required(upstream.access.hotDay as AccessResult['hotDay']);
+  const atticMonths = hotDay.map((hours) => atticClock(hours, ahead - longitude / 15));
   const { doneBy } = work.dates;
   if (doneBy !== undefined && !Number.isFinite(dayNumber(doneBy))) return unresolved('missing', 'work.dates.doneBy');
   return {
@@ -60,8 +61,9 @@ function frameOf({ project, upstream }: Input): WorkFrame {
     pace: crew.reduce((sum, [, who]) => sum + paceOf[s.choice(who.skill)], 0) / crew.length,
     attic: days.map((day) => ({
       from: since(day),
-      minutes: atticClock(hotDay[Number(day.slice(5, 7)) - 1] ?? [], ahead - longitude / 15),
+      minutes: atticMonths[Number(day.slice(5, 7)) - 1] ?? Array<number>(24).fill(0),
     })),
+    atticMonths,
     ...(doneBy === undefined ? {} : { doneBy: since(doneBy) + perDay }),
     ahead,
     papers: upstream.paperwork.awaited.map(({ id, name, kind, comes }) => ({

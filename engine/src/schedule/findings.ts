@@ -22,7 +22,10 @@ export function findings(result: ScheduleResult): Drafts {
   const names = result.sum?.names ?? {};
   const found = [
     one(
-      { ...placed, facts: { waits: unplaced.map((u) => ({ ...u, name: names[u.task] ?? u.task })) } },
+      {
+        ...placed,
+        facts: { waits: unplaced.map((u) => ({ ...u, name: names[u.task] ?? u.task })), ...holding(result, names) },
+      },
       'unplaced',
       (w) => w.unplaced.length,
     ),
@@ -72,6 +75,18 @@ const inTime: DraftOf = {
   source: 'schedule.lives',
   limit: { min: chanceLeast },
 };
+
+/** The first windows that would hold what has no place, and how many there are. */
+function holding({ work, frame }: ScheduleResult, names: Readonly<Record<string, string>>): DraftOf['facts'] & object {
+  if (!work.ok || !frame.ok) return {};
+  const { toAdd } = work.value;
+  const at = (minute: number) => new Date(Date.parse(`${frame.value.start}T00:00:00Z`) + minute * 60_000).toISOString();
+  const told = toAdd.slice(0, 3).map((w) => ({
+    ...{ name: names[w.task] ?? w.task, missing: w.missing, people: w.people },
+    ...{ day: at(w.from).slice(0, 10), from: at(w.from).slice(11, 16), to: at(w.to).slice(11, 16) },
+  }));
+  return { toAdd: told, adds: toAdd.length };
+}
 
 /** A task of which a part is longer than any window. */
 const windowFor = ({ task, longest = 0, needed = 0 }: Unplaced, names: Readonly<Record<string, string>>): Found =>

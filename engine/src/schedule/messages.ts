@@ -1,7 +1,8 @@
 import type { Judged, Words } from '../plan/judge.ts';
 import type { Printer } from '../plan/printer.ts';
 import { unknownWords } from '../plan/unknownWords.ts';
-import type { Unplaced } from './result.ts';
+import { missingWords } from './missingWords.ts';
+import type { Unplaced, WindowToAdd } from './result.ts';
 
 type Say = (j: Judged, print: Printer) => Words;
 
@@ -30,6 +31,19 @@ const waiting = (j: Judged): string =>
     .map((u) => `“${u.name}” (${because[u.because]})`)
     .join('; ');
 
+type ToAdd = Pick<WindowToAdd, 'missing' | 'people'> & Readonly<Record<'name' | 'day' | 'from' | 'to', string>>;
+/** The windows that would do, the soonest first. */
+function wayOut(j: Judged): string {
+  const told = (j.facts?.toAdd ?? []) as readonly ToAdd[];
+  if (told.length === 0) return 'Enter more or longer windows, or ask for more hands.';
+  const more = Number(j.facts?.adds ?? 0) - told.length;
+  const each = told.map(
+    (w) =>
+      `${w.day} from ${w.from} to ${w.to} with ${w.people} ${w.people === 1 ? 'person' : 'people'} for “${w.name}” (${missingWords[w.missing]})`,
+  );
+  return `These windows would hold it, the soonest beside yours: ${each.join('; ')}${more > 0 ? `; and ${more} more, on Do` : ''}.`;
+}
+
 const say: Readonly<Record<string, Say>> = {
   placed: (j, print) => ({
     what:
@@ -37,10 +51,7 @@ const say: Readonly<Record<string, Say>> = {
         ? 'All work has a place in your windows.'
         : `Tasks without a place in your windows: ${print.value(j)}: ${waiting(j)}.`,
     why: 'A house half opened when the free days end is cold, wet and dangerous.',
-    mend:
-      j.status === 'ok'
-        ? 'Plan again when a day falls through.'
-        : 'Enter more or longer windows, or ask for more hands.',
+    mend: j.status === 'ok' ? 'Plan again when a day falls through.' : wayOut(j),
   }),
   window: (j, print) => ({
     what: `“${String(j.facts?.task ?? '')}”: no window is long enough. It needs ${print.limit(j)} in one go until it is safe to leave; the longest window it could use has ${print.value(j)}.`,

@@ -7,6 +7,7 @@ import {
   type PlacedPiece,
   type WorkSpec,
 } from '../physics/schedule/index.ts';
+import { windowsToAdd } from './addWindows.ts';
 import { atticOver } from './atticOver.ts';
 import { replan } from './replan.ts';
 import type { WorkAnswers } from './result.ts';
@@ -27,7 +28,12 @@ type Tell = (done: number, total: number) => void;
 
 function planned(inputs: WorkInputs, tell: Tell, effort: Effort | undefined, lives: number): WorkAnswers {
   tell(0, 2);
-  const { spec, plan, unplaced, moved, margin } = replan(inputs.spec, inputs.unplaced, inputs.stages ?? [], effort);
+  const { spec, whole, plan, unplaced, moved, margin } = replan(
+    inputs.spec,
+    inputs.unplaced,
+    inputs.stages ?? [],
+    effort,
+  );
   tell(1, 2);
   const windows = (inputs.windows ?? []).filter((w) => plan.pieces.some((p) => w.from <= p.from && p.from < w.to));
   const chances = chancesOf(spec, plan.pieces, { lives, spans: windows });
@@ -37,6 +43,7 @@ function planned(inputs: WorkInputs, tell: Tell, effort: Effort | undefined, liv
   return {
     parts: plan.pieces.map((p) => partOf(p, spec, chances)),
     unplaced,
+    toAdd: windowsToAdd(whole, plan.pieces, unplaced, inputs),
     end: plan.end,
     bound: plan.bound,
     proved: plan.proved,

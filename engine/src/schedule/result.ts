@@ -23,6 +23,8 @@ export type WorkFrame = {
   readonly pace: number;
   /** Minutes that each clock hour leaves in the attic, for each day of a window. */
   readonly attic: readonly { readonly from: number; readonly minutes: readonly number[] }[];
+  /** Minutes that each clock hour of a hot day leaves in the attic, by month: [12][24]. */
+  readonly atticMonths: readonly (readonly number[])[];
   /** The last minute on which work may end. */
   readonly doneBy?: number;
   /** Hours that clocks are ahead of Greenwich. */
@@ -95,10 +97,25 @@ export type Unplaced = {
   readonly needed?: number;
 };
 
+/**
+ * A window that would hold parts of a task without a place, minutes from the plan's start, where everything placed stays. `missing`:
+ * what no window of those there are has for it: hours long enough, cool hours in the attic, people, or time that is not used up.
+ */
+export type WindowToAdd = {
+  readonly task: string;
+  readonly from: number;
+  readonly to: number;
+  readonly people: number;
+  readonly parts: number;
+  readonly missing: 'length' | 'cool' | 'people' | 'time';
+};
+
 /** The plan of all work. */
 export type WorkAnswers = {
   readonly parts: readonly WorkPart[];
   readonly unplaced: readonly Unplaced[];
+  /** One way to give a place to what has none; nothing for what waits for goods or papers, or needs more people than there are. */
+  readonly toAdd: readonly WindowToAdd[];
   /** When all that has a place is done, the least it could be, and whether that is proved, minutes. */
   readonly end: number;
   readonly bound: number;

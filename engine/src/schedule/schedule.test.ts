@@ -111,6 +111,34 @@ it('fails at “decide” where a task has none of its safe stops within any win
   expect(work.wrong).toEqual([]);
 });
 
+it('says which windows would hold what has no place in July, soonest first, and with them all has one', () => {
+  const project = structuredClone(demo('juniper-flat')) as unknown as { work: { windows: Record<string, object> } };
+  const before = planned(project as unknown as Project);
+  const { toAdd, unplaced } = before.work;
+  expect(new Set(toAdd.map((w) => w.task))).toEqual(new Set(unplaced.map((u) => u.task)));
+  expect(toAdd.some((w) => w.missing === 'cool')).toBe(true);
+  const text = before.second.plan.findings.find((f) => f.id === 'schedule/placed')?.mend;
+  expect(text).toContain('2027-07-30 from 05:00 to 08:00 with 2 people');
+  const order = orderOf(before.first.plan.tasks.filter((t) => t.holdPoint !== 'season'));
+  toAdd.forEach((w, i) => {
+    const start = new Date(Date.UTC(2027, 6, 3) + w.from * 60_000).toISOString().slice(0, 10);
+    const is = (value: number) => ({ value: 60 * value, known: 'estimated' });
+    // Clear of every other window, and after the end of all that comes before.
+    for (const other of [...before.frame.windows, ...toAdd.slice(0, i)])
+      expect(w.to <= other.from || w.from >= other.to).toBe(true);
+    for (const id of order.get(w.task) ?? [])
+      for (const p of before.work.parts.filter((x) => x.task === id)) expect(p.to).toBeLessThanOrEqual(w.from);
+    project.work.windows[`z${i}`] = {
+      order: `z${i}`,
+      day: start,
+      from: is(w.from % 1440),
+      duration: is(w.to - w.from),
+    };
+  });
+  const { work } = planned(project as unknown as Project);
+  expect([work.unplaced, work.toAdd, work.wrong, work.atticOver]).toEqual([[], [], [], 0]);
+});
+
 const minutesOf = (value: number) => ({ value: 60 * value, known: 'estimated' });
 const dayAt = (day: string): number => (Date.parse(day) - Date.parse('2027-05-01')) / 60_000;
 

@@ -3,7 +3,7 @@ import type { WorkSpec } from '../physics/schedule/work.ts';
 import type { LearnedPace, TaskDone, Unplaced, WorkFrame } from './result.ts';
 
 export const workPlanKind = 'schedule/work-plan';
-export const workPlanVersion = 2;
+export const workPlanVersion = 3;
 
 export type WorkInputs = {
   readonly spec: WorkSpec;
@@ -13,7 +13,9 @@ export type WorkInputs = {
   readonly mostPeople: number;
   readonly doneBy?: number;
   /** Windows whose ends are asked about. */
-  readonly windows?: readonly { readonly id: string; readonly from: number; readonly to: number }[];
+  readonly windows?: readonly Pick<WorkFrame['windows'][number], 'id' | 'from' | 'to' | 'people'>[];
+  /** For windows that are not there: the plan's first day, attic hours by month, hours of quiet. */
+  readonly otherDays?: Pick<WorkFrame, 'start' | 'atticMonths' | 'quiet'>;
   /** How it stood at the end of each day with a tick, and now. None: nothing is ticked, put off or wanted later. */
   readonly stages?: readonly WorkStage[];
 };

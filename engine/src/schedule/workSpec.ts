@@ -36,7 +36,8 @@ export function workInputs(frame: WorkFrame, all: readonly Task[], waiting: read
     unplaced,
     mostPeople: Math.max(0, ...tasks.map((t) => t.people)),
     ...(frame.doneBy === undefined ? {} : { doneBy: frame.doneBy }),
-    windows: frame.windows.map(({ id, from, to }) => ({ id, from, to })),
+    windows: frame.windows.map(({ id, from, to, people }) => ({ id, from, to, people })),
+    otherDays: { start: frame.start, atticMonths: frame.atticMonths, ...(frame.quiet ? { quiet: frame.quiet } : {}) },
     ...(stages.length > 0 ? { stages } : {}),
   };
 }

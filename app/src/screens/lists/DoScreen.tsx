@@ -7,6 +7,7 @@ import { usePlanner } from '../../services.ts';
 import { TaskCard } from './card/TaskCard.tsx';
 import { DeadlinesSheet } from './DeadlinesSheet.tsx';
 import { Standing } from './Standing.tsx';
+import { WindowsToAdd } from './WindowsToAdd.tsx';
 import { OpenCard, WorkWindows } from './WorkWindows.tsx';
 import './Lists.css';
 
@@ -26,6 +27,7 @@ export function DoScreen() {
       </header>
       {plan && <Standing plan={plan} />}
       {plan && open && <TaskCard key={open.id} task={open} plan={plan} close={() => goTo({ screen: 'do' })} />}
+      {plan && <WindowsToAdd plan={plan} />}
       {plan && planned && <WorkWindows plan={plan} />}
       {plan && planned && <DeadlinesSheet plan={plan} />}
       {tasks.length === 0 && <p>No task follows from the plan yet.</p>}

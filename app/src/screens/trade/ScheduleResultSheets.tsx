@@ -2,6 +2,7 @@ import { dayName } from '@kneewall/documents';
 import type { Plan, ScheduleResult, Unplaced, WorkAnswers } from '@kneewall/engine';
 import { Sheet } from '../../look/Sheet.tsx';
 import { Quantity } from '../../quantity/Quantity.tsx';
+import { WindowsToAdd } from '../lists/WindowsToAdd.tsx';
 import { WorkWindows } from '../lists/WorkWindows.tsx';
 import { OutcomeOr } from './OutcomeOr.tsx';
 
@@ -15,6 +16,7 @@ export default function ScheduleResultSheets({ result, plan }: { result: Schedul
           {(work) => (start === undefined ? null : <Facts work={work} result={result} plan={plan} />)}
         </OutcomeOr>
       </Sheet>
+      <WindowsToAdd plan={plan} />
       <WorkWindows plan={plan} />
     </>
   );
