@@ -27,15 +27,7 @@ export function DeliveriesSheet({ plan }: { plan: Plan }) {
             {list?.lines.filter((l) => l.open > 0 && comesWith(namesOnList(l), l.shop, inTurn).includes(d)).length ?? 0}
             .
           </p>
-          <ul>
-            {plan.findings
-              .filter((f) => (f.trade === 'materials' || f.trade === 'schedule') && f.id.endsWith(`:${d.id}`))
-              .map((f) => (
-                <li key={f.id}>
-                  <FindingLine finding={f} trade={false} />
-                </li>
-              ))}
-          </ul>
+          <AboutIt plan={plan} id={d.id} />
         </article>
       ))}
       {before.length > 0 && (
@@ -55,6 +47,39 @@ export function DeliveriesSheet({ plan }: { plan: Plan }) {
     </Sheet>
   );
 }
+
+/** What stands against a delivery in plain sight, what holds folded. */
+function AboutIt({ plan, id }: { plan: Plan; id: string }) {
+  const own = plan.findings.filter(
+    (f) => (f.trade === 'materials' || f.trade === 'schedule') && f.id.endsWith(`:${id}`),
+  );
+  const holds = own.filter((f) => f.status === 'ok');
+  return (
+    <>
+      <Lines findings={own.filter((f) => f.status !== 'ok')} />
+      {holds.length > 0 && (
+        <details className="fold">
+          <summary>
+            <span className="fold-title">
+              {holds.length} {holds.length === 1 ? 'holds' : 'hold'}
+            </span>
+          </summary>
+          <Lines findings={holds} />
+        </details>
+      )}
+    </>
+  );
+}
+
+const Lines = ({ findings }: { findings: Plan['findings'] }) => (
+  <ul>
+    {findings.map((f) => (
+      <li key={f.id}>
+        <FindingLine finding={f} trade={false} />
+      </li>
+    ))}
+  </ul>
+);
 
 const orderDay = ({ orderBy, arrives }: Delivery): number =>
   orderBy.ok ? orderBy.value : arrives.ok ? arrives.value : Number.POSITIVE_INFINITY;
