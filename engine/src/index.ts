@@ -121,6 +121,7 @@ export { houseYearKind } from './loads/dynamic/yearJob.ts';
 export { partShares, partTitle } from './loads/parts.ts';
 export type { LoadPart } from './loads/result.ts';
 export { sizeStep } from './loads/unitSizes.ts';
+export { comesWith, namesOnList } from './materials/list/comesWith.ts';
 export {
   amountWords,
   forgottenWords,
@@ -159,6 +160,8 @@ export { wordFormulas } from './plan/working.ts';
 export type { Evaluated, EvaluateOptions } from './plan.ts';
 export { evaluate } from './plan.ts';
 export type { TradeResults } from './results.ts';
+export { deadlinesOf } from './schedule/deadlines.ts';
+export { missingWords } from './schedule/missingWords.ts';
 export type { ScheduleResult, Unplaced, WorkAnswers } from './schedule/result.ts';
 export { workPlanKind } from './schedule/workJob.ts';
 

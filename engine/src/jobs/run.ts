@@ -47,8 +47,14 @@ import type { CutInputs } from '../materials/cutting/result.ts';
 import { BuildingRefused } from '../physics/building/index.ts';
 import type { LinearSolver } from '../physics/dispatch/index.ts';
 import { attempt } from '../plan/outcome.ts';
-import { planJob } from '../schedule/planJob.ts';
-import { type WorkInputs, workPlanKind, workPlanVersion } from '../schedule/workJob.ts';
+import { firstPlan, planJob } from '../schedule/planJob.ts';
+import {
+  firstPlanKind,
+  firstPlanVersion,
+  type WorkInputs,
+  workPlanKind,
+  workPlanVersion,
+} from '../schedule/workJob.ts';
 import type { Job } from './job.ts';
 import { runSplit, type SplitJob, splitOf } from './split.ts';
 
@@ -127,6 +133,7 @@ const kinds: Readonly<Record<string, { readonly version: number; readonly run: R
     run: (inputs) => attempt(() => balanceAir(inputs as BalanceInput)),
   },
   [cutKind]: { version: cutVersion, run: (inputs) => cutPlan(inputs as CutInputs) },
+  [firstPlanKind]: { version: firstPlanVersion, run: (inputs) => firstPlan(inputs as WorkInputs) },
   [workPlanKind]: { version: workPlanVersion, run: (inputs, host) => planJob(inputs as WorkInputs, host.tell) },
   [responsesKind]: {
     version: responsesVersion,
