@@ -62,5 +62,5 @@ const floorOf = (passages: Routes['passages'], spacing: number, s: Scenario): Me
     if (s.choice(p.kind) !== 'crawl' || s.choice(p.carries) === 'outdoor' || length === undefined || has === undefined)
       return [];
     const lacks = floorLeast - has;
-    return length > 0 && lacks > 1e-6 ? boards(`Floor along “${p.name ?? id}”`, length, lacks, spacing) : [];
+    return length > 0 && lacks > 1e-6 ? boards(`Floor, ${p.name ?? id}`, length, lacks, spacing) : [];
   });

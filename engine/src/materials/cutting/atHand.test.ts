@@ -88,5 +88,11 @@ describe('lengths at hand', () => {
     expect(listed({ s: flexible({ length: q(5.2) }) })).toEqual([1, 5.2, 1]);
     // Ten metres in pieces too short for either run are no help, and the list says so.
     expect(listed({ s: flexible({ length: q(2.5), amount: '4' }) })).toEqual([2, 10, 2]);
+    // Ticked on the list as at hand, all of it or some.
+    const ticked = (amount: string) => ({ s: { line: 'air/flexible 203', amount } });
+    expect(listed(ticked('10.2032 m'))[0]).toBe(0);
+    expect(listed(ticked('7.62 m'))[0]).toBe(1);
+    // With the length of a piece it is laid out.
+    expect(listed({ s: { line: 'air/flexible 203', length: q(5.2) } })[0]).toBe(1);
   });
 });

@@ -3,6 +3,9 @@ import { type Scenario, scenario } from '../../plan/scenario.ts';
 import { amountIn } from '../list/soldIn.ts';
 import type { HandLength, HandSheet } from './result.ts';
 
+/** m by which two diameters differ and are still one. */
+const sameSize = 5e-4;
+
 type Project = Pick<ResolvedProject, 'work'>;
 type Entry = ResolvedProject['work']['stock'][string];
 
@@ -49,8 +52,11 @@ export function ductAtHand(
   const s = scenario();
   return inOrder(work.stock).flatMap(([id, x]): HandLength[] => {
     const own = s.maybe(x.diameter);
-    if (!('choice' in x.duct) || x.duct.choice !== kind || own === undefined || Math.abs(own - diameter) > 5e-4)
-      return [];
+    const isKind = 'choice' in x.duct && x.duct.choice === kind;
+    const byKind = isKind && own !== undefined && Math.abs(own - diameter) < sameSize;
+    // Ticked on the list as at hand it says no lengths; with the length of a piece it does.
+    const byLine = x.line === `air/${kind} ${Math.round(diameter * 1000)}` && s.maybe(x.length) !== undefined;
+    if (!byKind && !byLine) return [];
     return lengthsOfEntry(id, x, sold, s);
   });
 }

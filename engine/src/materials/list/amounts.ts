@@ -6,8 +6,11 @@ type Amount = { readonly amount: number; readonly unused: readonly Unused[] };
 
 const plain = (name: string): string => name.toLowerCase().replaceAll(/\s+/g, ' ').trim();
 
-/** What of a line is at hand: entered for it, for its duct, or under its name. */
-export function atHand(line: Merged, piece: number, { stock }: Own): Amount {
+/**
+ * What of a line is at hand: entered for it, for its duct, or under its name. `ticked`: of that, what says no more than how
+ * much it is, so that no cut plan can lay it out.
+ */
+export function atHand(line: Merged, piece: number, { stock }: Own): Amount & { readonly ticked: number } {
   const mine = stock.filter(
     (s) =>
       // Sheets to cut from are laid out before the rest is counted.
@@ -17,7 +20,8 @@ export function atHand(line: Merged, piece: number, { stock }: Own): Amount {
         (s.line === undefined && s.duct !== undefined && s.duct === line.like) ||
         (s.line === undefined && s.duct === undefined && plain(s.name) === plain(line.what))),
   );
-  return added(line, piece, mine);
+  const plainOnes = mine.filter((s) => s.line === line.id && s.each === undefined && s.duct === undefined);
+  return { ...added(line, piece, mine), ticked: added(line, piece, plainOnes).amount };
 }
 
 /** What of a line was ordered: ticked on the list, or all of an entry that is there already; `all`: every entry it is for. */

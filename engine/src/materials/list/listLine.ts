@@ -1,4 +1,5 @@
 import type { Range } from '@kneewall/project';
+import type { Laid } from '../cutting/laid.ts';
 import type { ListLine, Own, PriceUsed, Unused } from '../result.ts';
 import { atHand, ordered } from './amounts.ts';
 import type { Merged } from './merged.ts';
@@ -16,8 +17,7 @@ export function listLine(merged: Merged, own: Own): Line {
   const piece = laid?.piece ?? (priced.used && good.as !== 'measure' ? priced.used.holds : usual);
   const have = atHand(merged, piece, own);
   const order = ordered(merged, piece, own);
-  // Lengths at hand are laid out already: what the plan takes is beyond them.
-  const beyond = laid ? laid.count * laid.piece : Math.max(0, wanted - have.amount);
+  const beyond = laid ? beyondLaid(laid, wanted, have.ticked) : Math.max(0, wanted - have.amount);
   const whole = bought(beyond, piece);
   const open = bought(order.all ? 0 : Math.max(0, beyond - order.amount), piece);
   const used = priced.used && priceUsed(priced.used);
@@ -41,6 +41,10 @@ export function listLine(merged: Merged, own: Own): Line {
     unused: [...priced.unused, ...have.unused, ...order.unused],
   };
 }
+
+/** Lengths at hand are laid out already: what the plan takes is beyond them. All of it ticked as at hand is all of it. */
+const beyondLaid = ({ count, piece }: Laid, wanted: number, ticked: number): number =>
+  ticked >= wanted * (1 - 1e-9) ? 0 : Math.max(0, count * piece - ticked);
 
 /** Whole pieces; sold by measure as much as is asked for, in one. */
 function bought(wanted: number, piece: number): { readonly pieces: number; readonly amount: number } {

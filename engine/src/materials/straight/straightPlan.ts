@@ -23,10 +23,7 @@ export function straightPlan({ merged, lengths, own }: Laying): StraightPlan | u
   const soldIds = lengths.map((_, i) => `sold ${i}`);
   const plan = cutBars({
     pieces: cut.map(({ id: own, length, count }) => ({ id: own, length, count })),
-    stock: [
-      ...lengths.map((length, i) => ({ id: `sold ${i}`, length, cost: length })),
-      ...handOf(merged, longest, own.stock),
-    ],
+    stock: [...lengths.map((length, i) => ({ id: `sold ${i}`, length, cost: length })), ...handOf(merged, own.stock)],
     kerf: own.saw,
     remnantLeast: keepLeast,
     nodesMost,
@@ -53,14 +50,10 @@ function partsOf({ name, length, count }: StraightPiece, longest: number): Strai
   ];
 }
 
-/** Lengths at hand that are entered for this line, for one of its lengths, or under its name. */
-const handOf = ({ id, what }: Merged, longest: number, stock: readonly Stock[]) =>
+/** Pieces at hand whose length is entered, for this line, for one of its lengths, or under its name. */
+const handOf = ({ id, what }: Merged, stock: readonly Stock[]) =>
   stock.flatMap(({ path, name, line, duct, each, amount }) => {
-    // A line for one length of several ends in its millimetres.
-    const ofLength = line?.startsWith(`${id} `) ? Number(line.slice(id.length + 1)) / 1000 : undefined;
-    if (line !== id && ofLength === undefined && (line !== undefined || duct !== undefined || name !== what)) return [];
-    const one = each ?? ofLength;
-    const length = one ?? amountIn(amount ?? '', 'length', longest) ?? 0;
-    const count = one === undefined || amount === undefined ? 1 : Math.floor(amountIn(amount, 'count', 1) ?? 0);
-    return length > 0 && count > 0 ? [{ id: path, length, count, cost: 0 }] : [];
+    const mine = line === undefined ? duct === undefined && name === what : line === id || line.startsWith(`${id} `);
+    const count = amount === undefined ? 1 : Math.floor(amountIn(amount, 'count', 1) ?? 0);
+    return mine && each !== undefined && each > 0 && count > 0 ? [{ id: path, length: each, count, cost: 0 }] : [];
   });
