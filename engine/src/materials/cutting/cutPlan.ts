@@ -7,6 +7,7 @@ import {
   unfoldBox,
 } from '../../physics/cutting/index.ts';
 import { lengthsOf } from './inputsOf.ts';
+import { flatJoints } from './joint/flatJoints.ts';
 import { flatDuct } from './metalDuct.ts';
 import type { CutAnswers, CutBox, CutInputs, FlatBox, SheetsOf } from './result.ts';
 
@@ -19,14 +20,22 @@ const forms: readonly BoardForm[] = ['one', 'l', 'u', 'four'];
 export function cutPlan(inputs: CutInputs): CutAnswers {
   const boxes = inputs.boxes.map((box) => flatBox(box, inputs));
   const ducts = inputs.ducts.map((duct) => ({ duct, ...flatDuct(duct, inputs.metal) }));
+  const made = flatJoints(inputs);
+  const between = (of: 'board' | 'metal') =>
+    made.flatMap(({ joint, pieces }) =>
+      joint.state === 'piece' && joint.piece.of === of
+        ? pieces.map((piece) => ({ ...piece, thickness: joint.piece.thickness }))
+        : [],
+    );
   const runs = [...inputs.pipes, ...inputs.bags].flatMap((p) => p.runs);
   return {
     boxes,
     ducts: ducts.map(({ duct, pieces, each, problems }) => ({ ...duct, pieces: pieces.length, each, problems })),
+    joints: made.map((m) => m.joint),
     sheets: [
-      ...boardSheets(boxes, inputs),
+      ...boardSheets(boxes, between('board'), inputs),
       ...metalSheets(
-        ducts.flatMap((d) => d.pieces.map((piece) => ({ ...piece, for: d.duct.id }))),
+        [...ducts.flatMap((d) => d.pieces.map((piece) => ({ ...piece, for: d.duct.id }))), ...between('metal')],
         inputs,
       ),
     ],
@@ -45,7 +54,10 @@ export function cutPlan(inputs: CutInputs): CutAnswers {
       coil,
       plan: cutCoils({ runs, coil, sleeve: inputs.sleeve, rule: inputs.splices }),
     })),
-    names: Object.fromEntries([...inputs.boxes, ...inputs.ducts, ...runs].map(({ id, name }) => [id, name])),
+    names: Object.fromEntries([
+      ...[...inputs.boxes, ...inputs.ducts, ...runs].map(({ id, name }) => [id, name]),
+      ...inputs.joints.flatMap((j) => (j.state === 'piece' ? [[j.piece.id, `Unit to “${j.name}”`]] : [])),
+    ]),
   };
 }
 
@@ -60,12 +72,17 @@ function flatBox(box: CutBox, { board }: CutInputs): FlatBox {
   return { ...box, flat, ...(wayOut === undefined ? {} : { wayOut }) };
 }
 
+type ThickPiece = FlatPiece & { readonly for: string; readonly thickness: number };
+
 /** A kind of board for each thickness. */
-function boardSheets(boxes: readonly FlatBox[], { board }: CutInputs): SheetsOf[] {
-  const thicknesses = [...new Set(boxes.map((b) => b.box.thickness))].sort((a, b) => a - b);
+function boardSheets(boxes: readonly FlatBox[], between: readonly ThickPiece[], { board }: CutInputs): SheetsOf[] {
+  const all = [
+    ...boxes.flatMap((b) => b.flat.pieces.map((piece) => ({ ...piece, for: b.id, thickness: b.box.thickness }))),
+    ...between,
+  ];
+  const thicknesses = [...new Set(all.map((p) => p.thickness))].sort((a, b) => a - b);
   return thicknesses.flatMap((thickness): SheetsOf[] => {
-    const own = boxes.filter((b) => b.box.thickness === thickness);
-    const pieces = own.flatMap((b) => b.flat.pieces.map((piece) => ({ ...piece, for: b.id })));
+    const pieces = all.filter((p) => p.thickness === thickness).map(({ thickness: _, ...piece }) => piece);
     if (pieces.length === 0) return [];
     return [{ of: 'board', thickness, pieces, plan: packed(pieces, { ...board, id: 'board' }) }];
   });

@@ -1,13 +1,16 @@
 import { inOrder, type ResolvedProject } from '@kneewall/project';
 import { scenario } from '../../plan/scenario.ts';
-import { boxesOf, fittedSections, sizeOf } from './boxesOf.ts';
-import type { CutDuct, CutInputs, CutRun } from './result.ts';
+import { boxesOf } from './boxesOf.ts';
+import { unitJoints } from './joint/unitJoints.ts';
+import { ductsOf } from './metalDuctsOf.ts';
+import type { CutInputs, CutRun } from './result.ts';
+import { fittedSections, sizeOf } from './sectionsOf.ts';
 
 /** m that a crimped end goes into the next length, and that both ends of a flexible run take over their collars. Source: `cutting.ends` (common practice). */
 const crimp = 1.5 * 0.0254;
 const overCollars = 4 * 0.0254;
 
-type Project = Pick<ResolvedProject, 'routes' | 'items' | 'work'>;
+type Project = Pick<ResolvedProject, 'routes' | 'items' | 'work' | 'candidates'>;
 
 /** All that ducts are cut from and into, as the document has it; what is fitted already is left out. Lengths m. Never throws. */
 export function inputsOf(project: Project): CutInputs {
@@ -17,6 +20,7 @@ export function inputsOf(project: Project): CutInputs {
   return {
     boxes: boxesOf(project),
     ducts: ductsOf(project),
+    joints: unitJoints(project),
     board: {
       width: s.of(board.width),
       length: s.of(board.length),
@@ -83,17 +87,6 @@ function coilSold({ work }: Project, diameter: number): number | undefined {
     if (d !== undefined && piece !== undefined && Math.abs(d - diameter) < 5e-4) return piece;
   }
   return undefined;
-}
-
-function ductsOf(project: Project): CutDuct[] {
-  const s = scenario();
-  const there = fittedSections(project);
-  return inOrder(project.routes.ducts.sections).flatMap(([id, x]): CutDuct[] => {
-    const [shape, length] = [sizeOf(x, s), s.maybe(x.length)];
-    if (!('choice' in x.kind) || x.kind.choice !== 'rectangular' || there.has(id)) return [];
-    if (!shape || 'diameter' in shape || length === undefined || length <= 0) return [];
-    return [{ id, name: x.name ?? id, ...shape, length }];
-  });
 }
 
 /** Pieces of a run of round duct: whole lengths, and a last one, where each goes into the next by its crimp. */

@@ -1,18 +1,20 @@
 import type { MaterialLine } from '../../plan/lines.ts';
 import type { Outcome } from '../../plan/outcome.ts';
+import { jointLines } from './joint/lines.ts';
 import type { CutAnswers } from './result.ts';
 
 /** The needs of all trades, with the board of drawn boxes as counted sheets in place of the area of their walls, once they are laid. */
 export function withSheets(lines: readonly MaterialLine[], cut: Outcome<CutAnswers>): readonly MaterialLine[] {
+  const made = cut.ok ? jointLines(cut.value) : [];
   const sheets = cut.ok ? sheetLines(cut.value) : [];
-  if (!cut.ok || sheets.length === 0) return lines;
+  if (!cut.ok || sheets.length === 0) return [...lines, ...made];
   const laid = new Set(cut.value.boxes.map((b) => `air/duct:${b.id}`));
-  return [...lines.filter((l) => !laid.has(l.id)), ...sheets];
+  return [...lines.filter((l) => !laid.has(l.id)), ...sheets, ...made];
 }
 
 /** Sheets of board by thickness, of which every piece has its place; metal is bought made or by the sheet, as one likes. */
-function sheetLines({ boxes, sheets }: CutAnswers): MaterialLine[] {
-  const whole = boxes.every((b) => b.flat.problems.length === 0);
+function sheetLines({ boxes, joints, sheets }: CutAnswers): MaterialLine[] {
+  const whole = [...boxes.map((b) => b.flat), ...joints].every((x) => x.problems.length === 0);
   if (!whole) return [];
   return sheets
     .filter((s) => s.of === 'board' && s.plan.problems.length === 0)
