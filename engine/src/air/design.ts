@@ -8,6 +8,7 @@ import { balanceInput, balanceJob } from './balance/balanceJob.ts';
 import { operatingPoints, tableRises } from './blower/operatingPoints.ts';
 import { curvesOf } from './curves.ts';
 import { shutDesign } from './doors/shutDesign.ts';
+import { drawnPieces } from './drawnPieces.ts';
 import { named, nominalAir, notBeyondTable, type PlacedFlows, placedSolver } from './flows.ts';
 import { ladderOf } from './ladder.ts';
 import { airModel, type Ducts, sideOf } from './model.ts';
@@ -62,7 +63,7 @@ export function design({ project, upstream }: Input): AirResult {
     rooms: byRoom,
     balance: pendingIn(balance),
     sizing: notAsked,
-    fittings: fittingCounts(ducts),
+    fittings: drawnPieces(ducts, scenario()),
     flow: pick('flow'),
     staticPressure: pick('static'),
     filterVelocity: pick('filterVelocity'),
@@ -80,14 +81,6 @@ export function design({ project, upstream }: Input): AirResult {
 /** Dampers are worth looking for once air is known to flow. */
 const balanceWanted = (model: AirModel, _flows: AirFlows, ducts: Ducts, loads: Input['upstream']['loads']): Job =>
   balanceJob(balanceInput(model, fittingsOf(ducts, scenario()), loads));
-
-/** How many fittings of each kind are drawn. */
-function fittingCounts(ducts: Ducts): Record<string, number> {
-  const counts: Record<string, number> = {};
-  for (const { kind, count } of Object.values(fittingsOf(ducts, scenario())).flat())
-    counts[kind] = (counts[kind] ?? 0) + count;
-  return counts;
-}
 
 /** What others may know of flows as solved. */
 function flowsByName(model: AirModel, placed: PlacedFlows): AirFlows {

@@ -19,7 +19,7 @@ const isMetal = (x: DuctSection): boolean => x.kind === 'round' || x.kind === 'r
 /** Joints of a run: two ends, and in metal and board one at every piece. */
 const jointsOf = (x: DuctSection): number => (x.kind === 'flexible' ? 2 : 1 + Math.ceil(x.length / pieceLength));
 
-/** Collars by size, boots, boxes, hangers by their spacing, tape and mastic by joint: what is needed, before waste and rounding. */
+/** Collars by size, boxes, hangers by their spacing, tape and mastic by joint: what is needed, before waste and rounding. */
 export function jointLines(model: AirModel): MaterialLine[] {
   const flexible = model.sections.filter((x) => x.kind === 'flexible');
   const supplies = model.terminals.filter((t) => sideOf(model, t.section) === 'supply').length;
@@ -31,7 +31,6 @@ export function jointLines(model: AirModel): MaterialLine[] {
   const hangers = flexible.reduce((a, x) => a + Math.ceil(x.length / x.supports), 0);
   return [
     ...flexible.map(collars),
-    ...(supplies > 0 ? [count('boots', 'Boots, one for each supply register', supplies)] : []),
     ...(boxes > 0 ? [boxBoards(boxes)] : []),
     count('hangers', 'Saddle hangers, at least 1 1/2 in wide', hangers),
     ...(inMetal > 0 ? [count('metal-hangers', 'Strap hangers for metal duct, one every 8 ft', inMetal)] : []),

@@ -6,6 +6,7 @@ import type { ResultBase } from '../plan/trade.ts';
 import type { AirBalance } from './balance/result.ts';
 import type { AirCurves } from './curves.ts';
 import type { ShutCases } from './doors/shutCases.ts';
+import type { DrawnPiece } from './drawnPieces.ts';
 import type { Rung } from './ladder.ts';
 import type { DuctSizing } from './sizing/sizeDucts.ts';
 
@@ -100,8 +101,8 @@ export type AirResult = ResultBase & {
   readonly sizing: Outcome<DuctSizing>;
   /** Damper settings for each season. */
   readonly balance: Outcome<AirBalance>;
-  /** Pieces drawn, by kind. */
-  readonly fittings: Readonly<Record<string, number>>;
+  /** Fittings drawn and boots, with the sizes by which they are bought. */
+  readonly fittings: readonly DrawnPiece[];
   readonly flow: Outcome<Spread>;
   readonly staticPressure: Outcome<Spread>;
   readonly filterVelocity: Outcome<Spread>;
