@@ -3,6 +3,7 @@ import { attempt, required, unresolved } from '../../plan/outcome.ts';
 import { type Found, telling } from '../../plan/telling.ts';
 import type { PlanView } from '../../plan/trade.ts';
 import type { MaterialsResult } from '../result.ts';
+import { headroomFindings } from './headroom/findings.ts';
 import { jointFindings } from './joint/findings.ts';
 import { unitJoints } from './joint/unitJoints.ts';
 import { passing } from './passing.ts';
@@ -27,7 +28,12 @@ export function cuttingFindings({ cut }: MaterialsResult, view: PlanView): Found
   const { boxes, ducts, joints } = cut.value;
   return [
     ...jointFindings(joints),
-    ...boxes.flatMap((b) => [wrongIn(b), ...passing(b, view.project.routes.passages), ...nearUnit(b)]),
+    ...boxes.flatMap((b) => [
+      wrongIn(b),
+      ...passing(b, view.project.routes.passages),
+      ...headroomFindings(b, view.project),
+      ...nearUnit(b),
+    ]),
     ...ducts.flatMap((d) => [...wrongMetal(d), ...nearUnit(d)]),
     ...boardLimits(boxes, view),
     ...sheetsUsed(cut.value),

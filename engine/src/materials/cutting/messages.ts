@@ -1,5 +1,6 @@
 import type { Judged, Words } from '../../plan/judge.ts';
 import type { Printer } from '../../plan/printer.ts';
+import { aboutHeadroom, sayHeadroom } from './headroom/messages.ts';
 import { sayJoint } from './joint/messages.ts';
 
 type Say = (j: Judged, print: Printer) => Words;
@@ -56,6 +57,7 @@ function wrong(j: Judged): { readonly what: string; readonly mend: string } {
 
 export const sayCutting: Readonly<Record<string, Say>> = {
   ...sayJoint,
+  ...sayHeadroom,
   pieces: () => ({ what: 'The pieces can be cut as entered.', why: onSheets, mend: done }),
   box: (j) => ({
     what:
@@ -130,6 +132,7 @@ export const sayCutting: Readonly<Record<string, Say>> = {
 };
 
 export const aboutCutting: Readonly<Record<string, string>> = {
+  ...aboutHeadroom,
   pieces: 'Whether all pieces can be cut',
   'board-pressure': 'The pressure on ducts of board',
   sheets: 'How many sheets it takes',

@@ -23,6 +23,10 @@ export const pieceSources: Sources = {
     title: 'Inside size and two thicknesses of board, against what is clear',
     standing: 'definition',
   },
+  'cutting.headroom': {
+    title: 'Common practice, no source: 4 in over a box to staple and tape its top; its middle as high as the unit’s',
+    standing: 'common practice',
+  },
   'cutting.slopes': {
     title:
       'SMACNA HVAC Duct Construction Standards, offsets and transitions: 45° in all where a duct widens, 60° where it narrows, half of it to a side',

@@ -128,7 +128,10 @@ describe('holes of a metal duct', () => {
 
   it('are none for the duct that goes straight on', () => {
     const onward = { ...trunk, from: 'trunk', width: q(0.3) };
-    const holes = (x: object) => cut(x).ducts.find((d) => d.id === 'trunk')?.openings.map((o) => o.id);
+    const holes = (x: object) =>
+      cut(x)
+        .ducts.find((d) => d.id === 'trunk')
+        ?.openings.map((o) => o.id);
     expect(holes({ onward })).toEqual([]);
     const bend = { ...run({ takeOff: { side: 'left' } }) };
     expect(holes({ onward, bend })).toEqual(['bend']);

@@ -3,6 +3,7 @@ import { leans } from '../../../physics/cutting/transition/leans.ts';
 import { type Scenario, scenario } from '../../../plan/scenario.ts';
 import { boardThickness } from '../boxesOf.ts';
 import { type Section, sizeOf } from '../sectionsOf.ts';
+import { chosenUnit } from './chosenUnit.ts';
 import type { CutTransition, UnitJoint } from './result.ts';
 
 type Project = Pick<ResolvedProject, 'routes' | 'items' | 'candidates'>;
@@ -22,8 +23,8 @@ const [shortest, step] = [4 * 0.0254, 0.5 * 0.0254];
  * fitted, where several ducts join that side, or where the duct has no size yet. Never throws.
  */
 export function unitJoints(project: Project): UnitJoint[] {
-  const chosen = chosenOf(project);
-  if (!chosen) return [];
+  const chosen = chosenUnit(project);
+  if (!chosen || chosen.fitted) return [];
   const s = scenario();
   return (['supply', 'return'] as const).flatMap((side): UnitJoint[] => {
     const roots = inOrder(project.routes.ducts.sections).filter(
@@ -34,7 +35,7 @@ export function unitJoints(project: Project): UnitJoint[] {
     if (roots.length !== 1 || !root || !shape) return [];
     const [id, section] = root;
     const base = { side, section: id, name: section.name ?? id };
-    const { width, height } = chosen.openings[side];
+    const { width, height } = chosen.unit.openings[side];
     const missing = [width, height].find((x) => s.maybe(x) === undefined);
     if (missing) return [{ ...base, state: 'unknown', missing: missing.path }];
     const opening = { width: s.of(width), height: s.of(height) };
@@ -49,17 +50,6 @@ export function unitJoints(project: Project): UnitJoint[] {
 }
 
 const near = (a: number, b: number): boolean => Math.abs(a - b) <= same;
-
-/** The unit the plan is made for: the one marked, or the only one; nothing where it hangs there already. */
-function chosenOf({ candidates, items }: Project): ResolvedProject['candidates'][string] | undefined {
-  const all = inOrder(candidates);
-  const marked = all.filter(([, c]) => c.chosen);
-  const [one] = marked.length > 0 ? marked : all.length === 1 ? all : [];
-  const there = inOrder(items).some(
-    ([, { of, state }]) => of === `candidates.${one?.[0]}` && 'choice' in state && state.choice === 'fitted',
-  );
-  return there ? undefined : one?.[1];
-}
 
 type Between = {
   readonly opening: { readonly width: number; readonly height: number };
