@@ -10,6 +10,7 @@ import { OutcomeOr } from '../OutcomeOr.tsx';
 import './Cuts.css';
 import { FoldedBoxes } from './FoldedBoxes.tsx';
 import { JointSheet } from './JointSheet.tsx';
+import { PiecePicture } from './PiecePicture.tsx';
 import { CutOrder, PieceTable } from './PieceTables.tsx';
 import { SheetPicture } from './SheetPicture.tsx';
 import { StraightCuts } from './StraightCuts.tsx';
@@ -85,6 +86,7 @@ function Sheets({ plan }: { plan: Plan }) {
           the rectangle it lies in.
         </p>
       )}
+      {piece && <PiecePicture marked={piece} />}
       {piece && <PieceTable marked={piece} />}
       <CutOrder sheet={laid.sheet} />
       <p className="cut-pieces">

@@ -64,15 +64,7 @@ function Piece({ joint }: { joint: JointPiece }) {
       <p>
         <Quantity value={piece.length} kind="length" /> long
         {piece.lengthFrom === 'slopes' ? ', worked out from its slopes' : ', as entered'}; of{' '}
-        {piece.of === 'board' ? 'duct board, four sides' : 'sheet metal, in halves'}.{' '}
-        {offset.every((x) => Math.abs(x) < 5e-4) ? (
-          'In line.'
-        ) : (
-          <>
-            The duct’s middle lies <Aside by={offset[0]} words={['to the right', 'to the left']} /> and{' '}
-            <Aside by={offset[1]} words={['above', 'below']} /> of the opening’s, seen from the unit.
-          </>
-        )}
+        {piece.of === 'board' ? 'duct board, four sides' : 'sheet metal, in halves'}. <Lying offset={offset} />
       </p>
       <p className="field-help">
         Inside sizes.{' '}
@@ -90,10 +82,23 @@ function Piece({ joint }: { joint: JointPiece }) {
   );
 }
 
-function Aside({ by, words }: { by: number; words: readonly [string, string] }) {
+/** How the duct's middle lies against the opening's. */
+function Lying({ offset: [right, up] }: { offset: JointPiece['piece']['offset'] }) {
+  const ways = [
+    { by: right, word: right < 0 ? 'to the left of' : 'to the right of' },
+    { by: up, word: up < 0 ? 'below' : 'above' },
+  ].filter(({ by }) => Math.abs(by) > 5e-4);
+  if (ways.length === 0) return 'In line.';
   return (
     <>
-      <Quantity value={Math.abs(by)} kind="length" /> {by < 0 ? words[1] : words[0]}
+      The duct’s middle lies{' '}
+      {ways.map(({ by, word }, i) => (
+        <span key={word}>
+          {i > 0 ? 'and ' : ''}
+          <Quantity value={Math.abs(by)} kind="length" /> {word}{' '}
+        </span>
+      ))}
+      the opening’s, seen from the unit.
     </>
   );
 }

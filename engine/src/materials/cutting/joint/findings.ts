@@ -37,7 +37,7 @@ function jointFinding(joint: UnitJoint): Found {
       }
       const given = { out: worst.out, length: joint.piece.length };
       const lean = (Math.atan(given.out / given.length) * 180) / Math.PI;
-      rec.step('lean', 'atan(out / length)', given, lean, '°', base.source);
+      rec.step('lean', 'atan(out / length) * 180 / 3.141592653589793', given, lean, '°', base.source);
       return lean;
     },
   );

@@ -28,7 +28,7 @@ export const sayJoint: Readonly<Record<string, Say>> = {
         }
       : {
           what: `A piece of ${fact(j, 'of') === 'board' ? 'board' : 'sheet metal'}, ${long(j, print, 'length')} long, goes ${between(j, print)}. Its steepest side leans ${print.value(j)}; ${print.limit(j)} is the most where it ${fact(j, 'way') === 'widening' ? 'widens' : 'narrows'} along the air.`,
-          why: 'Air lets go of a wall that leans away too fast: pressure is lost, and the first take-offs get too little.',
+          why: 'Air lets go of a wall that leans away too fast: pressure is lost, and the first take-offs get too little. Within these slopes the piece takes little, and the plan’s pressures count nothing for it.',
           mend:
             j.status === 'ok'
               ? 'Measure the opening on the unit itself before the first cut.'
