@@ -49,13 +49,14 @@ function missOf(
   t: Pick<BoardTransition, 'start' | 'end' | 'length' | 'offset'>,
   taken = 0,
 ) {
-  if (t.start.kind === 'round' || t.end.kind === 'round') throw new Error('rectangles');
+  const [from, to] = [t.start, t.end];
+  if (from.kind === 'round' || to.kind === 'round') throw new Error('rectangles');
   const [top, left, bottom, right] = sides.map(told);
   if (!top || !left || !bottom || !right) throw new Error('four sides');
   // Looking along it from within: along the top one goes left, down the left, right along the bottom, up the right.
   const offset = [bottom.aside, right.aside] as const;
-  const high = (t.end.height - t.start.height) / 2;
-  const wide = (t.end.width - t.start.width) / 2;
+  const high = (to.height - from.height) / 2;
+  const wide = (to.width - from.width) / 2;
   const lengths = [
     [top, high + offset[1]],
     [bottom, high - offset[1]],
@@ -63,8 +64,8 @@ function missOf(
     [left, wide - offset[0]],
   ] as const;
   const misses = [
-    ...[top, bottom].flatMap((x) => [x.width + taken - t.start.width, x.endWidth + taken - t.end.width]),
-    ...[left, right].flatMap((x) => [x.width + taken - t.start.height, x.endWidth + taken - t.end.height]),
+    ...[top, bottom].flatMap((x) => [x.width + taken - from.width, x.endWidth + taken - to.width]),
+    ...[left, right].flatMap((x) => [x.width + taken - from.height, x.endWidth + taken - to.height]),
     ...lengths.map(([x, lean]) => Math.sqrt(x.slope ** 2 - lean ** 2) - t.length),
     top.aside + offset[0],
     left.aside + offset[1],
