@@ -15,6 +15,7 @@ import { airModel, type Ducts, sideOf } from './model.ts';
 import { pendingIn } from './pendingIn.ts';
 import type { AirFlows, AirModel, AirResult, RoomAir } from './result.ts';
 import { fittingsOf } from './sizing/fittingsOf.ts';
+import type { There } from './there.ts';
 import { unitBehind, wantedFlow } from './unitBehind.ts';
 
 type Input = TradeInput<'climate' | 'loads' | 'equipment'>;
@@ -63,7 +64,8 @@ export function design({ project, upstream }: Input): AirResult {
     rooms: byRoom,
     balance: pendingIn(balance),
     sizing: notAsked,
-    fittings: drawnPieces(ducts, scenario()),
+    there: nothingThere,
+    fittings: drawnPieces(ducts, nothingThere, scenario()),
     flow: pick('flow'),
     staticPressure: pick('static'),
     filterVelocity: pick('filterVelocity'),
@@ -89,6 +91,7 @@ function flowsByName(model: AirModel, placed: PlacedFlows): AirFlows {
 }
 
 /** Sizes hang on more of the document than this: see `withSizing`. */
+const nothingThere: There = { sections: {}, terminals: [] };
 const notAsked = { ok: false, because: 'pending', paths: [] } as const;
 
 /** By room, the places of the registers that blow into it. */

@@ -1,6 +1,7 @@
 import { inOrder } from '@kneewall/project';
 import type { Scenario } from '../plan/scenario.ts';
 import type { Ducts } from './model.ts';
+import type { There } from './there.ts';
 
 /** Inner size, m; nothing where it is not entered whole. */
 export type PieceSize = { readonly diameter: number } | { readonly width: number; readonly height: number };
@@ -20,13 +21,14 @@ export type DrawnPiece = {
   readonly angle?: number;
 };
 
-/** Every fitting that is drawn and a boot for each supply register, in the document's order. Ends the enclosing attempt where a fitting has no kind. */
-export function drawnPieces(ducts: Ducts, s: Scenario): DrawnPiece[] {
+/** Every fitting drawn on ducts that are to be made and a boot for each supply register on them, in the document's order. Ends the enclosing attempt where a fitting has no kind. */
+export function drawnPieces(ducts: Ducts, there: There, s: Scenario): DrawnPiece[] {
   const sizeOf = (id: string | undefined): { size?: PieceSize } => {
     const x = id === undefined ? undefined : ducts.sections[id];
     return x ? sized(x, s) : {};
   };
-  const fittings = inOrder(ducts.sections).flatMap(([id, x]) =>
+  const made = inOrder(ducts.sections).filter(([id]) => !(id in there.sections));
+  const fittings = made.flatMap(([id, x]) =>
     inOrder(x.fittings).map(([own, f]): DrawnPiece => {
       const [other, angle] = [sizeOf(x.from).size, s.maybe(f.angle)];
       return {
@@ -42,7 +44,7 @@ export function drawnPieces(ducts: Ducts, s: Scenario): DrawnPiece[] {
   );
   const boots = inOrder(ducts.terminals).flatMap(([id, t]): DrawnPiece[] => {
     const section = t.section === undefined ? undefined : ducts.sections[t.section];
-    if (!section || s.choice(section.side) !== 'supply') return [];
+    if (!section || (t.section ?? '') in there.sections || s.choice(section.side) !== 'supply') return [];
     const [width, height] = [s.maybe(t.width), s.maybe(t.height)];
     const turns = inOrder(section.fittings).some(([, f]) => s.choice(f.kind) === 'boot-elbow');
     return [

@@ -16,7 +16,9 @@ const round = (d: number, fittings: object, from?: string) => ({
 function lines(sections: object, terminals: object = {}) {
   const opened = openProject(JSON.stringify({ ...emptyProject, routes: { ducts: { sections, terminals } } }));
   if (!opened.ok) throw new Error('it opens');
-  return fittingLines(drawnPieces(resolveProject(opened.project).routes.ducts, scenario()));
+  return fittingLines(
+    drawnPieces(resolveProject(opened.project).routes.ducts, { sections: {}, terminals: [] }, scenario()),
+  );
 }
 
 it('elbows, tees, reducers and boots say the sizes by which they are bought', () => {

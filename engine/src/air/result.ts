@@ -9,6 +9,7 @@ import type { ShutCases } from './doors/shutCases.ts';
 import type { DrawnPiece } from './drawnPieces.ts';
 import type { Rung } from './ladder.ts';
 import type { DuctSizing } from './sizing/sizeDucts.ts';
+import type { There } from './there.ts';
 
 /** One stretch of duct in plain numbers; lengths m, leakage as a share of what it carries, insulation m²K/W. */
 export type DuctSection = {
@@ -101,7 +102,9 @@ export type AirResult = ResultBase & {
   readonly sizing: Outcome<DuctSizing>;
   /** Damper settings for each season. */
   readonly balance: Outcome<AirBalance>;
-  /** Fittings drawn and boots, with the sizes by which they are bought. */
+  /** What is in the house already: nothing of it is bought. */
+  readonly there: There;
+  /** Fittings drawn of what is to be made, and boots, with the sizes by which they are bought. */
   readonly fittings: readonly DrawnPiece[];
   readonly flow: Outcome<Spread>;
   readonly staticPressure: Outcome<Spread>;

@@ -3,8 +3,10 @@ import { attempt, required } from '../../plan/outcome.ts';
 import { scenario } from '../../plan/scenario.ts';
 import type { TradeInput } from '../../plan/trade.ts';
 import { boughtSections } from '../bought.ts';
+import { drawnPieces } from '../drawnPieces.ts';
 import { pendingIn } from '../pendingIn.ts';
 import type { AirResult } from '../result.ts';
+import { thereOf } from '../there.ts';
 import { unitBehind, wantedFlow } from '../unitBehind.ts';
 import { askedOf } from './asked.ts';
 import { fittingsOf } from './fittingsOf.ts';
@@ -12,7 +14,7 @@ import { sizingJob } from './sizingJob.ts';
 
 type Input = Pick<TradeInput, 'project'> & { readonly upstream: { readonly equipment: EquipmentResult } };
 
-/** A design with the choice of sizes asked for: prices, stock and what is bought steer that choice and nothing else. */
+/** A design with the choice of sizes asked for: prices, stock and what is bought steer that choice; and what is there already and never bought. */
 export function withSizing(result: AirResult, { project, upstream: { equipment } }: Input): AirResult {
   const { ducts } = project.routes;
   const { model, flows, rooms, wanted } = result;
@@ -29,8 +31,11 @@ export function withSizing(result: AirResult, { project, upstream: { equipment }
       ...askedOf(project),
     });
   });
+  const there = thereOf(project);
   return {
     ...result,
+    there,
+    fittings: drawnPieces(ducts, there, scenario()),
     sizing: pendingIn(sizing),
     wanted: [...(sizing.ok ? [sizing.value] : []), ...wanted],
   };

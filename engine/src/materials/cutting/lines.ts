@@ -5,15 +5,21 @@ import type { CutAnswers } from './result.ts';
 
 /** The needs of all trades, with the board of drawn boxes as counted sheets in place of the area of their walls, once they are laid. */
 export function withSheets(lines: readonly MaterialLine[], cut: Outcome<CutAnswers>): readonly MaterialLine[] {
-  const made = cut.ok ? jointLines(cut.value) : [];
-  const sheets = cut.ok ? sheetLines(cut.value) : [];
-  if (!cut.ok || sheets.length === 0) return [...lines, ...made];
-  const laid = new Set(cut.value.boxes.map((b) => `air/duct:${b.id}`));
-  return [...lines.filter((l) => !laid.has(l.id)), ...sheets, ...made];
+  if (!cut.ok) return lines;
+  const laid = new Set(laidBoard(cut));
+  return [
+    ...lines.filter((l) => !laid.has(l.id)),
+    ...(laid.size > 0 ? sheetLines(cut.value) : []),
+    ...jointLines(cut.value),
+  ];
 }
 
+/** Lines of the air trade whose board is counted in sheets; none before every box of it is laid. */
+export const laidBoard = (cut: Outcome<CutAnswers>): readonly string[] =>
+  cut.ok && sheetLines(cut.value).length > 0 ? cut.value.boxes.map((b) => `air/duct:${b.id}`) : [];
+
 /** Sheets of board by thickness, of which every piece has its place; metal is bought made or by the sheet, as one likes. */
-function sheetLines({ boxes, joints, sheets }: CutAnswers): MaterialLine[] {
+export function sheetLines({ boxes, joints, sheets }: CutAnswers): MaterialLine[] {
   const whole = [...boxes.map((b) => b.flat), ...joints].every((x) => x.problems.length === 0);
   if (!whole) return [];
   return sheets
@@ -23,7 +29,7 @@ function sheetLines({ boxes, joints, sheets }: CutAnswers): MaterialLine[] {
       trade: 'materials',
       what: `Duct board, ${boardNames[Math.round(thickness * 10000)] ?? `${Math.round(thickness * 1000)} mm`}, sheets as laid out on the cut sheets`,
       kind: 'count',
-      amount: plan.sheets.length,
+      amount: plan.cost,
       soldBy: 1,
     }));
 }

@@ -5,14 +5,16 @@ import type { Leaving } from './takeOffs.ts';
 export type Ducts = ResolvedProject['routes']['ducts'];
 export type Section = Ducts['sections'][string];
 
-/** Sections that are in the house already are not cut. */
-export function fittedSections({ items }: Pick<ResolvedProject, 'items'>): ReadonlySet<string> {
-  return new Set(
-    inOrder(items).flatMap(([, { of, state }]) => {
-      const section = /^routes\.ducts\.sections\.(.+)$/.exec(of ?? '')?.[1];
-      return section !== undefined && 'choice' in state && state.choice === 'fitted' ? [section] : [];
-    }),
+/** Sections that are in the house already are not cut: they say so, or an item that stands for them is fitted. */
+export function fittedSections({ items, routes }: Pick<ResolvedProject, 'items' | 'routes'>): ReadonlySet<string> {
+  const fitted = inOrder(items).flatMap(([, { of, state }]) => {
+    const section = /^routes\.ducts\.sections\.(.+)$/.exec(of ?? '')?.[1];
+    return section !== undefined && 'choice' in state && state.choice === 'fitted' ? [section] : [];
+  });
+  const said = inOrder(routes.ducts.sections).flatMap(([id, { already }]) =>
+    'choice' in already && already.choice !== 'new' ? [id] : [],
   );
+  return new Set([...fitted, ...said]);
 }
 
 /** The answer where one is entered. */
