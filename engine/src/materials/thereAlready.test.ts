@@ -47,7 +47,8 @@ function asked(said: Record<string, string>, kept: readonly string[] = [], items
   const cut = inputsOf(project);
   return {
     lines,
-    amount: (id: string) => lines.find((l) => l.id === `air/${id}`)?.amount ?? 0,
+    amount: (id: string) =>
+      lines.reduce((sum, l) => sum + (l.id === `air/${id}` || l.id.startsWith(`air/${id}:`) ? l.amount : 0), 0),
     cut: [...cut.boxes, ...cut.ducts, ...cut.pipes.flatMap((p) => p.runs), ...cut.bags.flatMap((b) => b.runs)].map(
       (x) => x.id,
     ),
