@@ -7,6 +7,7 @@ export { cutMeasures, lineWord } from './cutSheet/cutMeasures.ts';
 export { cutSheetsOf, titleOf as cutSheetTitle } from './cutSheet/cutSheetSvg.ts';
 export { holeSize } from './cutSheet/holesOf.ts';
 export { type LaidSheet, laidSheets, type MarkedPiece } from './cutSheet/laidSheets.ts';
+export { cornersOf, isShaped } from './cutSheet/shaped.ts';
 export { straightCuts } from './cutSheet/straightCuts.ts';
 export type { DuctFact, DuctFacts, FaceFact, Size, Spot } from './ductPlan/ductFacts.ts';
 export { ductFacts } from './ductPlan/ductFacts.ts';

@@ -53,6 +53,30 @@ describe('the cut sheets of the demonstration', () => {
     });
   });
 
+  it('print the corners of slanting pieces so that they are read back within a thirty-second of an inch', async () => {
+    const { pages } = await readPdf(
+      await printPlanSet(planSet({ plan, project, units: 'us' }, 'plain', ['drawings']), fonts),
+    );
+    const sheets = pages.filter((p) => p.text.includes('Seen from the side that is cut'));
+    laid.forEach((sheet, i) => {
+      const text = (sheets[i]?.text ?? '').replace(/\s+/g, ' ');
+      for (const marked of sheet.pieces.filter((p) => p.title.startsWith('Unit to'))) {
+        const { outline } = marked.piece;
+        const row = text.match(
+          new RegExp(` ${marked.mark} (1: .*? ${outline.length}: [^,]+, [^;]+?")(?: [A-Z] |  ?\\w| \\d)`),
+        );
+        const said = [...(row?.[1] ?? '').matchAll(/\d+: ([^,;]+), ([^;]+?")/g)].map((m) =>
+          [m[1], m[2]].map((x) => inches(x ?? '')),
+        );
+        expect(said, marked.title).toHaveLength(outline.length);
+        outline.forEach(([x, y], k) => {
+          const wanted = (marked.lies.turned ? [y, x] : [x, y]).map((v) => v / 0.0254);
+          for (const [j, v] of wanted.entries()) expect(Math.abs((said[k]?.[j] ?? 99) - v)).toBeLessThan(1 / 32 + 1e-9);
+        });
+      }
+    });
+  });
+
   it('draw every piece true to scale: outlines measured on the paper are the pieces themselves', () => {
     for (const units of ['us', 'si'] as const)
       cutSheetsOf(plan, project, units).forEach(({ svg }, i) => {

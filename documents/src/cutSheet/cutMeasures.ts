@@ -1,4 +1,5 @@
 import type { CutPiece, MarkedPiece } from './laidSheets.ts';
+import { isShaped, shapedMeasures } from './shaped.ts';
 
 /** A measure of a piece as it lies, m: sideways and up from its marked corner; or a length across it. */
 export type CutMeasure = {
@@ -34,6 +35,7 @@ const lineNames: Readonly<Record<string, string>> = {
 
 /** Everything to mark out on a piece but its holes: its size, the diagonal that proves it square, folds and laps. */
 export function cutMeasures({ piece, lies }: Pick<MarkedPiece, 'piece' | 'lies'>): CutMeasure[] {
+  if (isShaped(piece)) return shapedMeasures({ piece, lies });
   const metal = piece.lines.some((l) => l.kind === 'fold');
   const named = (l: Line) => (metal ? 'Bend, its middle' : (lineNames[lineWord(piece, l)] ?? l.kind));
   const lines = piece.lines.filter((l) => l.kind !== 'centre');

@@ -6,8 +6,9 @@ import { rowHeight, schedule } from '../sheet/schedule.ts';
 import { headHeight, notesAt, notesHeight, sheetSvg } from '../sheet/sheet.ts';
 import { element, type Svg, words } from '../sheet/svg.ts';
 import type { Sheet } from '../sheets.ts';
+import { cornersTable, shapedRows } from './cornersTable.ts';
 import { bothCutLengths, cutLength } from './cutLength.ts';
-import { holeSize } from './holesOf.ts';
+import { holesTable } from './holesTable.ts';
 import { type LaidSheet, laidSheets } from './laidSheets.ts';
 import { lyingPiece, type Put } from './lyingPiece.ts';
 
@@ -29,10 +30,12 @@ const scales: Readonly<Record<System, readonly { readonly ratio: number; readonl
   us: [
     { ratio: 8, words: '1 1/2 in = 1 ft (1:8)' },
     { ratio: 12, words: '1 in = 1 ft (1:12)' },
+    { ratio: 16, words: '3/4 in = 1 ft (1:16)' },
     { ratio: 24, words: '1/2 in = 1 ft (1:24)' },
   ],
   si: [
     { ratio: 10, words: '1:10' },
+    { ratio: 15, words: '1:15' },
     { ratio: 20, words: '1:20' },
     { ratio: 50, words: '1:50' },
   ],
@@ -73,7 +76,7 @@ export function cutSheetSvg(laid: LaidSheet, project: Project, units: System): s
     paper,
     {
       project: project.about?.name ?? 'The project',
-      drawn: `${titleOf(laid)}: ${size}, ${bothCutLengths(thickness, units)} thick`,
+      drawn: `${titleOf(laid)}: ${size}, ${thickSaid(thickness, units)} thick`,
       how: `Scale ${scale.words}. Sheet: ${paper.name}. Seen from the side that is cut, the inside of the box. Every measure of a piece counts from its black corner, never scaled off.`,
     },
     { style, scale: String(scale.ratio) },
@@ -91,6 +94,12 @@ export function cutSheetSvg(laid: LaidSheet, project: Project, units: System): s
     ...notesAt(bottom, notes, 2),
   );
 }
+
+/** Thinner than a tape can measure: in hundredths of a millimetre and thousandths of an inch. */
+const thickSaid = (metres: number, units: System): string =>
+  metres > 0.005
+    ? bothCutLengths(metres, units)
+    : `${Math.round(metres * 1e5) / 100} mm (${Math.round(metres / 0.0000254) / 1000} in)`;
 
 function restAt(r: LaidSheet['sheet']['rests'][number], put: Put, per: number, units: System): Svg[] {
   const [x, y] = put([r.x, r.y + r.height]);
@@ -117,7 +126,10 @@ function throughCut({ from, to }: LaidSheet['sheet']['cuts'][number], order: num
 
 /** Rows that the tables under a sheet take, heads counted. */
 const rowsOf = ({ pieces, sheet }: LaidSheet): number =>
-  Math.max(pieces.length, Math.ceil(sheet.cuts.length / 2)) + pieces.flatMap((p) => p.holes).length + 3;
+  Math.max(pieces.length, Math.ceil(sheet.cuts.length / 2)) +
+  pieces.flatMap((p) => p.holes).length +
+  3 +
+  shapedRows(pieces);
 
 function tablesAt({ pieces, sheet }: LaidSheet, y: number, units: System): Svg[] {
   const both = (m: number) => bothCutLengths(m, units);
@@ -129,6 +141,9 @@ function tablesAt({ pieces, sheet }: LaidSheet, y: number, units: System): Svg[]
     ];
   });
   const half = Math.ceil(cuts.length / 2);
+  const below = y + (2 + Math.max(pieces.length, half)) * rowHeight;
+  const holes = pieces.flatMap((p) => p.holes).length;
+  const holesHigh = holes === 0 ? 0 : holes + 2;
   const columns = [
     { head: 'Cut', width: 8 },
     { head: 'Right through the part it is in', width: 84 },
@@ -153,43 +168,20 @@ function tablesAt({ pieces, sheet }: LaidSheet, y: number, units: System): Svg[]
       ]),
     ),
     schedule(margin + 208, y, columns, cuts.slice(0, half)),
-    ...holesTable(pieces, y + (2 + Math.max(pieces.length, half)) * rowHeight, units),
+    ...holesTable(pieces, below, units),
+    ...cornersTable(pieces, below + holesHigh * rowHeight, units),
     ...(cuts.length > 1 ? [schedule(margin + 304, y, columns, cuts.slice(half))] : []),
   ];
 }
 
-function holesTable(pieces: LaidSheet['pieces'], y: number, units: System): Svg[] {
-  const rows = pieces.flatMap(({ mark, holes }) =>
-    holes.map((h) => [
-      mark,
-      h.name,
-      h.side,
-      holeSize(h.shape, units),
-      bothCutLengths(h.sideways, units),
-      bothCutLengths(h.up, units),
-      h.how,
-    ]),
-  );
-  if (rows.length === 0) return [];
-  const columns = [
-    { head: 'In', width: 10 },
-    { head: 'Hole for', width: 70 },
-    { head: 'Side', width: 22 },
-    { head: 'Size', width: 28 },
-    { head: '↔ from the corner', width: 42 },
-    { head: '↕ from the corner', width: 42 },
-    { head: 'How its place was found', width: 150 },
-  ];
-  return [schedule(margin, y, columns, rows)];
-}
-
-const notesFor = ({ of, sheet }: LaidSheet): string[] => [
+const notesFor = ({ of, sheet, joints }: LaidSheet): string[] => [
   of === 'board'
     ? 'Glass fibre: gloves, sleeves, eye protection and a mask. Cut grooves and laps from the inside and never through the facing: it is the hinge and the seal.'
     : 'Edges of sheet metal cut: gloves and eye protection. Bend on the lines, the lap last.',
   'Local code, the maker’s fabrication instructions and licensed practice stand above this sheet. Measure the unit’s outlet before the first cut.',
   of === 'board'
     ? 'Grey: groove, folds about its dash-dot line. Dashed: lap, half the board is cut away to the edge. Flap: all but the facing is cut away, staple every 2 in and tape over. ⌀ hole; ↔ sideways and ↕ up from the black corner to its middle.'
-    : 'Dash-dot: middle of a bend. Holes for take-offs are marked out on the duct itself.',
+    : 'Dash-dot: middle of a bend. Dashed: the lap of the seam. ⌀ hole; ↔ sideways and ↕ up from the black corner to its middle.',
+  ...joints,
   `${Math.round(100 * sheet.used)} % of the sheet becomes pieces. Numbers in circles: the order of the cuts that go right through. Dotted: what is left; keep what is named.`,
 ];

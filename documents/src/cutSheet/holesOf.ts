@@ -24,8 +24,8 @@ const sideNames: Readonly<Record<string, string>> = {
 export const sideName = (panel: string): string => sideNames[panel] ?? panel;
 
 /** All holes of a piece with the ducts they are for; `turned` where it lies a quarter turned. */
-export function holesOf(piece: CutPiece, turned: boolean, { boxes }: Cut): MarkedHole[] {
-  const box = boxes.find((b) => b.id === piece.for);
+export function holesOf(piece: CutPiece, turned: boolean, { boxes, ducts }: Cut): MarkedHole[] {
+  const box = [...boxes, ...ducts].find((b) => b.id === piece.for);
   return piece.holes.map(({ id, centre: [x, y], shape }) => {
     const hole = box?.holes.find((h) => h.id === id);
     const panel = piece.panels.find((p) => x >= p.from[0] && x <= p.to[0]);

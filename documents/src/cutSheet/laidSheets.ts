@@ -1,5 +1,6 @@
 import type { Plan, TradeResults } from '@kneewall/engine';
 import { holesOf, type MarkedHole } from './holesOf.ts';
+import { jointNotes } from './jointNotes.ts';
 
 export type Cut = Extract<TradeResults['materials']['cut'], { ok: true }>['value'];
 type Sheets = Cut['sheets'][number];
@@ -25,6 +26,8 @@ export type LaidSheet = {
   readonly hand?: string;
   readonly sheet: Laid;
   readonly pieces: readonly MarkedPiece[];
+  /** How the ducts cut from it join the unit. */
+  readonly joints: readonly string[];
 };
 
 /** Every sheet that is cut, its pieces marked with letters in the order in which they lie. Empty until the pieces are laid out. */
@@ -52,6 +55,10 @@ export function laidSheets(plan: Pick<Plan, 'trades'>): LaidSheet[] {
           cuts: sheet.cuts.filter((c) => !alongEdge(c, sheet)),
           rests: sheet.rests.map((r) => (r.remnant === undefined ? r : { ...r, remnant: `K${++kept}` })),
         },
+        joints: jointNotes(
+          cut.value,
+          sheet.placed.flatMap((p) => pieces.find((x) => x.id === p.piece)?.for ?? []),
+        ),
         pieces: sheet.placed.flatMap((lies) => {
           const piece = pieces.find((p) => p.id === lies.piece);
           return piece
@@ -78,11 +85,19 @@ const alongEdge = ({ from, to }: Laid['cuts'][number], { width, height }: Laid):
 /** A, B … Z, then A1, B1 …. */
 const letter = (n: number): string => `${String.fromCharCode(65 + (n % 26))}${n >= 26 ? Math.floor(n / 26) : ''}`;
 
+const sides: Readonly<Record<string, string>> = {
+  top: 'top',
+  bottom: 'bottom',
+  left: 'left side',
+  right: 'right side',
+};
+
 /** What a piece is of its box: the rest of its id says it. */
 function titleOf(piece: CutPiece, { names }: Cut): string {
   const name = names[piece.for] ?? piece.for;
   const rest = piece.id.slice(piece.for.length).trim();
   if (rest === 'end') return `${name}, cap of the far end`;
   if (rest === 'start') return `${name}, cap of the near end`;
+  if (rest in sides) return `${name}, ${sides[rest]}`;
   return rest === '' ? name : `${name}, part ${rest}`;
 }

@@ -5,6 +5,7 @@ import { cutLength } from './cutLength.ts';
 import { lineWord } from './cutMeasures.ts';
 import { holeSize, type MarkedHole, sideName } from './holesOf.ts';
 import type { CutPiece, MarkedPiece } from './laidSheets.ts';
+import { isShaped } from './shaped.ts';
 
 /** From the sheet's metres to mm on the paper. */
 export type Put = (spot: readonly [number, number]) => readonly [number, number];
@@ -19,6 +20,8 @@ export function lyingPiece({ mark, piece, holes, lies }: MarkedPiece, put: Put, 
   const lying = onSheet(piece, lies);
   const lines = lying.lines.map((l, i) => ({ ...l, own: piece.lines[i] ?? l }));
   const per = Math.abs(put([1, 0])[0] - put([0, 0])[0]);
+  const shaped = isShaped(piece);
+  const about = rectangleOf(piece, lies);
   let staggered = 0;
   return element(
     'g',
@@ -27,11 +30,15 @@ export function lyingPiece({ mark, piece, holes, lies }: MarkedPiece, put: Put, 
     ...lines.filter((l) => l.kind !== 'centre').flatMap((l) => lineAt(l, put, per)),
     ...lying.holes.map((h) => holeAt(h, put, per)),
     ...lines.filter((l) => l.kind === 'centre').map((l) => ruled(put(l.from), put(l.to), 'centre')),
-    ...lines.filter((l) => l.kind !== 'centre').map((l) => labelOf(l, l.own, piece, put, units, staggered++)),
+    ...(shaped
+      ? cornerNumbers(lying.outline.map(put))
+      : lines.filter((l) => l.kind !== 'centre').map((l) => labelOf(l, l.own, piece, put, units, staggered++))),
     ...holes.flatMap((h, i) => holeLabel(h, lying.holes[i]?.centre ?? [0, 0], put, units)),
-    ...piece.panels.filter((p) => p.name !== 'cap' && p.name !== 'lap').map((p) => panelName(p, piece, lies, put)),
-    corner(lying.outline.map(put)),
-    markAt(mark, lying.outline.map(put)),
+    ...piece.panels
+      .filter((p) => !shaped && p.name !== 'cap' && p.name !== 'lap')
+      .map((p) => panelName(p, piece, lies, put)),
+    corner(about.map(put)),
+    markAt(mark, lying.outline.map(put), shaped),
   );
 }
 
@@ -114,7 +121,33 @@ function panelName(panel: CutPiece['panels'][number], piece: CutPiece, lies: Mar
   return element('text', { x, y, 'text-anchor': 'middle', class: 'panel' }, words(sideName(panel.name)));
 }
 
-/** The corner from which a piece is measured: the first of its outline. */
+/** The rectangle about a piece as it lies, its marked corner first. */
+const rectangleOf = (piece: CutPiece, lies: MarkedPiece['lies']): readonly (readonly [number, number])[] => {
+  const { width, height } = piece.size;
+  const outline = [
+    [0, 0],
+    [width, 0],
+    [width, height],
+    [0, height],
+  ] as const;
+  return onSheet({ ...piece, outline, lines: [], holes: [] }, lies).outline;
+};
+
+/** Corners numbered as the list has them, a little inside. */
+function cornerNumbers(outline: readonly (readonly [number, number])[]): Svg[] {
+  const n = outline.length;
+  if (n > cornersNumbered) return [];
+  const [mx, my] = [outline.reduce((a, p) => a + p[0], 0) / n, outline.reduce((a, p) => a + p[1], 0) / n];
+  return outline.flatMap(([x, y], i) => {
+    const long = Math.hypot(mx - x, my - y) || 1;
+    return lettering(x + (3.4 * (mx - x)) / long - 0.6, y + (3.4 * (my - y)) / long + 0.9, String(i + 1));
+  });
+}
+
+/** More corners than these, as of a round end, stand in the list alone. */
+const cornersNumbered = 14;
+
+/** The corner from which a piece is measured: the first of its rectangle. */
 function corner(outline: readonly (readonly [number, number])[]): Svg {
   const [at, right, , up] = outline;
   if (!at || !right || !up) return { svg: '' };
@@ -125,9 +158,11 @@ function corner(outline: readonly (readonly [number, number])[]): Svg {
   return element('polygon', { points: pointsOf([at, towards(right), towards(up)]), class: 'full' });
 }
 
-function markAt(mark: string, outline: readonly (readonly [number, number])[]): Svg {
+/** The letter of a piece: at its upper right, in the middle of a shaped one. */
+function markAt(mark: string, outline: readonly (readonly [number, number])[], shaped: boolean): Svg {
   const [xs, ys] = [outline.map((p) => p[0]), outline.map((p) => p[1])];
-  const [x, y] = [Math.max(...xs) - 6, Math.min(...ys) + 6.5];
+  const middle = (all: readonly number[]): number => all.reduce((a, v) => a + v, 0) / all.length;
+  const [x, y] = shaped ? [middle(xs), middle(ys)] : [Math.max(...xs) - 6, Math.min(...ys) + 6.5];
   return element(
     'g',
     {},

@@ -8,12 +8,13 @@ import { balanceInput, balanceJob } from './balance/balanceJob.ts';
 import { operatingPoints, tableRises } from './blower/operatingPoints.ts';
 import { curvesOf } from './curves.ts';
 import { shutDesign } from './doors/shutDesign.ts';
+import { drawnPieces } from './drawnPieces.ts';
 import { named, nominalAir, notBeyondTable, type PlacedFlows, placedSolver } from './flows.ts';
 import { ladderOf } from './ladder.ts';
 import { airModel, type Ducts, sideOf } from './model.ts';
 import { pendingIn } from './pendingIn.ts';
 import type { AirFlows, AirModel, AirResult, RoomAir } from './result.ts';
-import { fittingCounts, fittingsOf } from './sizing/fittingsOf.ts';
+import { fittingsOf } from './sizing/fittingsOf.ts';
 import type { There } from './there.ts';
 import { unitBehind, wantedFlow } from './unitBehind.ts';
 
@@ -64,7 +65,7 @@ export function design({ project, upstream }: Input): AirResult {
     balance: pendingIn(balance),
     sizing: notAsked,
     there: nothingThere,
-    fittings: fittingCounts(ducts, nothingThere),
+    fittings: drawnPieces(ducts, nothingThere, scenario()),
     flow: pick('flow'),
     staticPressure: pick('static'),
     filterVelocity: pick('filterVelocity'),

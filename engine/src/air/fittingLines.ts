@@ -1,7 +1,7 @@
 import type { MaterialLine } from '../plan/lines.ts';
-import type { AirResult } from './result.ts';
+import type { DrawnPiece, PieceSize } from './drawnPieces.ts';
 
-/** Fittings that are bought as pieces; collars and boots are counted by run and register, bends of flexible duct are the duct itself. */
+/** Fittings that are bought as pieces; collars are counted by run, bends of flexible duct are the duct itself. */
 const pieces: Readonly<Record<string, string>> = {
   'elbow-round': 'Round elbows',
   'elbow-round-tight': 'Round elbows, tight',
@@ -11,9 +11,58 @@ const pieces: Readonly<Record<string, string>> = {
   reducer: 'Reducers',
 };
 
-/** Elbows, tees and reducers as they are drawn. */
-export const fittingLines = (fittings: AirResult['fittings']): MaterialLine[] =>
-  Object.entries(pieces).flatMap(([kind, what]) => {
-    const amount = fittings[kind] ?? 0;
-    return amount > 0 ? [{ id: `air/${kind}`, trade: 'air', what, kind: 'count', amount, soldBy: 1 } as const] : [];
+/** Elbows, tees and reducers as they are drawn and a boot for each supply register, each with the sizes it is bought by. */
+export const fittingLines = (drawn: readonly DrawnPiece[]): MaterialLine[] =>
+  drawn.flatMap((piece): MaterialLine[] => {
+    const boot = piece.kind === 'boot' || piece.kind === 'boot-elbow';
+    const name = boot ? bootName(piece) : pieces[piece.kind];
+    if (name === undefined || !(piece.count > 0)) return [];
+    const word = boot ? 'boots' : piece.kind;
+    const what = [name, ...wordsOf(piece)].join(', ');
+    return [
+      {
+        id: `air/${word}:${piece.id}`,
+        trade: 'air',
+        what,
+        kind: 'count',
+        amount: piece.count,
+        soldBy: 1,
+        for: piece.for,
+        // One name for all that are alike in the shop, without a space before its sizes: a price without a size stays theirs.
+        like: { id: [word, ...(piece.kind === 'boot-elbow' ? ['turned'] : []), ...keysOf(piece)].join('-'), what },
+      },
+    ];
   });
+
+const bootName = ({ kind }: DrawnPiece): string => (kind === 'boot-elbow' ? 'Boots that turn' : 'Boots');
+
+const inches = (m: number): number => Math.round((m / 0.0254) * 10) / 10;
+const mm = (m: number): number => Math.round(m * 1000);
+
+const said = (size: PieceSize): string =>
+  'diameter' in size
+    ? `${inches(size.diameter)} in (${mm(size.diameter)} mm)`
+    : `${inches(size.width)} by ${inches(size.height)} in (${mm(size.width)} by ${mm(size.height)} mm)`;
+const keyed = (size: PieceSize): string =>
+  'diameter' in size ? `${mm(size.diameter)}` : `${mm(size.width)}x${mm(size.height)}`;
+
+/** Sizes as they are asked for in the shop: of a boot its face and its collar, of a tee or reducer both ducts. */
+function wordsOf({ kind, size, other, angle }: DrawnPiece): string[] {
+  if (kind.startsWith('boot'))
+    return [...(other ? [`for a ${said(other)} register`] : []), ...(size ? [`collar ${said(size)}`] : [])];
+  if (kind === 'tee-branch') return size ? [`${said(size)}${other ? ` off ${said(other)}` : ''}`] : [];
+  if (kind === 'reducer') return size ? [`${other ? `${said(other)} to ` : ''}${said(size)}`] : [];
+  return [...(size ? [said(size)] : []), ...(turns(angle) ? [`${Math.round(angle)}°`] : [])];
+}
+
+function keysOf({ kind, size, other, angle }: DrawnPiece): string[] {
+  const both = kind.startsWith('boot') || kind === 'tee-branch' || kind === 'reducer';
+  return [
+    ...(size ? [keyed(size)] : []),
+    ...(both && other ? [keyed(other)] : []),
+    ...(kind.startsWith('elbow') && turns(angle) ? [`${Math.round(angle)}deg`] : []),
+  ];
+}
+
+/** A bend that is not the usual quarter turn. */
+const turns = (angle: number | undefined): angle is number => angle !== undefined && Math.abs(angle - 90) > 0.5;

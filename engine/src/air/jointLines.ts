@@ -25,7 +25,7 @@ export const newTerminals = ({ terminals }: AirModel, there: There): AirModel['t
   terminals.filter((t) => !there.terminals.includes(t.id));
 
 /**
- * Collars by size, boots, boxes, hangers by their spacing, tape and mastic by joint: what is needed, before waste and rounding.
+ * Collars by size, boxes, hangers by their spacing, tape and mastic by joint: what is needed, before waste and rounding.
  * Of ducts that are there already only the joints that are to be sealed count.
  */
 export function jointLines(model: AirModel, there: There): MaterialLine[] {
@@ -34,9 +34,7 @@ export function jointLines(model: AirModel, there: There): MaterialLine[] {
   const ids = (sections: readonly DuctSection[]) => new Set(sections.map((x) => x.id));
   const [made, tight] = [ids(fresh), ids(sealed)];
   const flexible = fresh.filter((x) => x.kind === 'flexible');
-  const boots = model.terminals.filter((t) => made.has(t.section));
-  const supplies = boots.filter((t) => sideOf(model, t.section) === 'supply').length;
-  const returns = boots.length - supplies;
+  const returns = model.terminals.filter((t) => made.has(t.section) && sideOf(model, t.section) === 'return').length;
   const sum = (of: (x: DuctSection) => number): number => fresh.reduce((a, x) => a + of(x), 0);
   const joints = (of: (x: DuctSection) => number): number => sealed.reduce((a, x) => a + of(x), 0);
   const all = joints(jointsOf) + model.terminals.filter((t) => tight.has(t.section)).length;
@@ -47,7 +45,6 @@ export function jointLines(model: AirModel, there: There): MaterialLine[] {
   const hangers = flexible.reduce((a, x) => a + Math.ceil(x.length / x.supports), 0);
   return [
     ...flexible.map(collars),
-    ...(supplies > 0 ? [count('boots', 'Boots, one for each supply register', supplies)] : []),
     ...(boxes > 0 ? [boxBoards(boxes)] : []),
     count('hangers', 'Saddle hangers, at least 1 1/2 in wide', hangers),
     ...(inMetal > 0 ? [count('metal-hangers', 'Strap hangers for metal duct, one every 8 ft', inMetal)] : []),

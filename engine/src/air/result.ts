@@ -6,6 +6,7 @@ import type { ResultBase } from '../plan/trade.ts';
 import type { AirBalance } from './balance/result.ts';
 import type { AirCurves } from './curves.ts';
 import type { ShutCases } from './doors/shutCases.ts';
+import type { DrawnPiece } from './drawnPieces.ts';
 import type { Rung } from './ladder.ts';
 import type { DuctSizing } from './sizing/sizeDucts.ts';
 import type { There } from './there.ts';
@@ -103,8 +104,8 @@ export type AirResult = ResultBase & {
   readonly balance: Outcome<AirBalance>;
   /** What is in the house already: nothing of it is bought. */
   readonly there: There;
-  /** Pieces drawn of what is to be made, by kind. */
-  readonly fittings: Readonly<Record<string, number>>;
+  /** Fittings drawn of what is to be made, and boots, with the sizes by which they are bought. */
+  readonly fittings: readonly DrawnPiece[];
   readonly flow: Outcome<Spread>;
   readonly staticPressure: Outcome<Spread>;
   readonly filterVelocity: Outcome<Spread>;

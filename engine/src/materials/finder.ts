@@ -21,5 +21,5 @@ export const materialsFinder: Finder<'materials'> = {
   design,
   learn,
   findings,
-  looksAt: { reads: ['routes.passages'], trades: ['air'] },
+  looksAt: { reads: ['routes.passages', 'routes.ducts', 'candidates', 'items'], trades: ['air'] },
 };

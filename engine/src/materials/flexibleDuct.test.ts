@@ -54,7 +54,7 @@ describe('flexible duct', () => {
     model: { ok: true, value: model },
     shut: { ok: false },
     there,
-    fittings: {},
+    fittings: [],
   } as unknown as AirResult;
   const lines = airLines(result);
   const pending = { ok: false, because: 'pending', paths: [] } as const;

@@ -1,6 +1,7 @@
 import type { Judged, Words } from '../plan/judge.ts';
 import type { Printer } from '../plan/printer.ts';
 import { unknownWords } from '../plan/unknownWords.ts';
+import { unknownJoint } from './cutting/joint/messages.ts';
 import { aboutCutting, sayCutting } from './cutting/messages.ts';
 
 type Say = (j: Judged, print: Printer) => Words;
@@ -77,6 +78,10 @@ export function words(j: Judged, print: Printer): Words {
   const word = j.id.split(':')[0] ?? j.id;
   const topic = about[word];
   if (j.status === 'unknown') {
+    if (word === 'joint') {
+      const { what, why } = unknownJoint(j);
+      return unknownWords(j, print, what, why);
+    }
     const unpriced = word === 'cost' ? fact(j, 'unpriced') : '';
     const lacks =
       unpriced === '' ? '' : `: ${things(unpriced)} of the list ${unpriced === '1' ? 'has' : 'have'} no price`;

@@ -1,9 +1,9 @@
 import { emptyProject, openProject, resolveProject } from '@kneewall/project';
 import { describe, expect, it } from 'vitest';
+import { drawnPieces } from '../air/drawnPieces.ts';
 import { materials as airLines } from '../air/materials.ts';
 import { airModel } from '../air/model.ts';
 import type { AirResult } from '../air/result.ts';
-import { fittingCounts } from '../air/sizing/fittingsOf.ts';
 import { thereOf } from '../air/there.ts';
 import { scenario } from '../plan/scenario.ts';
 import { inputsOf } from './cutting/inputsOf.ts';
@@ -41,13 +41,14 @@ function asked(said: Record<string, string>, kept: readonly string[] = [], items
   const there = thereOf(project);
   const result = {
     ...{ model: { ok: true, value: airModel(project.routes.ducts, blower, 101_325, scenario()) } },
-    ...{ shut: { ok: false }, there, fittings: fittingCounts(project.routes.ducts, there) },
+    ...{ shut: { ok: false }, there, fittings: drawnPieces(project.routes.ducts, there, scenario()) },
   } as unknown as AirResult;
   const lines = airLines(result);
   const cut = inputsOf(project);
   return {
     lines,
-    amount: (id: string) => lines.find((l) => l.id === `air/${id}`)?.amount ?? 0,
+    amount: (id: string) =>
+      lines.reduce((sum, l) => sum + (l.id === `air/${id}` || l.id.startsWith(`air/${id}:`) ? l.amount : 0), 0),
     cut: [...cut.boxes, ...cut.ducts, ...cut.pipes.flatMap((p) => p.runs), ...cut.bags.flatMap((b) => b.runs)].map(
       (x) => x.id,
     ),

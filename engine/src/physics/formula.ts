@@ -23,6 +23,7 @@ const functions: Readonly<Record<string, (...x: number[]) => number>> = {
   abs: Math.abs,
   sin: Math.sin,
   cos: Math.cos,
+  atan: Math.atan,
 };
 
 function sum(s: State): number {

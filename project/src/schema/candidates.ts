@@ -1,5 +1,6 @@
 import { electrics } from './electrics.ts';
 import { choice, flag, group, map, quantity, text } from './field.ts';
+import { unitOpenings } from './unitOpenings.ts';
 
 const rows = map(
   {
@@ -220,6 +221,7 @@ export const candidates = map(
     handler: box('Air handler, bare'),
     handlerCrated: box('Air handler, crated'),
     handlerPart: box('Air handler taken apart: its largest part', []),
+    openings: unitOpenings,
     outdoorUnit: box('Outdoor unit'),
     lineLimits,
   },

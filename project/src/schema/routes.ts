@@ -4,6 +4,7 @@ import { boxEnds, ductCutting, takeOff } from './ductCutting.ts';
 import { ductKinds, ductMake, mayBe, spaceToPass } from './ductSize.ts';
 import { choice, group, map, quantity, reference, text, way } from './field.ts';
 import { lineset } from './lineset.ts';
+import { unitJoints } from './unitOpenings.ts';
 import { wires } from './wires.ts';
 
 const measuredLength = (label: string, neededBy: ['air'] | ['access'], most: number) =>
@@ -298,6 +299,7 @@ const ducts = group(
           label: 'Blower setting',
           help: 'Left empty the plan uses the highest in the table.',
         }),
+        ...unitJoints,
       },
       { label: 'Air handler' },
     ),

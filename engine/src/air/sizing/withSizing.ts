@@ -3,12 +3,13 @@ import { attempt, required } from '../../plan/outcome.ts';
 import { scenario } from '../../plan/scenario.ts';
 import type { TradeInput } from '../../plan/trade.ts';
 import { boughtSections } from '../bought.ts';
+import { drawnPieces } from '../drawnPieces.ts';
 import { pendingIn } from '../pendingIn.ts';
 import type { AirResult } from '../result.ts';
 import { thereOf } from '../there.ts';
 import { unitBehind, wantedFlow } from '../unitBehind.ts';
 import { askedOf } from './asked.ts';
-import { fittingCounts, fittingsOf } from './fittingsOf.ts';
+import { fittingsOf } from './fittingsOf.ts';
 import { sizingJob } from './sizingJob.ts';
 
 type Input = Pick<TradeInput, 'project'> & { readonly upstream: { readonly equipment: EquipmentResult } };
@@ -34,7 +35,7 @@ export function withSizing(result: AirResult, { project, upstream: { equipment }
   return {
     ...result,
     there,
-    fittings: fittingCounts(ducts, there),
+    fittings: drawnPieces(ducts, there, scenario()),
     sizing: pendingIn(sizing),
     wanted: [...(sizing.ok ? [sizing.value] : []), ...wanted],
   };

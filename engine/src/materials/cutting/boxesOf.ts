@@ -1,11 +1,9 @@
 import { inOrder, type ResolvedProject } from '@kneewall/project';
 import { type Scenario, scenario } from '../../plan/scenario.ts';
-import { drawnFrom } from './drawnFrom.ts';
+import { facesOf, leavingOf } from './leavingOf.ts';
 import type { CutBox } from './result.ts';
+import { chosen, type Ducts, fittedSections, type Section, sizeOf } from './sectionsOf.ts';
 import { type Leaving, placeTakeOffs } from './takeOffs.ts';
-
-type Ducts = ResolvedProject['routes']['ducts'];
-export type Section = Ducts['sections'][string];
 
 /** Boards by thickness, m, and the insulation they give, m²K/W: R-4.3, R-6.5, R-8.7. Source: `cutting.stock` (common practice). */
 const boardInsulation: readonly (readonly [number, number])[] = [
@@ -13,28 +11,6 @@ const boardInsulation: readonly (readonly [number, number])[] = [
   [0.0381, 1.145],
   [0.0508, 1.532],
 ];
-
-/** Sections that are in the house already are not cut: they say so, or an item that stands for them is fitted. */
-export function fittedSections({ items, routes }: Pick<ResolvedProject, 'items' | 'routes'>): ReadonlySet<string> {
-  const fitted = inOrder(items).flatMap(([, { of, state }]) => {
-    const section = /^routes\.ducts\.sections\.(.+)$/.exec(of ?? '')?.[1];
-    return section !== undefined && 'choice' in state && state.choice === 'fitted' ? [section] : [];
-  });
-  const said = inOrder(routes.ducts.sections).flatMap(([id, { already }]) =>
-    'choice' in already && already.choice !== 'new' ? [id] : [],
-  );
-  return new Set([...fitted, ...said]);
-}
-
-const chosen = <T extends string>(field: { readonly choice: T } | { readonly missing: true }): T | undefined =>
-  'choice' in field ? field.choice : undefined;
-
-/** Inside size of a section; nothing where it is not entered whole. */
-export function sizeOf(x: Section, s: Scenario): Leaving['shape'] | undefined {
-  const [diameter, width, height] = [s.maybe(x.diameter), s.maybe(x.width), s.maybe(x.height)];
-  if (diameter !== undefined && diameter > 0) return { diameter };
-  return width !== undefined && height !== undefined && width * height > 0 ? { width, height } : undefined;
-}
 
 /**
  * Every duct of board in the document that is not fitted yet, as a box: inside sizes as entered, holes for what joins it,
@@ -83,7 +59,7 @@ function boxOf(id: string, x: Section, ducts: Ducts, s: Scenario): CutBox | unde
     box: {
       id,
       ...size,
-      thickness: entered ?? thinnest(s.of(x.insulation)),
+      thickness: boardThickness(x, ducts, s),
       openings: placed.openings,
       caps: { start: chosen(x.ends.start) === 'closed', end: open === undefined },
     },
@@ -93,6 +69,10 @@ function boxOf(id: string, x: Section, ducts: Ducts, s: Scenario): CutBox | unde
     ...(open === undefined ? {} : { open }),
   };
 }
+
+/** m of the board a duct is made of: as entered, else by its insulation. */
+export const boardThickness = (x: Section, ducts: Ducts, s: Scenario): number =>
+  s.maybe(ducts.cutting.board.thickness) ?? thinnest(s.of(x.insulation));
 
 /** The thinnest board that gives the insulation, to a hundredth; the thickest where none does. */
 const thinnest = (insulation: number): number =>
@@ -104,31 +84,3 @@ const goesOn = (l: Leaving, { width, height }: { width: number; height: number }
   'width' in l.shape &&
   Math.abs(l.shape.width - width) < 1e-4 &&
   Math.abs(l.shape.height - height) < 1e-4;
-
-function leavingOf(id: string, box: Section, ducts: Ducts, s: Scenario): Leaving[] {
-  return inOrder(ducts.sections).flatMap(([own, x]) => {
-    const shape = x.from === id && own !== id ? sizeOf(x, s) : undefined;
-    if (!shape) return [];
-    const [side, along, across] = [chosen(x.takeOff.side), s.maybe(x.takeOff.along), s.maybe(x.takeOff.across)];
-    const drawn = drawnFrom(box.points, x.points);
-    return [
-      {
-        id: own,
-        name: x.name ?? own,
-        shape,
-        ...(side === undefined ? {} : { side }),
-        ...(along === undefined ? {} : { along }),
-        ...(across === undefined ? {} : { across }),
-        ...(drawn ? { drawn } : {}),
-      },
-    ];
-  });
-}
-
-function facesOf(id: string, ducts: Ducts, s: Scenario): Leaving[] {
-  return inOrder(ducts.terminals).flatMap(([own, t]) => {
-    const [width, height] = [s.maybe(t.width), s.maybe(t.height)];
-    if (t.section !== id || width === undefined || height === undefined) return [];
-    return [{ id: own, name: t.name ?? own, shape: { width, height }, drawn: { side: 'bottom' as const, along: 0 } }];
-  });
-}

@@ -8,6 +8,7 @@ import {
 } from '../../physics/cutting/index.ts';
 import { handId } from './atHand.ts';
 import { lengthsOf } from './inputsOf.ts';
+import { flatJoints } from './joint/flatJoints.ts';
 import { flatDuct } from './metalDuct.ts';
 import type { CutAnswers, CutBox, CutInputs, FlatBox, HandSheet, SheetsOf } from './result.ts';
 
@@ -20,14 +21,24 @@ const forms: readonly BoardForm[] = ['one', 'l', 'u', 'four'];
 export function cutPlan(inputs: CutInputs): CutAnswers {
   const boxes = inputs.boxes.map((box) => flatBox(box, inputs));
   const ducts = inputs.ducts.map((duct) => ({ duct, ...flatDuct(duct, inputs.metal) }));
+  const made = flatJoints(inputs);
+  const between = (of: 'board' | 'metal') =>
+    made.flatMap(({ joint, pieces }) =>
+      joint.state === 'piece' && joint.piece.of === of
+        ? pieces.map((piece) => ({ ...piece, thickness: joint.piece.thickness }))
+        : [],
+    );
   const runs = [...inputs.pipes, ...inputs.bags].flatMap((p) => p.runs);
+  const boards = [...boxes.flatMap(({ flat, box }) => (flat.pieces.length > 0 ? [box] : [])), ...between('board')];
+  const thicknesses = thicknessesOf(boards).length;
   return {
     boxes,
     ducts: ducts.map(({ duct, pieces, each, problems }) => ({ ...duct, pieces: pieces.length, each, problems })),
+    joints: made.map((m) => m.joint),
     sheets: [
-      ...boardSheets(boxes, inputs),
+      ...boardSheets(boxes, between('board'), inputs),
       ...metalSheets(
-        ducts.flatMap((d) => d.pieces.map((piece) => ({ ...piece, for: d.duct.id }))),
+        [...ducts.flatMap((d) => d.pieces.map((piece) => ({ ...piece, for: d.duct.id }))), ...between('metal')],
         inputs,
       ),
     ],
@@ -53,10 +64,11 @@ export function cutPlan(inputs: CutInputs): CutAnswers {
         atHand: atHand.map((h) => ({ ...h, id: handId(h.id) })),
       }),
     })),
-    unsure: inputs.board.atHand.filter((h) => h.thickness === undefined && thicknessesOf(boxes).length > 1),
+    unsure: inputs.board.atHand.filter((h) => h.thickness === undefined && thicknesses > 1),
     names: Object.fromEntries([
       ...[...inputs.boxes, ...inputs.ducts, ...runs].map(({ id, name }) => [id, name]),
       ...handOf(inputs).map(({ id, name }) => [handId(id), name]),
+      ...inputs.joints.flatMap((j) => (j.state === 'piece' ? [[j.piece.id, `Unit to “${j.name}”`]] : [])),
     ]),
   };
 }
@@ -87,15 +99,20 @@ function flatBox(box: CutBox, { board }: CutInputs): FlatBox {
   return { ...box, flat, ...(wayOut === undefined ? {} : { wayOut }) };
 }
 
-const thicknessesOf = (boxes: readonly FlatBox[]): number[] =>
-  [...new Set(boxes.flatMap((b) => (b.flat.pieces.length > 0 ? [b.box.thickness] : [])))].sort((a, b) => a - b);
+const thicknessesOf = (pieces: readonly { readonly thickness: number }[]): number[] =>
+  [...new Set(pieces.map((p) => p.thickness))].sort((a, b) => a - b);
+
+type ThickPiece = FlatPiece & { readonly for: string; readonly thickness: number };
 
 /** A kind of board for each thickness. */
-function boardSheets(boxes: readonly FlatBox[], { board }: CutInputs): SheetsOf[] {
-  const thicknesses = thicknessesOf(boxes);
+function boardSheets(boxes: readonly FlatBox[], between: readonly ThickPiece[], { board }: CutInputs): SheetsOf[] {
+  const all = [
+    ...boxes.flatMap((b) => b.flat.pieces.map((piece) => ({ ...piece, for: b.id, thickness: b.box.thickness }))),
+    ...between,
+  ];
+  const thicknesses = thicknessesOf(all);
   return thicknesses.flatMap((thickness): SheetsOf[] => {
-    const own = boxes.filter((b) => b.box.thickness === thickness);
-    const pieces = own.flatMap((b) => b.flat.pieces.map((piece) => ({ ...piece, for: b.id })));
+    const pieces = all.filter((p) => p.thickness === thickness).map(({ thickness: _, ...piece }) => piece);
     if (pieces.length === 0) return [];
     const atHand = board.atHand.filter(({ thickness: t }) =>
       t === undefined ? thicknesses.length === 1 : Math.abs(t - thickness) < sameThickness,

@@ -3,6 +3,9 @@ import { attempt, required, unresolved } from '../../plan/outcome.ts';
 import { type Found, telling } from '../../plan/telling.ts';
 import type { PlanView } from '../../plan/trade.ts';
 import type { MaterialsResult } from '../result.ts';
+import { headroomFindings } from './headroom/findings.ts';
+import { jointFindings } from './joint/findings.ts';
+import { unitJoints } from './joint/unitJoints.ts';
 import { passing } from './passing.ts';
 import type { CutAnswers, FlatBox } from './result.ts';
 
@@ -16,13 +19,22 @@ const sideMost = 36 * 0.0254;
 /** What stands against cutting: box by box, the limits of board, what the way in lets pass, and whether fewer sheets could do. */
 export function cuttingFindings({ cut }: MaterialsResult, view: PlanView): Found[] {
   if (!cut.ok)
-    return cut.because === 'missing' ? [] : [told({ ...base, id: 'pieces', limit: { max: 0 } }, () => required(cut))];
-  const { boxes, ducts } = cut.value;
+    return cut.because === 'missing'
+      ? []
+      : [
+          ...jointFindings(unitJoints(view.project)),
+          told({ ...base, id: 'pieces', limit: { max: 0 } }, () => required(cut)),
+        ];
+  const { boxes, ducts, joints } = cut.value;
   return [
-    ...boxes.flatMap((b) => [wrongIn(b), ...passing(b, view.project.routes.passages), ...nearUnit(b)]),
-    ...ducts
-      .filter((d) => d.problems.length > 0)
-      .map((d) => counted(`metal:${d.id}`, d.problems.length, { name: d.name })),
+    ...jointFindings(joints),
+    ...boxes.flatMap((b) => [
+      wrongIn(b),
+      ...passing(b, view.project.routes.passages),
+      ...headroomFindings(b, view.project),
+      ...nearUnit(b),
+    ]),
+    ...ducts.flatMap((d) => [...wrongMetal(d), ...nearUnit(d)]),
     ...boardLimits(boxes, view),
     ...sheetsUsed(cut.value),
     ...spliced(cut.value),
@@ -54,8 +66,24 @@ function wrongIn({ id, name, flat, unplaced, wayOut, box }: FlatBox): Found {
   });
 }
 
+/** Why a metal duct cannot be cut as it is entered, where it cannot. */
+function wrongMetal({ id, name, problems, unplaced, openings }: CutAnswers['ducts'][number]): Found[] {
+  const number = problems.length + unplaced.length;
+  if (number === 0) return [];
+  const [problem] = problems;
+  const hole = problem?.at[0] === 'openings' ? openings[Number(problem.at[1])]?.id : undefined;
+  return [
+    counted(`metal:${id}`, number, {
+      name,
+      code: problem?.code ?? '',
+      ...(hole === undefined ? {} : { hole }),
+      ...(unplaced[0] ? { unplaced: unplaced.map((u) => `“${u.name}”`).join(', ') } : {}),
+    }),
+  ];
+}
+
 /** Holes nearer to the unit than its outlet's clear stretch, where there are any. */
-function nearUnit({ id, name, holes }: FlatBox): Found[] {
+function nearUnit({ id, name, holes }: Pick<FlatBox, 'id' | 'name' | 'holes'>): Found[] {
   const near = holes.filter((h) => h.short);
   if (near.length === 0) return [];
   const found = counted(

@@ -2,13 +2,16 @@ import { inOrder, type ResolvedProject } from '@kneewall/project';
 import { flexibleNeeded } from '../../physics/cutting/index.ts';
 import { scenario } from '../../plan/scenario.ts';
 import { ductAtHand, sheetsAtHand } from './atHand.ts';
-import { boxesOf, fittedSections, sizeOf } from './boxesOf.ts';
-import type { CutDuct, CutInputs, CutRun } from './result.ts';
+import { boxesOf } from './boxesOf.ts';
+import { unitJoints } from './joint/unitJoints.ts';
+import { ductsOf } from './metalDuctsOf.ts';
+import type { CutInputs, CutRun } from './result.ts';
+import { fittedSections, sizeOf } from './sectionsOf.ts';
 
 /** m that a crimped end goes into the next length. Source: `cutting.ends` (common practice). */
 const crimp = 1.5 * 0.0254;
 
-type Project = Pick<ResolvedProject, 'routes' | 'items' | 'work'>;
+type Project = Pick<ResolvedProject, 'routes' | 'items' | 'work' | 'candidates'>;
 
 /** All that ducts are cut from and into, as the document has it; what is fitted already is left out. Lengths m. Never throws. */
 export function inputsOf(project: Project): CutInputs {
@@ -18,6 +21,7 @@ export function inputsOf(project: Project): CutInputs {
   return {
     boxes: boxesOf(project),
     ducts: ductsOf(project),
+    joints: unitJoints(project),
     board: {
       width: s.of(board.width),
       length: s.of(board.length),
@@ -89,17 +93,6 @@ function coilSold({ work }: Project, diameter: number, runs: readonly CutRun[]):
     return [{ piece, money: Math.ceil(needed / piece - 1e-9) * (price ?? Infinity) }];
   });
   return sold.sort((a, b) => a.money - b.money)[0]?.piece;
-}
-
-function ductsOf(project: Project): CutDuct[] {
-  const s = scenario();
-  const there = fittedSections(project);
-  return inOrder(project.routes.ducts.sections).flatMap(([id, x]): CutDuct[] => {
-    const [shape, length] = [sizeOf(x, s), s.maybe(x.length)];
-    if (!('choice' in x.kind) || x.kind.choice !== 'rectangular' || there.has(id)) return [];
-    if (!shape || 'diameter' in shape || length === undefined || length <= 0) return [];
-    return [{ id, name: x.name ?? id, ...shape, length }];
-  });
 }
 
 /** Pieces of a run of round duct: whole lengths, and a last one, where each goes into the next by its crimp. */

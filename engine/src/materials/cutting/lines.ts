@@ -1,12 +1,17 @@
 import type { MaterialLine } from '../../plan/lines.ts';
 import type { Outcome } from '../../plan/outcome.ts';
+import { jointLines } from './joint/lines.ts';
 import type { CutAnswers } from './result.ts';
 
 /** The needs of all trades, with the board of drawn boxes as counted sheets in place of the area of their walls, once they are laid. */
 export function withSheets(lines: readonly MaterialLine[], cut: Outcome<CutAnswers>): readonly MaterialLine[] {
+  if (!cut.ok) return lines;
   const laid = new Set(laidBoard(cut));
-  if (!cut.ok || laid.size === 0) return lines;
-  return [...lines.filter((l) => !laid.has(l.id)), ...sheetLines(cut.value)];
+  return [
+    ...lines.filter((l) => !laid.has(l.id)),
+    ...(laid.size > 0 ? sheetLines(cut.value) : []),
+    ...jointLines(cut.value),
+  ];
 }
 
 /** Lines of the air trade whose board is counted in sheets; none before every box of it is laid. */
@@ -14,8 +19,8 @@ export const laidBoard = (cut: Outcome<CutAnswers>): readonly string[] =>
   cut.ok && sheetLines(cut.value).length > 0 ? cut.value.boxes.map((b) => `air/duct:${b.id}`) : [];
 
 /** Sheets of board by thickness, of which every piece has its place; metal is bought made or by the sheet, as one likes. */
-export function sheetLines({ boxes, sheets }: CutAnswers): MaterialLine[] {
-  const whole = boxes.every((b) => b.flat.problems.length === 0);
+export function sheetLines({ boxes, joints, sheets }: CutAnswers): MaterialLine[] {
+  const whole = [...boxes.map((b) => b.flat), ...joints].every((x) => x.problems.length === 0);
   if (!whole) return [];
   return sheets
     .filter((s) => s.of === 'board' && s.plan.problems.length === 0)

@@ -1,5 +1,7 @@
 import type { Judged, Words } from '../../plan/judge.ts';
 import type { Printer } from '../../plan/printer.ts';
+import { aboutHeadroom, sayHeadroom } from './headroom/messages.ts';
+import { sayJoint } from './joint/messages.ts';
 
 type Say = (j: Judged, print: Printer) => Words;
 
@@ -54,6 +56,8 @@ function wrong(j: Judged): { readonly what: string; readonly mend: string } {
 }
 
 export const sayCutting: Readonly<Record<string, Say>> = {
+  ...sayJoint,
+  ...sayHeadroom,
   pieces: () => ({ what: 'The pieces can be cut as entered.', why: onSheets, mend: done }),
   box: (j) => ({
     what:
@@ -63,11 +67,18 @@ export const sayCutting: Readonly<Record<string, Say>> = {
     why: 'Board that is cut wrong is thrown away, and a box in the attic cannot be made larger.',
     mend: j.status === 'ok' ? onSheets : wrong(j).mend,
   }),
-  metal: (j) => ({
-    what: `“${fact(j, 'name')}” cannot be wrapped from one sheet of metal.`,
-    why: 'Its girth with the lap is more than the sheet’s longer side.',
-    mend: 'Have it made, choose a larger sheet, or make the duct smaller.',
-  }),
+  metal: (j) =>
+    ['larger-than-stock', 'does-not-fit', 'not-positive'].includes(fact(j, 'code'))
+      ? {
+          what: `“${fact(j, 'name')}” cannot be wrapped from one sheet of metal.`,
+          why: 'Its girth with the lap is more than the sheet’s longer side.',
+          mend: 'Have it made, choose a larger sheet, or make the duct smaller.',
+        }
+      : {
+          what: wrong(j).what,
+          why: 'A hole cut in the wrong place of a duct stays a leak.',
+          mend: wrong(j).mend,
+        },
   passes: (j, print) => ({
     what: `“${fact(j, 'name')}” measures ${print.value(j)} outside where “${fact(j, 'way')}” leaves ${print.limit(j)}.`,
     why: 'Outside is the inside and twice the board. A box that does not pass is folded a second time, or cut apart.',
@@ -129,6 +140,7 @@ export const sayCutting: Readonly<Record<string, Say>> = {
 };
 
 export const aboutCutting: Readonly<Record<string, string>> = {
+  ...aboutHeadroom,
   pieces: 'Whether all pieces can be cut',
   'board-pressure': 'The pressure on ducts of board',
   sheets: 'How many sheets it takes',

@@ -1,18 +1,18 @@
-import { type CutProblem, type FlatPiece, unfoldWrap } from '../../physics/cutting/index.ts';
+import { type CutProblem, type FlatPiece, unfoldWrap, wrongHoles } from '../../physics/cutting/index.ts';
 import type { CutDuct, CutInputs } from './result.ts';
 
 /** Inside radius of a bend, m, and where its neutral line lies. Source: `cutting.bend`; the values are common practice. */
-const radius = 0.0008;
-const neutral = 0.33;
+export const bendRadius = 0.0008;
+export const neutralLine = 0.33;
 
-/** A straight metal duct as equal lengths, each wrapped in one piece: as long as its sheet allows. Bad sizes: no pieces and `problems`. */
-export function flatDuct(
-  { id, width, height, length }: CutDuct,
-  metal: CutInputs['metal'],
-): { readonly pieces: readonly FlatPiece[]; readonly each: number; readonly problems: readonly CutProblem[] } {
+type Flat = { readonly pieces: readonly FlatPiece[]; readonly each: number; readonly problems: readonly CutProblem[] };
+
+/** A straight metal duct as equal lengths, each wrapped in one piece with its holes: as long as its sheet allows. Bad sizes: no pieces and `problems`. */
+export function flatDuct({ id, width, height, length, openings }: CutDuct, metal: CutInputs['metal']): Flat {
   const outside = { width: width + 2 * metal.thickness, height: height + 2 * metal.thickness };
-  const wrap = (name: string, each: number) =>
-    unfoldWrap({ id: name, ...outside, length: each, thickness: metal.thickness, radius, neutral, lap: metal.lap });
+  const bends = { thickness: metal.thickness, radius: bendRadius, neutral: neutralLine, lap: metal.lap };
+  const wrap = (name: string, each: number, own: CutDuct['openings'] = []) =>
+    unfoldWrap({ id: name, ...outside, length: each, ...bends, openings: own });
   const once = wrap(id, 1);
   if (!once.piece) return { pieces: [], each: 0, problems: once.problems };
   const girth = once.piece.size.width;
@@ -26,6 +26,13 @@ export function flatDuct(
     };
   }
   const n = Math.ceil(length / most - 1e-9);
-  const pieces = Array.from({ length: n }, (_, i) => wrap(n > 1 ? `${id} ${i + 1}` : id, length / n).piece);
-  return { pieces: pieces.flatMap((p) => p ?? []), each: length / n, problems: [] };
+  const each = length / n;
+  const parts = Array.from({ length: n }, (_, i) => ({ from: i * each, to: (i + 1) * each }));
+  const problems = wrongHoles({ width, height, length, openings }, parts);
+  if (problems.length > 0) return { pieces: [], each: 0, problems };
+  const pieces = parts.map(({ from, to }, i) => {
+    const own = openings.filter((o) => o.along >= from && o.along < to).map((o) => ({ ...o, along: o.along - from }));
+    return wrap(n > 1 ? `${id} ${i + 1}` : id, each, own).piece;
+  });
+  return { pieces: pieces.flatMap((p) => p ?? []), each, problems: [] };
 }

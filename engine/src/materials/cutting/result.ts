@@ -6,9 +6,11 @@ import type {
   CoilPlan,
   CutProblem,
   FlatPiece,
+  Opening,
   SheetPlan,
   UnfoldedBox,
 } from '../../physics/cutting/index.ts';
+import type { FlatJoint, UnitJoint } from './joint/result.ts';
 
 /**
  * A hole of a box: what leaves there, how its side was found (in turn: left and right, where nothing is entered or drawn), and
@@ -36,13 +38,16 @@ export type CutBox = {
   readonly unplaced: readonly { readonly id: string; readonly name: string }[];
 };
 
-/** A straight duct of sheet metal, m; sizes inside. */
+/** A straight duct of sheet metal, m; sizes inside, with a hole for all that leaves it. */
 export type CutDuct = {
   readonly id: string;
   readonly name: string;
   readonly width: number;
   readonly height: number;
   readonly length: number;
+  readonly openings: readonly Opening[];
+  readonly holes: readonly BoxHole[];
+  readonly unplaced: CutBox['unplaced'];
 };
 
 /** A sheet at hand, m: so many of it. `thickness` where it is entered. */
@@ -69,6 +74,8 @@ export type CutRun = { readonly id: string; readonly name: string; readonly leng
 export type CutInputs = {
   readonly boxes: readonly CutBox[];
   readonly ducts: readonly CutDuct[];
+  /** How the ducts join the unit. */
+  readonly joints: readonly UnitJoint[];
   readonly board: {
     readonly width: number;
     readonly length: number;
@@ -124,6 +131,7 @@ export type CutAnswers = {
     readonly each: number;
     readonly problems: readonly CutProblem[];
   })[];
+  readonly joints: readonly FlatJoint[];
   readonly sheets: readonly SheetsOf[];
   readonly pipes: readonly { readonly diameter: number; readonly stock: number; readonly plan: BarPlan }[];
   readonly bags: readonly { readonly diameter: number; readonly coil: number; readonly plan: CoilPlan }[];

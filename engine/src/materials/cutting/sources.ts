@@ -22,5 +22,15 @@ export const pieceSources: Sources = {
     title: 'Inside size and two thicknesses of board, against what is clear',
     standing: 'definition',
   },
+  'cutting.headroom': {
+    title: 'Common practice, no source: 4 in over a box to staple and tape its top; its middle as high as the unit’s',
+    standing: 'common practice',
+  },
+  'cutting.slopes': {
+    title:
+      'SMACNA HVAC Duct Construction Standards, offsets and transitions: 45° in all where a duct widens, 60° where it narrows, half of it to a side',
+    edition: '2005, figure 2-7; quoted at second hand',
+    standing: 'from memory',
+  },
   'cutting.plan': { title: 'Sheets used less the bound that no plan goes below', standing: 'definition' },
 };

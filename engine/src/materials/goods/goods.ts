@@ -48,6 +48,7 @@ export const special: Readonly<Record<string, Special>> = {
   'air/duct:rectangular': { as: 'measure', packs: [], waste: { share: 0.1 }, itself: true },
   'air/duct:board': { ...sheet, names: ['duct board'], itself: true },
   'air/box-board': { ...sheet, names: ['duct board'] },
+  'air/elbow-round': { names: ['round elbow', 'round elbows'] },
   'air/boots': { by: 'close', names: ['boot'] },
   'air/face': { by: 'close', names: ['register', 'grille'], itself: true },
   'air/transfer': { as: 'measure', packs: [], by: 'close', names: ['transfer grille'] },

@@ -19,7 +19,7 @@ export {
 } from './fold/board.ts';
 export { type BoardBox, type Cap, type Side, type UnfoldedBox, unfoldBox } from './fold/box.ts';
 export { type LyingPiece, onSheet } from './fold/onSheet.ts';
-export type { Opening } from './fold/openings.ts';
+export { type Opening, wrongHoles } from './fold/openings.ts';
 export {
   areaOf as areaOfFlat,
   type FlatHole,
@@ -51,3 +51,5 @@ export {
   type SheetStock,
 } from './sheets/packSheets.ts';
 export { cuttingSources } from './sources.ts';
+export { type BoardTransition, boardTransition } from './transition/boardTransition.ts';
+export { type MetalTransition, metalTransition, type TransitionPieces } from './transition/metalPieces.ts';

@@ -4,13 +4,13 @@ import { useState } from 'react';
 import { handOver } from '../../../files/saveFile.ts';
 import { Button } from '../../../look/Button.tsx';
 import { Sheet } from '../../../look/Sheet.tsx';
-import { Quantity } from '../../../quantity/Quantity.tsx';
 import { printRoute } from '../../../route/route.ts';
 import { useSession, useUnits } from '../../../services.ts';
 import { OutcomeOr } from '../OutcomeOr.tsx';
 import './Cuts.css';
-import { FoldedPreview } from './FoldedPreview.tsx';
-import type { FoldedBox } from './foldedFaces.ts';
+import { FoldedBoxes } from './FoldedBoxes.tsx';
+import { JointSheet } from './JointSheet.tsx';
+import { PiecePicture } from './PiecePicture.tsx';
 import { CutOrder, PieceTable } from './PieceTables.tsx';
 import { SheetPicture } from './SheetPicture.tsx';
 import { StraightCuts } from './StraightCuts.tsx';
@@ -30,7 +30,12 @@ export function CutSheets({ cut, plan }: { cut: TradeResults['materials']['cut']
       )}
       {cut.ok && cut.value.boxes.some((b) => b.flat.pieces.length > 0) && (
         <Sheet title="The boxes folded">
-          <Boxes boxes={cut.value.boxes.filter((b) => b.flat.pieces.length > 0)} />
+          <FoldedBoxes boxes={cut.value.boxes.filter((b) => b.flat.pieces.length > 0)} />
+        </Sheet>
+      )}
+      {cut.ok && cut.value.joints.length > 0 && (
+        <Sheet title="Between the unit and its ducts">
+          <JointSheet joints={cut.value.joints} />
         </Sheet>
       )}
       {some && (
@@ -78,9 +83,11 @@ function Sheets({ plan }: { plan: Plan }) {
       </p>
       {piece && (
         <p className="field-help">
-          Measures of {piece.mark} count from its {piece.lies.turned ? 'lower right' : 'lower left'} corner as it lies.
+          Measures of {piece.mark} count from the {piece.lies.turned ? 'lower right' : 'lower left'} corner, dotted, of
+          the rectangle it lies in.
         </p>
       )}
+      {piece && <PiecePicture marked={piece} />}
       {piece && <PieceTable marked={piece} />}
       <CutOrder sheet={laid.sheet} />
       <p className="cut-pieces">
@@ -114,51 +121,6 @@ function NothingFromSheets({ plan }: { plan: Plan }) {
           </Button>
         </p>
       )}
-    </>
-  );
-}
-
-function Boxes({ boxes }: { boxes: readonly FoldedBox[] }) {
-  const [id, choose] = useState(boxes[0]?.id);
-  const folded = boxes.find((b) => b.id === id) ?? boxes[0];
-  if (!folded) return null;
-  const { inside, outside } = folded.flat;
-  const sizes = [
-    ['Inside', inside],
-    ['Outside', outside],
-  ] as const;
-  return (
-    <>
-      {boxes.length > 1 && (
-        <p className="cut-pieces">
-          {boxes.map((b) => (
-            <Button key={b.id} aria-pressed={b === folded} onClick={() => choose(b.id)}>
-              {b.name}
-            </Button>
-          ))}
-        </p>
-      )}
-      <FoldedPreview key={folded.id} folded={folded} />
-      {sizes.map(([name, { width, height, length }]) => (
-        <p key={name}>
-          {name}: <Quantity value={width} kind="length" /> wide, <Quantity value={height} kind="length" /> high,{' '}
-          <Quantity value={length} kind="length" /> long
-        </p>
-      ))}
-      <p>
-        Board <Quantity value={folded.box.thickness} kind="length" /> thick
-        {folded.thicknessFrom === 'insulation' ? ', worked out from the insulation entered for it' : ', as entered'}.
-        The near end is {folded.box.caps.start ? 'closed' : 'open towards the unit'}, the far end{' '}
-        {folded.box.caps.end ? 'closed by a cap' : 'open'}.
-      </p>
-      <ol>
-        {folded.holes.map((h, i) => (
-          <li key={h.id}>
-            {i + 1} {h.name}
-            {h.short ? ': nearer than 18 in to the unit' : ''}
-          </li>
-        ))}
-      </ol>
     </>
   );
 }

@@ -1,6 +1,6 @@
 import { useRef, useState } from 'react';
 import { Button } from '../../../look/Button.tsx';
-import { type FoldedBox, foldedFaces } from './foldedFaces.ts';
+import type { Face } from './foldedFaces.ts';
 
 /** Degrees of a press of a button or key, and of a dragged px. */
 const step = 15;
@@ -12,14 +12,22 @@ const text = (spots: readonly (readonly [number, number])[]): string =>
 
 const within = (tilt: number): number => Math.max(-tiltMost, Math.min(tiltMost, tilt));
 
-/** A box as it stands when it is folded, to be turned by finger, buttons or arrow keys. The names of its holes are in the table beside it. */
-export function FoldedPreview({ folded }: { folded: FoldedBox }) {
+type Folded = {
+  readonly name: string;
+  /** m: the longest way through it. */
+  readonly long: number;
+  /** Holes by number, in their order. */
+  readonly holes: readonly string[];
+  readonly faces: (turn: number, tilt: number) => readonly Face[];
+};
+
+/** A box or piece as it stands when it is folded, to be turned by finger, buttons or arrow keys. The names of its holes are in the table beside it. */
+export function FoldedPreview({ name, long, holes: numbered, faces }: Folded) {
   const [{ turn, tilt }, look] = useState({ turn: 35, tilt: 25 });
   const held = useRef<{ x: number; y: number } | undefined>(undefined);
   const by = (across: number, up: number) => look((v) => ({ turn: v.turn + across, tilt: within(v.tilt + up) }));
-  const { width, height, length } = folded.flat.outside;
-  const reach = 50 * Math.hypot(width, height, length) + 4;
-  const marks = new Map(folded.holes.map((h, i) => [h.id, i + 1]));
+  const reach = 50 * long + 4;
+  const marks = new Map(numbered.map((id, i) => [id, i + 1]));
   const keys: Readonly<Record<string, readonly [number, number]>> = {
     ArrowLeft: [step, 0],
     ArrowRight: [-step, 0],
@@ -33,7 +41,7 @@ export function FoldedPreview({ folded }: { folded: FoldedBox }) {
         role="application"
         // biome-ignore lint/a11y/noNoninteractiveTabindex: it is turned by the arrow keys
         tabIndex={0}
-        aria-label={`“${folded.name}” folded. Arrow keys turn it.`}
+        aria-label={`“${name}” folded. Arrow keys turn it.`}
         onKeyDown={(e) => {
           const move = keys[e.key];
           if (!move) return;
@@ -57,7 +65,7 @@ export function FoldedPreview({ folded }: { folded: FoldedBox }) {
           held.current = undefined;
         }}
       >
-        {foldedFaces(folded, turn, tilt).map(({ side, inside, corners, holes }) => (
+        {faces(turn, tilt).map(({ side, inside, corners, holes }) => (
           <g key={side}>
             <polygon points={text(corners)} className={inside ? 'folded-within' : 'folded-face'} />
             {holes.map((h) => (

@@ -30,6 +30,8 @@ export function SheetPicture({ laid, chosen, title }: { laid: LaidSheet; chosen:
       {pieces.map(({ mark, piece, lies }) => {
         const lying = onSheet(piece, lies);
         const [x, y] = [lies.x + lies.width / 2, lies.y + lies.height / 2];
+        // The corner of the rectangle about it, from which it is measured: lower right where it lies turned.
+        const corner = [lies.x + (lies.turned ? lies.width : 0), lies.y] as const;
         return (
           <g key={mark} className={mark === chosen ? 'cut-piece chosen' : 'cut-piece'}>
             <polygon points={points(lying.outline)} />
@@ -58,12 +60,7 @@ export function SheetPicture({ laid, chosen, title }: { laid: LaidSheet; chosen:
                 />
               ),
             )}
-            <circle
-              cx={cm(lying.outline[0]?.[0] ?? 0)}
-              cy={up(lying.outline[0]?.[1] ?? 0)}
-              r={3}
-              className="cut-corner"
-            />
+            <circle cx={cm(corner[0])} cy={up(corner[1])} r={3} className="cut-corner" />
             <text x={cm(x)} y={up(y)}>
               {mark}
             </text>

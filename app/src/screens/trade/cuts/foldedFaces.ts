@@ -3,8 +3,8 @@ import type { TradeResults } from '@kneewall/engine';
 type Cut = Extract<TradeResults['materials']['cut'], { ok: true }>['value'];
 export type FoldedBox = Cut['boxes'][number];
 type Opening = FoldedBox['box']['openings'][number];
-type Place = readonly [x: number, y: number, z: number];
-type Flat = readonly [number, number];
+export type Place = readonly [x: number, y: number, z: number];
+export type Flat = readonly [number, number];
 
 /** A face: cm on the picture, y downward, and its holes; `inside` where it is seen from within, through an open end. */
 export type Face = {
@@ -17,7 +17,7 @@ export type Face = {
 const radians = (degrees: number): number => (degrees * Math.PI) / 180;
 
 /** Turned about the upright axis, tilted towards the viewer, seen from afar. Also how near it is. */
-function seen([x, y, z]: Place, turn: number, tilt: number): readonly [number, number, number] {
+export function seen([x, y, z]: Place, turn: number, tilt: number): readonly [number, number, number] {
   const [s, c] = [Math.sin(radians(turn)), Math.cos(radians(turn))];
   const [across, deep] = [x * c - z * s, z * c + x * s];
   const [st, ct] = [Math.sin(radians(tilt)), Math.cos(radians(tilt))];

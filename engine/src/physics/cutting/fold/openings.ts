@@ -1,4 +1,4 @@
-import type { Checking } from '../problem.ts';
+import { Checking, type CutProblem } from '../problem.ts';
 import type { BoardBox, Cap, Side } from './box.ts';
 import { type FlatHole, reachOf } from './pattern.ts';
 import type { Section } from './sections.ts';
@@ -58,8 +58,21 @@ function sound(o: Opening, at: readonly (string | number)[], check: Checking): b
   return check.positive([...at, 'along'], o.along) && check.positive([...at, 'across'], o.across) && shaped;
 }
 
+type Holed = Pick<BoardBox, 'width' | 'height' | 'length' | 'openings' | 'caps'>;
+
+/** What is wrong with the holes of an open tube in parts along it, m inside. */
+export function wrongHoles(
+  tube: Omit<Holed, 'caps'>,
+  parts: readonly { readonly from: number; readonly to: number }[],
+): readonly CutProblem[] {
+  const check = new Checking();
+  const sections = parts.map((p) => ({ ...p, lap: 0 }));
+  wrongOpenings({ ...tube, caps: { start: false, end: false } }, sections, 0, check);
+  return check.problems;
+}
+
 /** Tells of holes beyond their side, across a joint, or into each other. */
-export function wrongOpenings(box: BoardBox, sections: readonly Section[], before: number, check: Checking): void {
+export function wrongOpenings(box: Holed, sections: readonly Section[], before: number, check: Checking): void {
   check.names(
     ['openings'],
     box.openings.map((o) => o.id),
@@ -86,7 +99,7 @@ export function wrongOpenings(box: BoardBox, sections: readonly Section[], befor
 }
 
 /** The stretch of air inside, in the section that the hole's middle is in, from the start of the air inside. */
-function stretchFor(o: Opening, box: BoardBox, sections: readonly Section[], before: number) {
+function stretchFor(o: Opening, box: Holed, sections: readonly Section[], before: number) {
   const own = sections.find((s) => o.along + before < s.to) ?? sections.at(-1);
   return { min: Math.max(0, (own?.from ?? 0) - before), max: Math.min(box.length, (own?.to ?? 0) - before) };
 }

@@ -9,7 +9,7 @@ export type TransitionEnd =
   | { readonly kind: 'rectangle'; readonly width: number; readonly height: number }
   | { readonly kind: 'round'; readonly diameter: number };
 
-/** From one end to another, `length` m further on, whose middle lies `offset` m to the right and up. */
+/** From one end to another, `length` m further on, whose middle lies `offset` m to the right and up, looking along it. */
 export type Transition = {
   readonly id: string;
   readonly start: TransitionEnd;
@@ -146,7 +146,7 @@ function flush(a: Place, b: Place, c: Place, d: Place): boolean {
 
 /**
  * A straight transition of sheet metal flat, by triangles of true length: rectangle or circle to rectangle or circle, tapered
- * and offset. Seen from the outside. m, of the middle of the sheet; thickness and bends are not taken off. A round end is a polygon of 4 x `parts`
+ * and offset. Seen from the inside, the start below. m, of the middle of the sheet; thickness and bends are not taken off. A round end is a polygon of 4 x `parts`
  * corners on the circle: `sag` says how far its chords fall short. Bad input: no piece and `problems`; never throws.
  * Source: `cutting.triangulation`.
  */

@@ -1,0 +1,31 @@
+import type { MaterialLine } from '../../../plan/lines.ts';
+import type { CutAnswers } from '../result.ts';
+
+/** Pieces of sheet metal between unit and ducts, each with the sizes that a shop asks for; those of board are counted in the sheets. */
+export const jointLines = ({ joints }: Pick<CutAnswers, 'joints'>): MaterialLine[] =>
+  joints.flatMap((joint): MaterialLine[] => {
+    if (joint.state !== 'piece' || joint.piece.of !== 'metal') return [];
+    const { start, end, length, offset } = joint.piece;
+    const aside = offset.some((x) => Math.abs(x) > 5e-4) ? `, off by ${both(offset[0])} and ${both(offset[1])}` : '';
+    return [
+      {
+        id: `materials/transition:${joint.side}`,
+        trade: 'materials',
+        what: `Transition of sheet metal for “${joint.name}”: ${sizeOf(start)} to ${sizeOf(end)}, ${both(length)} long${aside}; made, or cut from the cut sheet`,
+        kind: 'count',
+        amount: 1,
+        soldBy: 1,
+        for: `routes.ducts.sections.${joint.section}`,
+      },
+    ];
+  });
+
+type End = Extract<CutAnswers['joints'][number], { state: 'piece' }>['piece']['end'];
+
+const inches = (m: number): number => Math.round((m / 0.0254) * 10) / 10;
+const both = (m: number): string => `${inches(m)} in (${Math.round(m * 1000)} mm)`;
+
+const sizeOf = (end: End): string =>
+  end.kind === 'round'
+    ? `${both(end.diameter)} round`
+    : `${inches(end.width)} by ${inches(end.height)} in (${Math.round(end.width * 1000)} by ${Math.round(end.height * 1000)} mm)`;

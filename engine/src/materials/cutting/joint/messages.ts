@@ -1,0 +1,54 @@
+import type { Judged, Words } from '../../../plan/judge.ts';
+import type { Printer } from '../../../plan/printer.ts';
+
+type Say = (j: Judged, print: Printer) => Words;
+
+const fact = (j: Judged, name: string): string => String(j.facts?.[name] ?? '');
+const long = (j: Judged, print: Printer, name: string): string =>
+  print.quantity(Number(j.facts?.[name] ?? 0), 'length');
+
+const openingOf = (j: Judged): string => `the unit’s ${fact(j, 'side')} opening`;
+
+/** Both ends of a piece in words. */
+function between(j: Judged, print: Printer): string {
+  const to =
+    j.facts?.diameter === undefined
+      ? `${long(j, print, 'toWidth')} by ${long(j, print, 'toHeight')}`
+      : `${long(j, print, 'diameter')} round`;
+  return `from ${openingOf(j)}, ${long(j, print, 'width')} by ${long(j, print, 'height')}, to “${fact(j, 'name')}”, ${to}`;
+}
+
+export const sayJoint: Readonly<Record<string, Say>> = {
+  joint: (j, print) =>
+    fact(j, 'state') === 'straight'
+      ? {
+          what: `“${fact(j, 'name')}” is as large as ${openingOf(j)} and lies in line with it: they join straight, no piece goes between.`,
+          why: 'Every piece less is a joint less that leaks.',
+          mend: 'Measure the opening on the unit itself before the first cut.',
+        }
+      : {
+          what: `A piece of ${fact(j, 'of') === 'board' ? 'board' : 'sheet metal'}, ${long(j, print, 'length')} long, goes ${between(j, print)}. Its steepest side leans ${print.value(j)}; ${print.limit(j)} is the most where it ${fact(j, 'way') === 'widening' ? 'widens' : 'narrows'} along the air.`,
+          why: 'Air lets go of a wall that leans away too fast: pressure is lost, and the first take-offs get too little. Within these slopes the piece takes little, and the plan’s pressures count nothing for it.',
+          mend:
+            j.status === 'ok'
+              ? 'Measure the opening on the unit itself before the first cut.'
+              : `Make it ${long(j, print, 'lengthWanted')} long or more, bring the duct in line, or make it nearer to the opening’s size.`,
+        },
+  'joint-cut': (j) => ({
+    what: `The piece between ${openingOf(j)} and “${fact(j, 'name')}” cannot be cut as entered.`,
+    why:
+      fact(j, 'code') === 'larger-than-stock'
+        ? 'It is larger than a sheet, even in parts.'
+        : 'One of its sizes or its board’s thickness will not do.',
+    mend:
+      fact(j, 'code') === 'larger-than-stock'
+        ? 'Make it shorter, take a larger sheet, or have it made.'
+        : 'Check its sizes and the thickness entered for it.',
+  }),
+};
+
+/** What a joint that is not known says: the opening is to be measured. */
+export const unknownJoint = (j: Judged): { readonly what: string; readonly why: string } => ({
+  what: `${openingOf(j).replace('the', 'The')} is not entered, so no piece between it and “${fact(j, 'name')}” is drawn.`,
+  why: 'Take it from the drawing in the data sheet, or measure it inside its flange, before the first cut: a box that does not meet the unit is made twice.',
+});
