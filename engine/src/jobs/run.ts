@@ -10,6 +10,7 @@ import type { YearWeather } from '../climate/result.ts';
 import { isWeatherYear, type WeatherYear } from '../climate/weather/weatherYear.ts';
 import { summariseYear, yearJobKind, yearJobVersion } from '../climate/yearJob.ts';
 import { balancingKind, balancingVersion } from '../commissioning/balancing/balancingJob.ts';
+import { besideUnit } from '../commissioning/logs/beside/besideUnit.ts';
 import { learnFromLog } from '../commissioning/logs/learnFromLog.ts';
 import { type LogFitInputs, logFitKind, logFitVersion } from '../commissioning/logs/logJob.ts';
 import { responsesKind, responsesVersion } from '../commissioning/responsesJob.ts';
@@ -106,7 +107,8 @@ const kinds: Readonly<Record<string, { readonly version: number; readonly run: R
       const { blob, given } = inputs as LogFitInputs;
       const table = host.blob(blob);
       if (!isLogTable(table)) throw new JobRefused('The log named in the project is not at hand, or cannot be read.');
-      return learnFromLog(table, given, host.tell);
+      const beside = besideUnit(table);
+      return { ...learnFromLog(table, given, host.tell), ...(beside ? { beside } : {}) };
     },
   },
   [daysJobKind]: { version: daysJobVersion, run: (inputs, host) => runDays(inputs as DaysInputs, host.tell) },
