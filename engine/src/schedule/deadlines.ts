@@ -1,7 +1,7 @@
 import type { ScheduleResult } from './result.ts';
 
 /** A task that takes no window: the minute from which its days count and its last one, from the plan's start; `done` where it is ticked off. */
-export type Deadline = {
+type Deadline = {
   readonly task: string;
   readonly from: number;
   readonly by: number;

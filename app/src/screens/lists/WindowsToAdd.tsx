@@ -5,6 +5,9 @@ import { Sheet } from '../../look/Sheet.tsx';
 import { useServices, useSession } from '../../services.ts';
 import { windowEdits } from './windowEdits.ts';
 
+/** So many stand in plain sight. */
+const inSight = 2;
+
 type ToAdd = WorkAnswers['toAdd'][number];
 
 /** The soonest windows that would hold the work without a place; each can be taken over. Nothing where all has a place. */
@@ -22,33 +25,40 @@ export function WindowsToAdd({ plan }: { plan: Plan }) {
   };
   const day = (minute: number): string =>
     dayName(new Date(Date.parse(`${start}T00:00:00Z`) + minute * 60_000).toISOString().slice(0, 10));
+  const one = (w: ToAdd) => (
+    <li key={`${w.task} ${w.from}`}>
+      <p>
+        <strong>
+          {day(w.from)}, {clock(w.from)} to {clock(w.to)}
+        </strong>
+        , {w.people} {w.people === 1 ? 'person' : 'people'}:{' '}
+        {taskName(plan.tasks.find((t) => t.id === w.task)?.what ?? w.task)}
+        {w.parts > 1 && `, ${w.parts} parts of it`}. Missing: {missingWords[w.missing]}.
+      </p>
+      <Button
+        disabled={barred}
+        onClick={() => add([w])}
+        aria-label={`Add this window: ${day(w.from)}, ${clock(w.from)}`}
+      >
+        Add this window
+      </Button>
+    </li>
+  );
   return (
     <Sheet title="Windows that would hold the rest">
       <p>
         The soonest ones beside those you entered, with nothing moved that has a place. In the attic they keep to its
         cool hours. {late > 0 && `${late} of ${toAdd.length} come after the day on which all should be done.`}
       </p>
-      <ul className="tasks">
-        {toAdd.map((w) => (
-          <li key={`${w.task} ${w.from}`}>
-            <p>
-              <strong>
-                {day(w.from)}, {clock(w.from)} to {clock(w.to)}
-              </strong>
-              , {w.people} {w.people === 1 ? 'person' : 'people'}:{' '}
-              {taskName(plan.tasks.find((t) => t.id === w.task)?.what ?? w.task)}
-              {w.parts > 1 && `, ${w.parts} parts of it`}. Missing: {missingWords[w.missing]}.
-            </p>
-            <Button
-              disabled={barred}
-              onClick={() => add([w])}
-              aria-label={`Add the window of ${day(w.from)}, ${clock(w.from)}`}
-            >
-              Add this window
-            </Button>
-          </li>
-        ))}
-      </ul>
+      <ul className="tasks">{toAdd.slice(0, inSight).map(one)}</ul>
+      {toAdd.length > inSight && (
+        <details className="fold">
+          <summary>
+            <span className="fold-title">{toAdd.length - inSight} more</span>
+          </summary>
+          <ul className="tasks">{toAdd.slice(inSight).map(one)}</ul>
+        </details>
+      )}
       {toAdd.length > 1 && (
         <p>
           <Button disabled={barred} look="strong" onClick={() => add(toAdd)}>
