@@ -1,5 +1,6 @@
 import { electrics } from './electrics.ts';
 import { choice, flag, group, map, quantity, text } from './field.ts';
+import { learnedUnit } from './learned.ts';
 
 const rows = map(
   {
@@ -222,6 +223,7 @@ export const candidates = map(
     handlerPart: box('Air handler taken apart: its largest part', []),
     outdoorUnit: box('Outdoor unit'),
     lineLimits,
+    learned: learnedUnit,
   },
   { label: 'Candidate units', one: 'Unit' },
 );
