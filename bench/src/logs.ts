@@ -40,8 +40,8 @@ const entry: LogEntry = { clock: 'standard' };
 export function logsBench(): BenchRow[] {
   const text = yearOfMinutes();
   const site = { timeZone: { value: 0, known: 'measured' } } as const;
-  const given = { lines: [], density: 1 };
-  const job = makeJob(logFitKind, 1, { blob: 'log', read: null, given } satisfies LogFitInputs, 'short');
+  const given = { density: 1 };
+  const job = makeJob(logFitKind, 2, { blob: 'log', read: null, given } satisfies LogFitInputs, 'short');
   const ours = (): void => {
     const { value } = readLog(text, entry, site);
     const found = runJob(job, { blob: () => value, tell: () => {} }) as {

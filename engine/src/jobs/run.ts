@@ -10,7 +10,6 @@ import type { YearWeather } from '../climate/result.ts';
 import { isWeatherYear, type WeatherYear } from '../climate/weather/weatherYear.ts';
 import { summariseYear, yearJobKind, yearJobVersion } from '../climate/yearJob.ts';
 import { balancingKind, balancingVersion } from '../commissioning/balancing/balancingJob.ts';
-import { learnFromLog } from '../commissioning/logs/learnFromLog.ts';
 import { type LogFitInputs, logFitKind, logFitVersion } from '../commissioning/logs/logJob.ts';
 import { responsesKind, responsesVersion } from '../commissioning/responsesJob.ts';
 import { responses } from '../coupling/asBuilt/responses.ts';
@@ -26,6 +25,7 @@ import {
   improvementsVersion,
 } from '../coupling/houseYear/improvementsJob.ts';
 import { weatherOfYear, type YearTable, yearTable } from '../coupling/houseYear/table.ts';
+import { fitLog } from '../coupling/logFit/fitLog.ts';
 import { gridYear } from '../coupling/power/grid/gridYear.ts';
 import { type GridYearInputs, gridYearKind, gridYearVersion } from '../coupling/power/grid/gridYearJob.ts';
 import { powerHelpsKind, powerHelpsVersion } from '../coupling/power/helps/helpsJob.ts';
@@ -97,10 +97,10 @@ const kinds: Readonly<Record<string, { readonly version: number; readonly run: R
   [logFitKind]: {
     version: logFitVersion,
     run: (inputs, host) => {
-      const { blob, given } = inputs as LogFitInputs;
-      const table = host.blob(blob);
+      const given = inputs as LogFitInputs;
+      const table = host.blob(given.blob);
       if (!isLogTable(table)) throw new JobRefused('The log named in the project is not at hand, or cannot be read.');
-      return learnFromLog(table, given, host.tell);
+      return fitLog(table, given, given.plan && yearFor(given.plan, host), host.tell);
     },
   },
   [daysJobKind]: { version: daysJobVersion, run: (inputs, host) => runDays(inputs as DaysInputs, host.tell) },
