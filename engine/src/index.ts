@@ -43,6 +43,7 @@ export { bagFlow } from './commissioning/kernels/bag.ts';
 export { type LogFitInputs, logFitKind } from './commissioning/logs/logJob.ts';
 export { heatFromWords, weakWords } from './commissioning/logs/messages.ts';
 export type { Log, LogAnswers } from './commissioning/logs/result.ts';
+export { type LogChange, placeOfTaking, type Taking, takeFromLog } from './commissioning/logs/takeFromLog.ts';
 export { lookWords, readingName, readingWords } from './commissioning/readingWords.ts';
 export type { CommissioningResult, Means, Visit, VisitFound } from './commissioning/result.ts';
 export type { AgreedPoint, Agreement } from './coupling/agreement.ts';
@@ -55,6 +56,12 @@ export type { YearTable } from './coupling/houseYear/table.ts';
 export { houseLayout } from './coupling/houseYear/table.ts';
 export type { LifeCosts, LifePart, UnitLife } from './coupling/lifeCost/lifeCosts.ts';
 export { inHundreds } from './coupling/lifeCost/lifeCosts.ts';
+export {
+  type EffectFigures,
+  type EffectRange,
+  type LogEffect,
+  logEffectKind,
+} from './coupling/logEffect/logEffectJob.ts';
 export { type OwnJob, ownJob } from './coupling/ownJob.ts';
 export type { DarkWeek } from './coupling/power/darkWeek.ts';
 export type { GridYear } from './coupling/power/grid/gridYear.ts';

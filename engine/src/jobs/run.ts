@@ -25,6 +25,8 @@ import {
   improvementsVersion,
 } from '../coupling/houseYear/improvementsJob.ts';
 import { weatherOfYear, type YearTable, yearTable } from '../coupling/houseYear/table.ts';
+import { logEffect } from '../coupling/logEffect/logEffect.ts';
+import { type LogEffectInputs, logEffectKind, logEffectVersion } from '../coupling/logEffect/logEffectJob.ts';
 import { fitLog } from '../coupling/logFit/fitLog.ts';
 import { gridYear } from '../coupling/power/grid/gridYear.ts';
 import { type GridYearInputs, gridYearKind, gridYearVersion } from '../coupling/power/grid/gridYearJob.ts';
@@ -134,6 +136,7 @@ const kinds: Readonly<Record<string, { readonly version: number; readonly run: R
     version: balancingVersion,
     run: (inputs) => balancing(inputs as BalancingInputs),
   },
+  [logEffectKind]: { version: logEffectVersion, run: throughYear<LogEffectInputs>(logEffect) },
   [waysKind]: { version: waysVersion, run: throughYear<WaysInputs>(compareWays) },
   [passageKind]: { version: passageVersion, run: (inputs, host) => planWays(inputs as PassageInputs, host.tell) },
   [wintersKind]: { version: wintersVersion, run: inOneGo(wintersKind) },

@@ -1,6 +1,7 @@
 import type { ResolvedProject } from '@kneewall/project';
 import type { ClimateResult } from '../../climate/result.ts';
-import type { EquipmentResult, UnitModel } from '../../equipment/result.ts';
+import { sheetOnly } from '../../coupling/logFit/sheetOnly.ts';
+import type { EquipmentResult } from '../../equipment/result.ts';
 import type { Job } from '../../jobs/job.ts';
 import { attempt, required, unresolved } from '../../plan/outcome.ts';
 import { scenario } from '../../plan/scenario.ts';
@@ -52,14 +53,8 @@ function unitOf({ candidates }: Asked, equipment: EquipmentResult, pressure: num
   const model = equipment.candidates[id]?.unit;
   const electrics = candidates[id]?.electrics;
   if (!model || !electrics || model.rows.every((r) => r.mode !== 'heating')) unresolved('missing', 'candidates');
-  return { model: asBought(model), pressure, standby: scenario().of(electrics.standby) };
+  return { model: sheetOnly(model), pressure, standby: scenario().of(electrics.standby) };
 }
-
-/** Without what was learned of it. */
-const asBought = ({ drawTimes, ...model }: UnitModel): UnitModel =>
-  drawTimes === undefined
-    ? model
-    : { ...model, rows: model.rows.map((r) => (r.mode === 'heating' ? { ...r, power: r.power / drawTimes } : r)) };
 
 /** The logs with what their finished jobs found. */
 export function learnLogs(logs: readonly Log[], wanted: readonly Job[], found: Results): readonly Log[] {
