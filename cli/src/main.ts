@@ -1,5 +1,6 @@
 import { check } from './commands/check.ts';
 import { importFile } from './commands/importFile.ts';
+import { log } from './commands/log.ts';
 import { newProject } from './commands/newProject.ts';
 import { papers } from './commands/papers.ts';
 import { serve } from './commands/serve.ts';
@@ -33,6 +34,10 @@ const usage = `Kneewall plans, builds and proves a ducted heat pump in a small h
   kneewall import recorded FILE... --into PROJECT [--format KIND]
       Takes measured years, one file each, for the winters of own power.
   kneewall import log FILE --into PROJECT [--map QUANTITY=COLUMN:UNIT]... [--days ORDER] [--clock KIND]
+  kneewall log FILE [--accept VALUES | --back VALUES] [--quick] [--json]
+                    [--units us|si]
+      What a project's log taught, what that changes before and after (a minute;
+      not with --quick), and into the plan or back out of it. VALUES: loss, power, all.
   kneewall import datasheet FILE --into PROJECT [--unit ID]
       Takes the rows of a unit's data sheet (CSV, units in the heads) into a
       project, and says what the sheet leaves open.
@@ -47,6 +52,7 @@ const commands: Readonly<Record<string, (args: readonly string[]) => Promise<num
   check,
   new: newProject,
   import: importFile,
+  log,
   papers,
   serve,
   study,

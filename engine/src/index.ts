@@ -56,12 +56,8 @@ export type { YearTable } from './coupling/houseYear/table.ts';
 export { houseLayout } from './coupling/houseYear/table.ts';
 export type { LifeCosts, LifePart, UnitLife } from './coupling/lifeCost/lifeCosts.ts';
 export { inHundreds } from './coupling/lifeCost/lifeCosts.ts';
-export {
-  type EffectFigures,
-  type EffectRange,
-  type LogEffect,
-  logEffectKind,
-} from './coupling/logEffect/logEffectJob.ts';
+export { type EffectLine, effectColumns, effectLines } from './coupling/logEffect/effectLines.ts';
+export { type EffectRange, type LogEffect, logEffectKind } from './coupling/logEffect/logEffectJob.ts';
 export { type OwnJob, ownJob } from './coupling/ownJob.ts';
 export type { DarkWeek } from './coupling/power/darkWeek.ts';
 export type { GridYear } from './coupling/power/grid/gridYear.ts';

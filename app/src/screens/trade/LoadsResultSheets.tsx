@@ -71,8 +71,8 @@ function Aside({ result }: { result: Loads }) {
     <ul className="asides">
       {learned?.own.heating.ok && (
         <li>
-          Scaled by what the log “{learned.log}” taught, <QuantityRange range={learned.times} kind="fraction" /> of the
-          plan’s own loss. By the plan alone it would be{' '}
+          Scaled by what the log “{learned.log}” taught: <Quantity value={learned.times.likely} kind="fraction" /> (
+          <QuantityRange range={learned.times} kind="fraction" />) of the plan’s own loss. By the plan alone it would be{' '}
           <Quantity value={learned.own.heating.value.likely} kind="power" /> of heat (
           <QuantityRange range={learned.own.heating.value} kind="power" />
           ). It is taken back on the page of commissioning.

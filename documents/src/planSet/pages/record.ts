@@ -3,6 +3,7 @@ import { inOrder, type Project, printQuantity, type System } from '@kneewall/pro
 import { type Block, body, bold, lead, list, page, part, small, table } from '../block.ts';
 import type { SetInput } from '../planSet.ts';
 import { signOf } from '../signs.ts';
+import { logBlocks } from './logTaught.ts';
 
 /** What was read at each visit with the verdict of this plan, the photos, room for what was built otherwise, and to sign. */
 export function recordPages({ plan, project, units }: SetInput): Block[] {
@@ -12,6 +13,7 @@ export function recordPages({ plan, project, units }: SetInput): Block[] {
       'A record, not a certificate: what was found, by whom, with what, and what the plan of this print makes of it. Later visits are added, nothing is overwritten.',
     ),
     ...visitBlocks(plan, project, units),
+    ...logBlocks(plan, units),
     ...photoBlocks(project),
     table(
       [

@@ -1,22 +1,17 @@
-import { type EffectFigures, type EffectRange, type LogEffect, logEffectKind, type Plan } from '@kneewall/engine';
-import type { QuantityKind, Range } from '@kneewall/project';
+import {
+  type EffectLine,
+  type EffectRange,
+  effectColumns,
+  effectLines,
+  type LogEffect,
+  logEffectKind,
+  type Plan,
+} from '@kneewall/engine';
+import type { Range } from '@kneewall/project';
 import { Scroll } from '../../../look/Scroll.tsx';
 import { Quantity, QuantityRange } from '../../../quantity/Quantity.tsx';
 import { JobOffer } from '../JobOffer.tsx';
 import { OutcomeOr } from '../OutcomeOr.tsx';
-
-type Line = { readonly name: string; readonly kind: QuantityKind; readonly of: (f: EffectFigures) => number };
-
-const always: readonly Line[] = [
-  { name: 'Heat on the cold night', kind: 'power', of: (f) => f.night },
-  { name: 'Electricity for the unit, a year', kind: 'energy', of: (f) => f.electricity },
-];
-const onOwnPower: readonly Line[] = [
-  { name: 'Fuel of the generator, a year', kind: 'volume', of: (f) => (f.power?.litres ?? 0) / 1000 },
-  { name: 'Hours of the generator, a year', kind: 'count', of: (f) => f.power?.generator ?? 0 },
-  { name: 'Nights the battery gives out without it', kind: 'count', of: (f) => f.power?.emptyNights ?? 0 },
-];
-const columns = { loss: 'With the log’s loss', power: 'With the log’s power', both: 'With both' } as const;
 
 /** The plan's main numbers before and after, each with the range that the log leaves. */
 export function EffectTable({ plan }: { readonly plan: Plan }) {
@@ -36,8 +31,11 @@ export function EffectTable({ plan }: { readonly plan: Plan }) {
 }
 
 function Table({ effect }: { readonly effect: LogEffect }) {
-  const lines = effect.before.power ? [...always, ...onOwnPower] : always;
-  const shown = (['loss', 'power', 'both'] as const).flatMap((id) => (effect[id] ? [[id, effect[id]] as const] : []));
+  const lines = effectLines(effect);
+  const shown = effectColumns.flatMap(([id, head]) => {
+    const range = effect[id];
+    return range ? [{ id, head, range }] : [];
+  });
   return (
     <Scroll label="What it changes">
       <table className="table">
@@ -45,9 +43,9 @@ function Table({ effect }: { readonly effect: LogEffect }) {
           <tr>
             <th scope="col">What it changes</th>
             <th scope="col">By the plan alone</th>
-            {shown.map(([id]) => (
+            {shown.map(({ id, head }) => (
               <th scope="col" key={id}>
-                {columns[id]}
+                {head}
               </th>
             ))}
           </tr>
@@ -59,12 +57,15 @@ function Table({ effect }: { readonly effect: LogEffect }) {
               <td>
                 <Quantity value={of(effect.before)} kind={kind} significant={3} />
               </td>
-              {shown.map(([id, range]) => (
+              {shown.map(({ id, range }) => (
                 <td key={id}>
-                  <Quantity value={of(range.likely)} kind={kind} significant={3} />{' '}
-                  <span className="log-range">
-                    (<QuantityRange range={endsOf(range, of)} kind={kind} />)
-                  </span>
+                  <Quantity value={of(range.likely)} kind={kind} significant={3} />
+                  {of(range.low) !== of(range.high) && (
+                    <span className="log-range">
+                      {' '}
+                      (<QuantityRange range={endsOf(range, of)} kind={kind} />)
+                    </span>
+                  )}
                 </td>
               ))}
             </tr>
@@ -75,7 +76,7 @@ function Table({ effect }: { readonly effect: LogEffect }) {
   );
 }
 
-const endsOf = ({ low, likely, high }: EffectRange, of: Line['of']): Range => ({
+const endsOf = ({ low, likely, high }: EffectRange, of: EffectLine['of']): Range => ({
   low: of(low),
   likely: of(likely),
   high: of(high),

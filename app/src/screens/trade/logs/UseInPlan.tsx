@@ -1,7 +1,7 @@
 import { type LogAnswers, type Plan, placeOfTaking, type Taking, takeFromLog } from '@kneewall/engine';
-import { valueAt } from '@kneewall/project';
+import { type Range, valueAt } from '@kneewall/project';
 import { Button } from '../../../look/Button.tsx';
-import { QuantityRange } from '../../../quantity/Quantity.tsx';
+import { Quantity, QuantityRange } from '../../../quantity/Quantity.tsx';
 import { useServices, useSession } from '../../../services.ts';
 import { EffectTable } from './EffectTable.tsx';
 
@@ -18,14 +18,14 @@ export function UseInPlan({ name, found, plan }: Props) {
       <h3>Use it in the plan</h3>
       {times && (
         <Take taking="loss" title="Loss of the house" {...{ name, found, unit }}>
-          The log has <QuantityRange range={times} kind="fraction" /> of what the plan’s own house loses in the same
-          weather. Walls, windows and leaks are then all taken times that: a log cannot part them, a blower door would.
+          The log has <Told range={times} /> of what the plan’s own house loses in the same weather. Walls, windows and
+          leaks are then all taken times that: a log cannot part them, a blower door would.
         </Take>
       )}
       {found.power && (
         <Take taking="power" title="Power of the unit" {...{ name, found, unit }}>
-          The unit drew <QuantityRange range={found.power} kind="fraction" /> of what the plan expects for that heat. It
-          is then planned to draw so much when it heats; what it can give at most stays that of its sheet.
+          The unit drew <Told range={found.power} /> of what the plan expects for that heat. It is then planned to draw
+          so much when it heats; what it can give at most stays that of its sheet.
         </Take>
       )}
       <EffectTable plan={plan} />
@@ -34,6 +34,16 @@ export function UseInPlan({ name, found, plan }: Props) {
         value back. Where you mend a leak or insulate afterwards, take the old value back and log again.
       </p>
     </section>
+  );
+}
+
+/** A share with the range it is known in. */
+function Told({ range }: { readonly range: Range }) {
+  return (
+    <>
+      <Quantity value={range.likely} kind="fraction" significant={3} /> (<QuantityRange range={range} kind="fraction" />
+      )
+    </>
   );
 }
 

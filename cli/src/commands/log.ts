@@ -1,0 +1,71 @@
+import { logEffectKind, placeOfTaking, type Taking, takeFromLog } from '@kneewall/engine';
+import { type Project, valueAt } from '@kneewall/project';
+import { exitCodes, Refused } from '../exit.ts';
+import { whatLogsTaught } from '../logsTaught.ts';
+import { readOptions } from '../options.ts';
+import { logLines } from '../print/log.ts';
+import { painter } from '../print/text.ts';
+import { readProject, withPart, writeProject } from '../projectFile.ts';
+import { unitsOf } from '../units.ts';
+
+const takings: readonly Taking[] = ['loss', 'power'];
+
+/**
+ * `kneewall log FILE [--accept VALUES | --back VALUES] [--quick] [--json]`: what a log taught and what it changes, into the
+ * plan or back out of it.
+ */
+export async function log(args: readonly string[]): Promise<number> {
+  const { values, positionals } = readOptions(
+    args,
+    {
+      json: { type: 'boolean', default: false },
+      quick: { type: 'boolean', default: false },
+      accept: { type: 'string' },
+      back: { type: 'string' },
+      units: { type: 'string' },
+    },
+    1,
+  );
+  const [file = ''] = positionals;
+  if (values.accept !== undefined && values.back !== undefined) throw new Refused('Either --accept or --back.');
+  const [accepting, back] = [named(values.accept), named(values.back)];
+  const { project } = await readProject(file);
+  const { plan, found, name } = await whatLogsTaught(project, file, values.quick ? [] : [logEffectKind]);
+  const chosen = plan.trades.equipment?.chosen;
+  const unit = chosen?.ok ? chosen.value : undefined;
+  const accepted = new Date().toISOString().slice(0, 10);
+  const took = accept(project, accepting, (taking) => takeFromLog(taking, found, { name, unit, accepted }));
+  const next = back.reduce((before, taking) => withPart(before, placeOfTaking(taking, unit), () => undefined), took);
+  if (next !== project) await writeProject(file, next);
+  const { logEffect } = plan.season;
+  const effect = logEffect.ok ? logEffect.value : undefined;
+  const taken = takings.filter((t) => valueAt(next, placeOfTaking(t, unit)) !== undefined);
+  const told = { name, found, taken, effect };
+  const paint = painter(process.stdout.isTTY === true && process.env.NO_COLOR === undefined);
+  process.stdout.write(
+    values.json
+      ? `${JSON.stringify({ schema: 1, ...told })}\n`
+      : `${logLines(told, unitsOf(values.units, project), paint).join('\n')}\n`,
+  );
+  return exitCodes.nothingFails;
+}
+
+/** `loss`, `power`, both with a comma between, or `all`. */
+function named(asked: string | undefined): readonly Taking[] {
+  if (asked === undefined) return [];
+  const words = asked === 'all' ? takings : asked.split(',');
+  const known = takings.filter((t) => words.includes(t));
+  if (known.length !== words.length) throw new Refused(`Values of a log are ${takings.join(', ')} or all.`);
+  return known;
+}
+
+const accept = (
+  project: Project,
+  asked: readonly Taking[],
+  take: (taking: Taking) => ReturnType<typeof takeFromLog>,
+): Project =>
+  asked.reduce((before, taking) => {
+    const change = take(taking);
+    if (!change) throw new Refused(`The log does not tell the ${taking}; the project is unchanged.`);
+    return withPart(before, change.path, () => change.after);
+  }, project);
