@@ -102,13 +102,15 @@ test('own power shows its year first, without being asked', async ({ page }) => 
 });
 
 test('the second winter’s owner takes a log in, its loss into the plan, and back out again', async ({ page }) => {
-  test.setTimeout(120_000);
+  test.setTimeout(180_000);
   await show(page, server.url, '/project');
   await page.getByRole('button', { name: /winter after/ }).click();
   await settled(page);
   await page.goto(`${server.url}/#/trade/commissioning`);
   const file = fileURLToPath(new URL('../../demos/files/winter-after-log.csv', import.meta.url));
-  await page.locator('.log-import input[type=file]').setInputFiles(file);
+  const input = page.locator('.log-import input[type=file]');
+  await expect(input).toBeAttached({ timeout: 60_000 });
+  await input.setInputFiles(file);
   await page.getByRole('button', { name: 'Take it like this' }).click();
   const use = page.getByRole('region', { name: 'Use it in the plan' });
   await expect(use).toContainText('of what the plan’s own house loses in the same weather', { timeout: 90_000 });
