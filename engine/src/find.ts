@@ -1,4 +1,4 @@
-import { type Project, type ResolvedProject, resolveProject } from '@kneewall/project';
+import type { Project, ResolvedProject } from '@kneewall/project';
 import { agree } from './coupling/agree.ts';
 import { type Agreement, noAgreement } from './coupling/agreement.ts';
 import { lifeCost } from './coupling/lifeCost/lifeCost.ts';
@@ -12,27 +12,17 @@ import {
 } from './coupling/season/season.ts';
 import { type AnyFinder, finders } from './finders.ts';
 import type { Job } from './jobs/job.ts';
+import { type JudgedDrafts, judgeOne, type Result } from './judgeOne.ts';
 import { houseCase } from './loads/dynamic/houseCase.ts';
 import { type Attempted, attempted } from './plan/attempted.ts';
 import { faultMark } from './plan/fault.ts';
-import { type Judged, judge } from './plan/judge.ts';
 import { type Mark, markOf } from './plan/mark.ts';
 import { type Memo, remembered } from './plan/memo.ts';
 import { attempt } from './plan/outcome.ts';
 import { onlyParts, partsRead } from './plan/reads.ts';
 import { scenario } from './plan/scenario.ts';
 import type { PlanView, ResultBase, Results } from './plan/trade.ts';
-import type { Working } from './plan/working.ts';
 import type { TradeResults } from './results.ts';
-
-type Result = TradeResults[keyof TradeResults];
-
-/** What a trade holds against its limits, with the workings that end in the values. */
-export type JudgedDrafts = {
-  readonly result: Result;
-  readonly judged: readonly Judged[];
-  readonly workings: Readonly<Record<string, Working>>;
-};
 
 /** Everything a plan is made of before there are words for it. */
 export type Found = {
@@ -51,7 +41,7 @@ export function findAll(project: Project, results: Results, memo: Memo): Found {
   const good = Object.fromEntries(
     Object.entries(designs).flatMap(([id, d]) => ('value' in d ? [[id, d.value]] : [])),
   ) as Partial<TradeResults>;
-  const resolved = remembered(memo, 'resolved', [project], () => resolveProject(project));
+  const resolved = remembered(memo, 'resolved', [project], () => memo.resolve(project));
   const agreement = agreed(project, resolved, good, memo);
   const { season: run, wanted } = throughYear(project, resolved, good, results, memo);
   const season = withLife(project, resolved, good, run, memo);
@@ -123,7 +113,7 @@ function designOne(
   const seen = resultsSeen(finder, project, results);
   const inputs = [...partsRead(project, finder.reads), ...Object.values(upstream), ...Object.values(seen)];
   const input = (reads: readonly string[]) => ({
-    project: resolveProject(onlyParts(project, reads)),
+    project: memo.resolve(onlyParts(project, reads)),
     upstream,
     results: seen,
   });
@@ -173,7 +163,14 @@ function throughYear(
     }
   });
   const seen = Object.values(jobs).map((job) => (job.ok ? results[job.value.key] : undefined));
-  return remembered(memo, 'season', [jobs, ...seen], () => seasonFrom(jobs, results));
+  return remembered(memo, 'season', [jobs, ...seen], () => {
+    const { season, wanted } = seasonFrom(jobs, results);
+    const parts = Object.entries(season).map(([name, part]) => [
+      name,
+      remembered(memo, `season:${name}`, [part], () => part),
+    ]);
+    return { season: Object.fromEntries(parts) as SeasonFound, wanted };
+  });
 }
 
 /** The season with what each candidate costs over its life. A fault there leaves all else standing. */
@@ -191,43 +188,4 @@ function withLife(
     const found = attempted(() => lifeCost({ project: resolved, trades: good, season }));
     return { ...season, lifeCost: 'value' in found ? found.value : noSeason.lifeCost };
   });
-}
-
-/** What a trade holds against its limits, judged again only when something moved that it looks at. */
-export function judgeOne(
-  finder: AnyFinder,
-  designed: Attempted<Result>,
-  project: Project,
-  view: PlanView,
-  memo: Memo,
-): Attempted<JudgedDrafts> {
-  if ('fault' in designed) return designed;
-  const result = designed.value;
-  return remembered(memo, `judge:${finder.id}`, [...seenBy(finder, project, view), result], () =>
-    attempted(() => {
-      const { drafts, workings } = finder.findings(result, onlyView(finder, project, view));
-      return { result, judged: drafts.map(judge), workings };
-    }),
-  );
-}
-
-/** What a judged trade may look at; while none of it moves its findings stand. */
-const seenBy = ({ looksAt }: AnyFinder, project: Project, view: PlanView): unknown[] =>
-  looksAt
-    ? [
-        ...partsRead(project, looksAt.reads),
-        ...looksAt.trades.map((id) => view.trades[id]),
-        looksAt.agreement ? view.agreement : undefined,
-      ]
-    : [view.project, ...Object.values(view.trades), view.agreement, view.season];
-
-/** The view with everything taken out that a trade does not say it looks at, so that it cannot. */
-function onlyView({ looksAt }: AnyFinder, project: Project, view: PlanView): PlanView {
-  if (!looksAt) return view;
-  return {
-    project: resolveProject(onlyParts(project, looksAt.reads)),
-    trades: Object.fromEntries(looksAt.trades.map((id) => [id, view.trades[id]])) as PlanView['trades'],
-    agreement: looksAt.agreement ? view.agreement : noAgreement,
-    season: noSeason,
-  };
 }

@@ -35,6 +35,27 @@ describe('evaluating after an edit', () => {
       expect(memo.computed.get(trade) ?? 0, trade).toBe(0);
   });
 
+  it('redoes nothing of any trade for the name of the project', () => {
+    const project = demo('tern-ledge');
+    const memo = coldMemo();
+    const before = evaluate(project, {}, { memo }).plan;
+    memo.computed.clear();
+    const after = evaluate(edited(project, ['about', 'name'], 'Another name'), {}, { memo }).plan;
+    expect([...memo.computed.keys()]).toEqual(['resolved', 'problems']);
+    expect(after.trades.materials).toBe(before.trades.materials);
+  });
+
+  it('leaves what a price does not move: sizes, life cost, the plan of the work', () => {
+    const project = demo('tern-ledge');
+    const memo = coldMemo();
+    const before = evaluate(project, {}, { memo }).plan;
+    const after = evaluate(edited(project, ['work', 'prices', 'tape', 'price'], measured(11)), {}, { memo }).plan;
+    expect(after.trades.air).toBe(before.trades.air);
+    expect(after.season.lifeCost).toBe(before.season.lifeCost);
+    expect(after.trades.schedule).toBe(before.trades.schedule);
+    expect(after.trades.materials).not.toEqual(before.trades.materials);
+  });
+
   it('redoes the air for a duct, and nothing before it', () => {
     const project = demo('tern-ledge');
     const memo = coldMemo();

@@ -12,7 +12,7 @@ export { pathLabel } from './document/pathLabel.ts';
 export type { Checked, Path, Problem, ProblemCode } from './document/problem.ts';
 export { asked, dotted, refused } from './document/problem.ts';
 export type { Chosen, Given, Missing, Resolved, ResolvedProject } from './document/resolve.ts';
-export { inIdOrder, inOrder, resolveProject } from './document/resolve.ts';
+export { inIdOrder, inOrder, resolveProject, resolver } from './document/resolve.ts';
 export { valueAt } from './document/valueAt.ts';
 export { areaOfOutline, crossingOf } from './drawn/outline.ts';
 export { bendsOfWay, lengthOfWay } from './drawn/way.ts';

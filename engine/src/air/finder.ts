@@ -24,4 +24,10 @@ export const airFinder: Finder<'air', 'climate' | 'loads' | 'equipment'> = {
   add: withSizing,
   learn,
   findings,
+  looksAt: {
+    reads: ['routes.ducts', 'house', 'items'],
+    trades: ['climate', 'loads', 'equipment'],
+    agreement: true,
+    season: ['unitYear', 'improvements', 'ways'],
+  },
 };

@@ -1,6 +1,7 @@
 import {
   type CompiledNetwork,
   compileNetwork,
+  type NetworkNode,
   type NetworkSolution,
   type NetworkSpec,
   relay,
@@ -9,6 +10,7 @@ import {
 import { unresolved } from '../plan/outcome.ts';
 import { type AirAt, addedPressure, networkParts, rooms, shareLink } from './networkParts.ts';
 import type { AirFlows, AirModel, DuctSection } from './result.ts';
+import { sameOnes } from './sameOnes.ts';
 
 /** °C of all air where nothing is known of its temperature yet; the agreed state refines it. */
 export const nominalAir = { supplyTemperature: 20, returnTemperature: 20 } as const;
@@ -47,9 +49,11 @@ export function flowSolver(): FlowSolver {
 export function placedSolver(): Solver<PlacedFlows> {
   const parts = networkParts(shareLink);
   const solve = networkSolver();
+  const withRooms = sameOnes<readonly NetworkNode[]>();
   return (model, at, start) => {
-    const { ends: nodes, links } = parts(model, at);
-    const { solution } = solve({ nodes: [...nodes, rooms], links: links() }, start);
+    const { ends: outer, links } = parts(model, at);
+    const nodes = withRooms(0, [outer], () => [...outer, rooms]);
+    const { solution } = solve({ nodes, links: links() }, start);
     const { pressures, flows } = solution;
     const ends = pressures.subarray(3, 3 + model.sections.length);
     return { ...unitState(model, solution), start: flows, pressures, ends };

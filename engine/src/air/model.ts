@@ -21,18 +21,29 @@ export const roughness = { flexible: flexibleRoughness, round: 0.00009, rectangu
 
 /** Ducts, registers, filter and blower in plain numbers. Ends the enclosing attempt where something is missing or makes no tree. */
 export function airModel(ducts: Ducts, blower: BlowerModel, pressure: number, s: Scenario): AirModel {
-  const sections = inOrder(ducts.sections).map(([id, x]) => s.part(`section ${id}`, (own) => sectionOf(id, x, own)));
-  const byId = new Map(sections.map((x) => [x.id, x]));
-  checkWays(sections, byId);
+  const order = s.part('order', () => orderOf(ducts));
+  const sections = order.sections.map(([id, x, part]) => s.part(part, (own) => sectionOf(id, x, own)));
+  // Which way leads where is drawn, and the same in every reading.
+  const ids = s.part('ways', () => checkedWays(sections));
   return {
     sections,
-    terminals: terminalsOf(ducts, byId, s),
+    terminals: order.terminals.map(([id, t, part]) => {
+      if (t.section === undefined || !ids.has(t.section))
+        return unresolved('missing', `routes.ducts.terminals.${id}.section`);
+      return s.part(part, (own) => terminalOf(id, t, own));
+    }),
     filter: filterOf(ducts, blower, s),
     added: s.of(ducts.handler.coil),
     blower: tableOf(ducts, blower),
     pressure,
   };
 }
+
+/** Sections and terminals in the order they are drawn in, each with its name as a piece of a reading. */
+const orderOf = ({ sections, terminals }: Ducts) => ({
+  sections: inOrder(sections).map(([id, x]) => [id, x, `section ${id}`] as const),
+  terminals: inOrder(terminals).map(([id, t]) => [id, t, `terminal ${id}`] as const),
+});
 
 const place = (id: string): string => `routes.ducts.sections.${id}`;
 
@@ -89,8 +100,9 @@ function shapeOf(id: string, x: SectionInput, s: Scenario): { diameter: number; 
   return { diameter: hydraulicDiameter(w, h), area: w * h, perimeter: 2 * (w + h) };
 }
 
-/** Every section has to lead back to the air handler on its own side. */
-function checkWays(sections: readonly DuctSection[], byId: ReadonlyMap<string, DuctSection>): void {
+/** The names of all sections. Every one has to lead back to the air handler on its own side. */
+function checkedWays(sections: readonly DuctSection[]): ReadonlySet<string> {
+  const byId = new Map(sections.map((x) => [x.id, x]));
   // From where a section was first come by: what an earlier way led through leads back.
   const passed = new Map<DuctSection, DuctSection>();
   for (const start of sections)
@@ -103,14 +115,7 @@ function checkWays(sections: readonly DuctSection[], byId: ReadonlyMap<string, D
       if (!next || next.side !== at.side) unresolved('missing', `${place(at.id)}.from`);
       at = next;
     }
-}
-
-function terminalsOf(ducts: Ducts, byId: ReadonlyMap<string, DuctSection>, s: Scenario): Terminal[] {
-  return inOrder(ducts.terminals).map(([id, t]) => {
-    if (t.section === undefined || !byId.has(t.section))
-      return unresolved('missing', `routes.ducts.terminals.${id}.section`);
-    return s.part(`terminal ${id}`, (own) => terminalOf(id, t, own));
-  });
+  return new Set(byId.keys());
 }
 
 export type TerminalInput = Ducts['terminals'][string];

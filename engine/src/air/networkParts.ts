@@ -15,7 +15,11 @@ const unitNodes: readonly NetworkNode[] = [{ id: 'supply' }, { id: 'return' }, {
 /** All rooms as one, the doors open. */
 export const rooms: NetworkNode = { id: 'room', pressure: 0 };
 
-type SectionLink = (x: DuctSection, temperature: number, pressure: number, reference: number) => NetworkLink;
+/** The air in one side's ducts, kg/m³ and Pa s, and the density of the air that flows are counted in. */
+type SideAir = { readonly density: number; readonly viscosity: number; readonly reference: number };
+type Air = { readonly supply: SideAir; readonly return: SideAir };
+
+type SectionLink = (x: DuctSection, air: SideAir) => NetworkLink;
 
 /** Unit and ducts as parts of a network. */
 type NetworkParts = {
@@ -27,31 +31,69 @@ type NetworkParts = {
 
 /** Makes these parts for like systems one after the other; one that is made of the same as the last is the same object. */
 export function networkParts(link: SectionLink): (model: AirModel, at: AirAt) => NetworkParts {
-  const [ends, ducts, terminals] = [sameOnes<NetworkNode>(), sameOnes<NetworkLink>(), sameOnes<NetworkLink>()];
-  const unit = sameOnes<readonly NetworkLink[]>();
+  const [airs, unit] = [sameOnes<Air>(), sameOnes<readonly NetworkLink[]>()];
+  const [ducts, terminals] = [ductLinks(link), terminalLinks()];
+  let ends: readonly NetworkNode[] = unitNodes;
   return (model, at) => {
     const { sections, pressure } = model;
-    const air = `${at.supplyTemperature} ${at.returnTemperature} ${pressure}`;
-    const reference = airDensity(at.returnTemperature, pressure);
-    const supply = airDensity(at.supplyTemperature, pressure);
-    const returns = new Set(sections.flatMap((x) => (x.side === 'return' ? [x.id] : [])));
+    const air = airs(0, [at.supplyTemperature, at.returnTemperature, pressure], () => airOf(at, pressure));
+    const { reference } = air.return;
+    ends = endsOf(sections, ends);
     return {
-      ends: [...unitNodes, ...sections.map((x, i) => ends(i, [x.id], () => ({ id: end(x.id) })))],
-      links: (roomOf = () => rooms.id) => [
-        ...sections.map((x, i) =>
-          ducts(i, [x, air], () =>
-            link(x, x.side === 'supply' ? at.supplyTemperature : at.returnTemperature, pressure, reference),
-          ),
-        ),
-        ...model.terminals.map((t, i) => {
-          const [blows, room] = [!returns.has(t.section), roomOf(t)];
-          return terminals(i, [t, air, blows, room], () => terminalLink(t, blows, room, supply, reference));
-        }),
+      ends,
+      links: (roomOf = inRooms) => [
+        ...ducts(sections, air),
+        ...terminals(model, air, roomOf),
         ...unit(0, [model.blower, model.added, ...Object.values(model.filter), reference], () =>
           unitLinks(model, reference / standardDensity),
         ),
       ],
     };
+  };
+}
+
+const inRooms = (): string => rooms.id;
+
+function airOf({ supplyTemperature, returnTemperature }: AirAt, pressure: number): Air {
+  const reference = airDensity(returnTemperature, pressure);
+  const side = (t: number): SideAir => ({ density: airDensity(t, pressure), viscosity: airViscosity(t), reference });
+  return { supply: side(supplyTemperature), return: side(returnTemperature) };
+}
+
+/** Nodes of the unit and at the far ends of the sections: the last ones where the sections have the same names. */
+function endsOf(sections: readonly DuctSection[], last: readonly NetworkNode[]): readonly NetworkNode[] {
+  const first = unitNodes.length;
+  const same = last.length === first + sections.length && sections.every((x, i) => last[first + i]?.id === end(x.id));
+  return same ? last : [...unitNodes, ...sections.map((x) => ({ id: end(x.id) }))];
+}
+
+/** Links of ducts; those whose section and air are the objects of the last time are themselves those of the last time. */
+function ductLinks(link: SectionLink): (sections: readonly DuctSection[], air: Air) => readonly NetworkLink[] {
+  let [of, made, through]: [readonly DuctSection[], readonly NetworkLink[], Air | undefined] = [[], [], undefined];
+  return (sections, air) => {
+    const still = air === through;
+    const [before, links] = [of, made];
+    made = sections.map((x, i) => (still && before[i] === x && links[i]) || link(x, air[x.side]));
+    [of, through] = [sections, air];
+    return made;
+  };
+}
+
+/** The same for terminals and the rooms they lead into. */
+function terminalLinks(): (model: AirModel, air: Air, roomOf: (t: Terminal) => string) => readonly NetworkLink[] {
+  type Of = { readonly t: Terminal; readonly blows: boolean; readonly room: string; readonly link: NetworkLink };
+  let [made, through]: [readonly Of[], Air | undefined] = [[], undefined];
+  return ({ sections, terminals }, air, roomOf) => {
+    const [still, last] = [air === through, made];
+    const returns = new Set<string>();
+    for (const x of sections) if (x.side === 'return') returns.add(x.id);
+    made = terminals.map((t, i): Of => {
+      const [blows, room, was] = [!returns.has(t.section), roomOf(t), last[i]];
+      if (still && was && was.t === t && was.blows === blows && was.room === room) return was;
+      return { t, blows, room, link: terminalLink(t, blows, room, air.supply.density, air.return.reference) };
+    });
+    through = air;
+    return made.map((x) => x.link);
   };
 }
 
@@ -63,27 +105,21 @@ function terminalLink(t: Terminal, blows: boolean, room: string, supply: number,
 }
 
 /** Supply air leaks out before the far end, air leaks into a return beyond its far end: a share of what it carries. */
-export const shareLink: SectionLink = (x, temperature, pressure, reference) => {
-  const kept = 1 - x.leakage;
-  return ductLink(x, temperature, pressure, reference, x.side === 'supply' ? { arrive: kept } : { leave: kept });
-};
+export const shareLink: SectionLink = (x, air) => linkOf(x, air, 1 - x.leakage);
+
+/** A duct from which nothing is lost on the way. */
+export const ductLink: SectionLink = (x, air) => linkOf(x, air, 1);
 
 /** Velocity belongs to the air in the duct, flow to the blower's: the area is scaled by their densities. */
-export const ductLink = (
-  x: DuctSection,
-  temperature: number,
-  pressure: number,
-  reference: number,
-  shares: { readonly leave?: number; readonly arrive?: number } = {},
-): NetworkLink => {
-  const density = airDensity(temperature, pressure);
-  const [from, to] = x.side === 'supply' ? [near(x), end(x.id)] : [end(x.id), near(x)];
+function linkOf(x: DuctSection, { density, viscosity, reference }: SideAir, kept: number): NetworkLink {
+  const supply = x.side === 'supply';
   return {
     id: `section ${x.id}`,
     kind: 'duct',
-    from,
-    to,
-    ...shares,
+    from: supply ? near(x) : end(x.id),
+    to: supply ? end(x.id) : near(x),
+    leave: supply ? 1 : kept,
+    arrive: supply ? kept : 1,
     length: x.length,
     diameter: x.diameter,
     area: (x.area * density) / reference,
@@ -91,9 +127,9 @@ export const ductLink = (
     factor: x.frictionFactor,
     loss: x.lossCoefficient,
     density,
-    viscosity: airViscosity(temperature),
+    viscosity,
   };
-};
+}
 
 /** kg/m³ of the air that blower tables and sheets are stated for. */
 export const standardDensity = 1.204;

@@ -14,6 +14,7 @@ export const commissioningTeller: Teller<'commissioning'> = {
   readings,
   // What readings mean is code that the first counts do not wait for.
   sum: meaningOf,
+  hears: [],
   words,
   sources,
 };

@@ -19,13 +19,15 @@ export function design({ project }: TradeInput): MaterialsResult {
   const doneBy = lastDay(project.work);
   const own: Own = {
     stock: inOrder(project.work.stock).map(([id, x]): Stock => {
-      const duct = ductName(x, s);
+      const [duct, each] = [ductName(x, s), s.maybe(x.length)];
       return {
         path: `work.stock.${id}`,
         name: x.name ?? id,
         ...(x.amount === undefined ? {} : { amount: x.amount }),
         ...(x.line === undefined ? {} : { line: x.line }),
         ...(duct === undefined ? {} : { duct }),
+        ...(each === undefined ? {} : { each }),
+        ...('choice' in x.sheet ? { sheet: true } : {}),
       };
     }),
     prices: inOrder(project.work.prices).flatMap(([id, x]) => priceEntry(id, x, s)),
@@ -42,6 +44,7 @@ export function design({ project }: TradeInput): MaterialsResult {
     }),
     ...(doneBy === undefined ? {} : { doneBy }),
     costs: costsOf(project),
+    saw: s.of(project.routes.ducts.cutting.straight.saw),
   };
   return { own, list: { ok: false, because: 'pending', paths: ['candidates'] }, ...cutting(project), workings: {} };
 }

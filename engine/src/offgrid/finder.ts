@@ -10,4 +10,9 @@ export const offgridFinder: Finder<'offgrid'> = {
   after: [],
   design,
   findings,
+  looksAt: {
+    reads: ['power', 'candidates'],
+    trades: ['climate', 'circuit'],
+    season: ['power', 'powerHelps', 'winters', 'recorded', 'foresight', 'gridYear'],
+  },
 };

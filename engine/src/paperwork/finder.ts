@@ -10,4 +10,5 @@ export const paperworkFinder: Finder<'paperwork'> = {
   after: [],
   design,
   findings,
+  looksAt: { reads: ['candidates'], trades: [], season: ['lifeCost'] },
 };

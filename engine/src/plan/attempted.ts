@@ -11,3 +11,14 @@ export function attempted<T>(compute: () => T): Attempted<T> {
     return { fault: faultOf(thrown) };
   }
 }
+
+/** All of several parts, or the first fault among them. */
+export function allOf<T extends object>(parts: { readonly [K in keyof T]: Attempted<T[K]> }): Attempted<T> {
+  const whole: Partial<T> = {};
+  for (const name of Object.keys(parts) as (keyof T)[]) {
+    const part = parts[name];
+    if ('fault' in part) return part;
+    whole[name] = part.value;
+  }
+  return { value: whole as T };
+}

@@ -1,4 +1,6 @@
+import { type Project, type ResolvedProject, resolver } from '@kneewall/project';
 import type { PlainParts } from '../jobs/job.ts';
+import { madeOfTheSame } from './sameParts.ts';
 
 type Kept = { readonly inputs: readonly unknown[]; readonly value: unknown };
 
@@ -11,17 +13,33 @@ export type Memo = {
   readonly computed: Map<string, number>;
   /** Parts of jobs that several jobs, or the same jobs after an edit, have in common. */
   readonly plain: PlainParts;
+  /** Lays documents over the schema; parts that an edit did not touch stay the same objects. */
+  readonly resolve: (project: Project) => ResolvedProject;
 };
 
-export const coldMemo = (): Memo => ({ kept: new Map(), computed: new Map(), plain: new WeakMap() });
+export const coldMemo = (): Memo => ({
+  kept: new Map(),
+  computed: new Map(),
+  plain: new WeakMap(),
+  resolve: resolver(),
+});
 
-/** The value kept under a name when its inputs are the same, else computed and kept. */
+/**
+ * The value kept under a name when its inputs are the same, else computed and kept. Where what is computed is made of the
+ * same as what was kept, that stays, so that whatever hangs on it stands.
+ */
 export function remembered<T>(memo: Memo, name: string, inputs: readonly unknown[], compute: () => T): T {
   const kept = memo.kept.get(name);
-  if (kept && kept.inputs.length === inputs.length && kept.inputs.every((input, i) => Object.is(input, inputs[i])))
-    return kept.value as T;
-  const value = compute();
+  if (kept && sameInputs(kept.inputs, inputs)) return kept.value as T;
+  const made = compute();
+  const value = kept && madeOfTheSame(kept.value, made) ? (kept.value as T) : made;
   memo.kept.set(name, { inputs, value });
   memo.computed.set(name, (memo.computed.get(name) ?? 0) + 1);
   return value;
+}
+
+function sameInputs(a: readonly unknown[], b: readonly unknown[]): boolean {
+  if (a.length !== b.length) return false;
+  for (let i = 0; i < a.length; i++) if (!Object.is(a[i], b[i])) return false;
+  return true;
 }

@@ -64,13 +64,14 @@ export type Finder<Id extends keyof TradeResults, Upstream extends keyof TradeRe
   learn?(result: TradeResults[Id], found: Results): TradeResults[Id];
   findings(result: TradeResults[Id], view: PlanView): Drafts;
   /**
-   * What its findings look at beside its own result: parts of the document, other trades, the agreement where it says so,
-   * and then no season. They are judged again only when one of those changes. Without it they see everything.
+   * What its findings and expected readings look at beside its own result: parts of the document, other trades, the
+   * agreement where it says so, parts of the season. They are made again only when one of those changes.
    */
-  readonly looksAt?: {
+  readonly looksAt: {
     readonly reads: readonly string[];
     readonly trades: readonly (keyof TradeResults)[];
     readonly agreement?: true;
+    readonly season?: readonly (keyof Season)[];
   };
 };
 
@@ -86,10 +87,14 @@ export type Teller<Id extends keyof TradeResults> = {
   readonly id: Id;
   readonly title: string;
   materials(result: TradeResults[Id]): readonly MaterialLine[];
+  /** Ids of lines of other trades that its own stand in for. */
+  standsFor?(result: TradeResults[Id]): readonly string[];
   tasks(result: TradeResults[Id]): readonly Task[];
   readings(result: TradeResults[Id], conditions: Conditions, view: PlanView): readonly ExpectedReading[];
   /** Of the phase `sum`: its result with what all other trades said, and the jobs that asks for; judged again then. */
   sum?(result: TradeResults[Id], said: Said): TradeResults[Id];
+  /** What of that it listens to; it is summed up again only when one of these changed. Without it, to everything. */
+  readonly hears?: readonly (keyof Said)[];
   /** Words for a finding, by the part of its id before the colon. */
   words(judged: Judged, print: Printer): Words;
   readonly sources: Sources;

@@ -13,6 +13,7 @@ export const scheduleTeller: Teller<'schedule'> = {
   tasks,
   readings,
   sum,
+  hears: ['tasks', 'materials'],
   words,
   sources,
 };

@@ -38,31 +38,63 @@ export type Resolved<T> =
 export type ResolvedProject = Omit<Resolved<Project>, 'schema'>;
 
 /** Lays the document over the schema. Pure; a valid document in, every default computed, floors by their outlines. */
-export function resolveProject(project: Project): ResolvedProject {
-  const resolved = resolveGroup(rootNode, project as Tree, '') as unknown as ResolvedProject;
-  return { ...resolved, house: { ...resolved.house, rooms: roomsByOutline(resolved.house.rooms) } };
+export const resolveProject = (project: Project): ResolvedProject => resolver()(project);
+
+/** Lays documents over the schema one after the other: what they have in common is laid out once and stays the same objects. */
+export function resolver(): (project: Project) => ResolvedProject {
+  const kept: Kept = { laid: new WeakMap(), absent: new Map() };
+  const houses = new WeakMap<object, ResolvedProject['house']>();
+  return (project) => {
+    const resolved = resolveGroup(rootNode, project as Tree, '', kept) as unknown as ResolvedProject;
+    let house = houses.get(resolved.house);
+    if (!house) {
+      house = { ...resolved.house, rooms: roomsByOutline(resolved.house.rooms) };
+      houses.set(resolved.house, house);
+    }
+    return { ...resolved, house };
+  };
 }
 
 type Tree = Readonly<Record<string, unknown>> | undefined;
 
-function resolveGroup(node: SchemaNode, value: Tree, path: string): Tree {
+/** Groups and maps laid out so far, by the part of the document they come from; and those that nobody entered, by path. */
+type Kept = {
+  readonly laid: WeakMap<object, { readonly path: string; readonly made: Tree }>;
+  readonly absent: Map<string, Tree>;
+};
+
+/** The part as it was laid out for this path before, else laid out. */
+function laidOut(value: Tree, path: string, { laid, absent }: Kept, layOut: () => Tree): Tree {
+  if (typeof value !== 'object' || value === null) {
+    const made = absent.get(path) ?? layOut();
+    absent.set(path, made);
+    return made;
+  }
+  const known = laid.get(value);
+  if (known?.path === path) return known.made;
+  const made = layOut();
+  laid.set(value, { path, made });
+  return made;
+}
+
+function resolveGroup(node: SchemaNode, value: Tree, path: string, kept: Kept): Tree {
   const resolved: Record<string, unknown> = {};
-  for (const [key, child] of Object.entries(node.children))
-    resolved[key] = resolveField(child, value?.[key], path === '' ? key : `${path}.${key}`);
+  for (const key in node.children)
+    resolved[key] = resolveField(
+      node.children[key] as SchemaNode,
+      value?.[key],
+      path === '' ? key : `${path}.${key}`,
+      kept,
+    );
   return resolved;
 }
 
-function resolveField(node: SchemaNode, value: unknown, path: string): unknown {
+function resolveField(node: SchemaNode, value: unknown, path: string, kept: Kept): unknown {
   switch (node.meta.node) {
     case 'group':
-      return resolveGroup(node, value as Tree, path);
+      return laidOut(value as Tree, path, kept, () => resolveGroup(node, value as Tree, path, kept));
     case 'map':
-      return Object.fromEntries(
-        Object.entries((value as Tree) ?? {}).map(([id, entry]) => [
-          id,
-          resolveEntry(node, entry as Tree, `${path}.${id}`),
-        ]),
-      );
+      return laidOut(value as Tree, path, kept, () => resolveMap(node, (value as Tree) ?? {}, path, kept));
     case 'quantity':
       return given(node, value as Entered | undefined, path);
     case 'choice':
@@ -74,10 +106,14 @@ function resolveField(node: SchemaNode, value: unknown, path: string): unknown {
   }
 }
 
-const resolveEntry = (node: SchemaNode, entry: Tree, path: string): Tree => ({
-  order: entry?.order,
-  ...resolveGroup(node, entry, path),
-});
+const resolveMap = (node: SchemaNode, entries: NonNullable<Tree>, path: string, kept: Kept): Tree =>
+  Object.fromEntries(
+    Object.entries(entries).map(([id, value]) => {
+      const entry = value as Tree;
+      const at = `${path}.${id}`;
+      return [id, laidOut(entry, at, kept, () => ({ order: entry?.order, ...resolveGroup(node, entry, at, kept) }))];
+    }),
+  );
 
 function given(node: SchemaNode, entered: Entered | undefined, path: string): Given | Missing {
   const kind = node.meta.kind;
@@ -99,10 +135,8 @@ function chosen(node: SchemaNode, value: string | undefined, path: string): Chos
 type Ordered = { readonly order?: string | undefined };
 
 /** Entries in the order the person sees: by order key, then by id. */
-export function inOrder<T extends Ordered>(entries: Readonly<Record<string, T>>): (readonly [string, T])[] {
-  const key = ([id, e]: readonly [string, T]) => [e.order ?? '', id] as const;
-  return Object.entries(entries).sort((a, b) => compare(key(a)[0], key(b)[0]) || compare(key(a)[1], key(b)[1]));
-}
+export const inOrder = <T extends Ordered>(entries: Readonly<Record<string, T>>): (readonly [string, T])[] =>
+  Object.entries(entries).sort((a, b) => compare(a[1].order ?? '', b[1].order ?? '') || compare(a[0], b[0]));
 
 /** Entries in id order, the order in which sums are made, so that equal documents give equal bits. */
 export const inIdOrder = <T>(entries: Readonly<Record<string, T>>): (readonly [string, T])[] =>

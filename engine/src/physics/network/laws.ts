@@ -65,10 +65,12 @@ export function writeShares(memory: Float64Array, { place }: CompiledLaws, place
   });
 }
 
+const kindNumber = { duct: 0, power: 1, 'one-way': 2, fan: 3 } as const;
+
 /** Writes the law of a link into its record, `e` its number in the network as told; also over another of its kind. */
 export function writeLaw(memory: Float64Array, laws: CompiledLaws, e: number, link: NetworkLink): void {
   const o = laws.place[e] ?? 0;
-  memory[o + law.kind] = { duct: 0, power: 1, 'one-way': 2, fan: 3 }[link.kind];
+  memory[o + law.kind] = kindNumber[link.kind];
   memory[o + law.turbulentFrom] = Number.POSITIVE_INFINITY;
   if (link.kind === 'duct') writeDuct(memory, o, link);
   else if (link.kind === 'fan') laws.fans[e] = writeFan(memory, o, link);

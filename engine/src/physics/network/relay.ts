@@ -17,7 +17,8 @@ export function relay(net: CompiledNetwork, before: NetworkSpec, now: NetworkSpe
   const wrong: NetworkProblem[] = [];
   let shares = true;
   for (let e = 0; e < now.links.length; e++) {
-    const [was, link] = [before.links[e], now.links[e]];
+    const was = before.links[e];
+    const link = now.links[e];
     if (was === undefined || link === undefined || was === link) continue;
     linkProblems(link, wrong);
     if (wrong.length > 0 || !sameEnds(was, link)) return compileNetwork(now);
