@@ -8,7 +8,7 @@ import {
   type Results,
   runJob,
 } from '@kneewall/engine';
-import type { Project } from '@kneewall/project';
+import type { Project, System } from '@kneewall/project';
 import { Refused } from './exit.ts';
 import { readBlobs } from './planWithJobs.ts';
 
@@ -16,6 +16,7 @@ import { readBlobs } from './planWithJobs.ts';
 export async function whatLogsTaught(
   project: Project,
   file: string,
+  units: System,
   more: readonly string[],
 ): Promise<{ readonly plan: Plan; readonly found: LogAnswers; readonly name: string }> {
   if (Object.keys(project.logs ?? {}).length === 0)
@@ -23,11 +24,11 @@ export async function whatLogsTaught(
   const memo = coldMemo();
   const blobs = await readBlobs(project, file);
   let results: Results = Object.fromEntries([...blobs].map(([hash, value]) => [`blob:${hash}`, value]));
-  let evaluated = evaluate(project, results, { memo });
+  let evaluated = evaluate(project, results, { units, memo });
   for (const kind of [logFitKind, ...more]) {
     const jobs = evaluated.wanted.filter((j) => j.kind === kind);
     results = { ...results, ...Object.fromEntries(jobs.map((job) => [job.key, finished(job, blobs)])) };
-    evaluated = evaluate(project, results, { memo });
+    evaluated = evaluate(project, results, { units, memo });
   }
   const told = (evaluated.plan.trades.commissioning?.logs ?? []).flatMap(({ name, learned }) =>
     learned.ok ? [{ name, found: learned.value }] : [],

@@ -4,6 +4,7 @@ import { exitCodes, Refused } from '../exit.ts';
 import { whatLogsTaught } from '../logsTaught.ts';
 import { readOptions } from '../options.ts';
 import { logLines } from '../print/log.ts';
+import { findingLines } from '../print/plan.ts';
 import { painter } from '../print/text.ts';
 import { readProject, withPart, writeProject } from '../projectFile.ts';
 import { unitsOf } from '../units.ts';
@@ -11,7 +12,7 @@ import { unitsOf } from '../units.ts';
 const takings: readonly Taking[] = ['loss', 'power'];
 
 /**
- * `kneewall log FILE [--accept VALUES | --back VALUES] [--quick] [--json]`: what a log taught and what it changes, into the
+ * `kneewall log FILE [--accept VALUES | --back VALUES] [--changes] [--json]`: what a log taught and what it changes, into the
  * plan or back out of it.
  */
 export async function log(args: readonly string[]): Promise<number> {
@@ -19,7 +20,7 @@ export async function log(args: readonly string[]): Promise<number> {
     args,
     {
       json: { type: 'boolean', default: false },
-      quick: { type: 'boolean', default: false },
+      changes: { type: 'boolean', default: false },
       accept: { type: 'string' },
       back: { type: 'string' },
       units: { type: 'string' },
@@ -30,7 +31,8 @@ export async function log(args: readonly string[]): Promise<number> {
   if (values.accept !== undefined && values.back !== undefined) throw new Refused('Either --accept or --back.');
   const [accepting, back] = [named(values.accept), named(values.back)];
   const { project } = await readProject(file);
-  const { plan, found, name } = await whatLogsTaught(project, file, values.quick ? [] : [logEffectKind]);
+  const units = unitsOf(values.units, project);
+  const { plan, found, name } = await whatLogsTaught(project, file, units, values.changes ? [logEffectKind] : []);
   const chosen = plan.trades.equipment?.chosen;
   const unit = chosen?.ok ? chosen.value : undefined;
   const accepted = new Date().toISOString().slice(0, 10);
@@ -41,11 +43,19 @@ export async function log(args: readonly string[]): Promise<number> {
   const effect = logEffect.ok ? logEffect.value : undefined;
   const taken = takings.filter((t) => valueAt(next, placeOfTaking(t, unit)) !== undefined);
   const told = { name, found, taken, effect };
+  const said = Object.entries(project.logs ?? {}).map(([id, entry]) => ({
+    id,
+    name: entry.name ?? id,
+    findings: plan.findings.filter((f) => f.trade === 'commissioning' && f.subject === `log-${id}`),
+  }));
   const paint = painter(process.stdout.isTTY === true && process.env.NO_COLOR === undefined);
+  const lines = [
+    ...said.flatMap((one) => [paint(one.name, 'bold'), ...one.findings.flatMap((f) => findingLines(f, paint, true))]),
+    '',
+    ...logLines(told, units, paint),
+  ];
   process.stdout.write(
-    values.json
-      ? `${JSON.stringify({ schema: 1, ...told })}\n`
-      : `${logLines(told, unitsOf(values.units, project), paint).join('\n')}\n`,
+    values.json ? `${JSON.stringify({ schema: 1, logs: said, ...told })}\n` : `${lines.join('\n')}\n`,
   );
   return exitCodes.nothingFails;
 }

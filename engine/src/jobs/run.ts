@@ -10,6 +10,7 @@ import type { YearWeather } from '../climate/result.ts';
 import { isWeatherYear, type WeatherYear } from '../climate/weather/weatherYear.ts';
 import { summariseYear, yearJobKind, yearJobVersion } from '../climate/yearJob.ts';
 import { balancingKind, balancingVersion } from '../commissioning/balancing/balancingJob.ts';
+import { besideUnit } from '../commissioning/logs/beside/besideUnit.ts';
 import { type LogFitInputs, logFitKind, logFitVersion } from '../commissioning/logs/logJob.ts';
 import { responsesKind, responsesVersion } from '../commissioning/responsesJob.ts';
 import { responses } from '../coupling/asBuilt/responses.ts';
@@ -48,8 +49,14 @@ import type { CutInputs } from '../materials/cutting/result.ts';
 import { BuildingRefused } from '../physics/building/index.ts';
 import type { LinearSolver } from '../physics/dispatch/index.ts';
 import { attempt } from '../plan/outcome.ts';
-import { planJob } from '../schedule/planJob.ts';
-import { type WorkInputs, workPlanKind, workPlanVersion } from '../schedule/workJob.ts';
+import { firstPlan, planJob } from '../schedule/planJob.ts';
+import {
+  firstPlanKind,
+  firstPlanVersion,
+  type WorkInputs,
+  workPlanKind,
+  workPlanVersion,
+} from '../schedule/workJob.ts';
 import type { Job } from './job.ts';
 import { runSplit, type SplitJob, splitOf } from './split.ts';
 
@@ -102,7 +109,9 @@ const kinds: Readonly<Record<string, { readonly version: number; readonly run: R
       const given = inputs as LogFitInputs;
       const table = host.blob(given.blob);
       if (!isLogTable(table)) throw new JobRefused('The log named in the project is not at hand, or cannot be read.');
-      return fitLog(table, given, given.plan && yearFor(given.plan, host), host.tell);
+      const beside = besideUnit(table);
+      const found = fitLog(table, given, given.plan && yearFor(given.plan, host), host.tell);
+      return { ...found, ...(beside ? { beside } : {}) };
     },
   },
   [daysJobKind]: { version: daysJobVersion, run: (inputs, host) => runDays(inputs as DaysInputs, host.tell) },
@@ -127,6 +136,7 @@ const kinds: Readonly<Record<string, { readonly version: number; readonly run: R
     run: (inputs) => attempt(() => balanceAir(inputs as BalanceInput)),
   },
   [cutKind]: { version: cutVersion, run: (inputs) => cutPlan(inputs as CutInputs) },
+  [firstPlanKind]: { version: firstPlanVersion, run: (inputs) => firstPlan(inputs as WorkInputs) },
   [workPlanKind]: { version: workPlanVersion, run: (inputs, host) => planJob(inputs as WorkInputs, host.tell) },
   [responsesKind]: {
     version: responsesVersion,

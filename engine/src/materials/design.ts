@@ -3,6 +3,7 @@ import { attempt, type Outcome, unresolved } from '../plan/outcome.ts';
 import { type Scenario, scenario } from '../plan/scenario.ts';
 import type { TradeInput } from '../plan/trade.ts';
 import { cutting } from './cutting/cutting.ts';
+import { goodsNamed } from './list/comesWith.ts';
 import type { Delivery, MaterialsResult, Order, Own, PriceEntry, Stock } from './result.ts';
 
 type Project = TradeInput['project'];
@@ -39,6 +40,8 @@ export function design({ project }: TradeInput): MaterialsResult {
         name: x.name ?? id,
         arrives,
         orderBy: orderBy(x, arrives, `work.deliveries.${id}`, s),
+        at: s.of(x.at),
+        goods: goodsNamed(x.goods),
         brings: s.choice(x.brings),
       };
     }),

@@ -61,6 +61,10 @@ export type Delivery = {
   readonly arrives: Outcome<number>;
   /** The last day on which an order still comes with it. */
   readonly orderBy: Outcome<number>;
+  /** Time of the day from which it counts as there, s. */
+  readonly at: number;
+  /** Things it is said to bring, as they were entered; empty: all from its shop that no other delivery names. */
+  readonly goods: readonly string[];
   readonly brings: Shop | 'all';
 };
 
@@ -146,7 +150,7 @@ export type Forgotten = { readonly id: string; readonly atHand: boolean; readonl
 export type Unused = {
   readonly path: string;
   readonly name: string;
-  readonly because: 'amount' | 'unit' | 'line' | 'several' | 'no-amount' | 'thickness';
+  readonly because: 'amount' | 'unit' | 'line' | 'several' | 'no-amount' | 'thickness' | 'goods';
 };
 
 export type ShoppingList = {

@@ -7,6 +7,7 @@ import { withSheets } from './cutting/lines.ts';
 import { forgotten } from './goods/forgotten.ts';
 import { toolsOf } from './goods/tools.ts';
 import { usedUp } from './goods/usedUp.ts';
+import { isCalled, namesOf } from './list/comesWith.ts';
 import { costOf } from './list/costOf.ts';
 import { listLine } from './list/listLine.ts';
 import { asLaid, mergedLines } from './list/merged.ts';
@@ -53,6 +54,7 @@ function listOf(own: Own, { tasks, materials, findings }: Said, cut: MaterialsRe
         own,
         plain.map((l) => l.id),
       ),
+      ...unknownGoods(own.deliveries, lineNames(all, plain)),
     ]),
     beforeOrder: findings.flatMap(({ id, status, holdPoint, consequence }) =>
       holdPointWords.indexOf(holdPoint) <= toOrder && status !== 'ok' && consequence !== 'comfort'
@@ -68,4 +70,20 @@ const unplaced = ({ prices }: Own, ids: readonly string[]): Unused[] =>
     line === undefined || ids.includes(line) ? [] : [{ path, name, because: 'line' }],
   );
 
-const oncePerPath = (unused: readonly Unused[]): Unused[] => [...new Map(unused.map((u) => [u.path, u])).values()];
+const oncePerPath = (unused: readonly Unused[]): Unused[] => [
+  ...new Map(unused.map((u) => [u.because === 'goods' ? `${u.path} ${u.name}` : u.path, u])).values(),
+];
+
+/** Every name that things have, with the trades and on the list. */
+const lineNames = (all: readonly MaterialLine[], plain: readonly { readonly id: string; readonly what: string }[]) => [
+  ...all.flatMap(namesOf),
+  ...plain.flatMap((l) => [l.id, l.what]),
+];
+
+/** What a delivery is to bring and nothing on the list is called. */
+const unknownGoods = (deliveries: Own['deliveries'], names: readonly string[]): Unused[] =>
+  deliveries.flatMap(({ id, goods }) =>
+    goods
+      .filter((g) => !isCalled(g, names))
+      .map((name): Unused => ({ path: `work.deliveries.${id}.goods`, name, because: 'goods' })),
+  );

@@ -47,6 +47,10 @@ export type Task = {
   readonly noisy?: true;
   /** What has to be there while it is done. */
   readonly needs?: readonly ('power' | 'water')[];
+  /** No task of that hold point begins before it is done. */
+  readonly gates?: HoldPoint;
+  /** It takes no window: to be done within so many days of the end of what it comes after. */
+  readonly within?: number;
   /** Drying or curing after its end, before what comes after it may begin: s. */
   readonly cures?: number;
 };

@@ -153,6 +153,15 @@ const deliveries = map(
       possible: { min: 0 },
       usually: 'estimated',
     }),
+    at: timeOfDay('Arrives at', {
+      help: 'Left empty nothing is planned with it before six in the evening: lorries and boats seldom say when.',
+      default: 64_800,
+    }),
+    goods: text({
+      label: 'Brings these things',
+      help: 'Names as on the shopping list, or their beginnings, with semicolons between. Left empty: all that comes from the shop below and no other delivery names.',
+      longest: 2000,
+    }),
     brings: choice({ all: 'Everything', ...shops }, { label: 'Brings what comes from', default: 'all' }),
   },
   { label: 'Deliveries', one: 'Delivery', help: 'Boats, lorries and freight with a day of their own.' },

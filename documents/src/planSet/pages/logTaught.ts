@@ -3,21 +3,18 @@ import type { System } from '@kneewall/project';
 import { type Block, bold, part, table } from '../block.ts';
 import { signOf } from '../signs.ts';
 
-/** What logs taught, what of it the plan is scaled by, and its main numbers before and after; nothing without a log. */
-export function logBlocks(plan: Plan, units: System): Block[] {
+/** What of logs the plan is scaled by, and its main numbers before and after; nothing where nothing of it is known. */
+export function takenBlocks(plan: Plan, units: System): Block[] {
   const said = plan.findings.filter(
-    (f) =>
-      f.id.startsWith('commissioning/log-') ||
-      f.id.startsWith('loads/learned-') ||
-      f.id.startsWith('equipment/learned-power'),
+    (f) => f.id.startsWith('loads/learned-') || f.id.startsWith('equipment/learned-power'),
   );
-  if (said.length === 0) return [];
+  if (said.length === 0) return effectBlocks(plan, units);
   return [
-    part('What the winter taught'),
+    part('What of it is in the plan'),
     table(
       [
         { head: 'Stands', width: 62 },
-        { head: 'What the log says, and what of it is in the plan', width: '*' },
+        { head: 'What was taken from a log', width: '*' },
         { head: 'What it asks for', width: 170 },
       ],
       said.map((f) => [bold(signOf(f.status)), f.what, f.mend]),
