@@ -43,7 +43,7 @@ export function sayPeak(path: string): void {
       return piece;
     },
   };
-  const job = logFitJob({ blob: 'log', read: null, given: { lines: [], density: 1 } });
+  const job = logFitJob({ blob: 'log', read: null, given: { density: 1 } });
   const blob = () => {
     const log = logTextOfBytes(source, (encoding) => new TextDecoder(encoding));
     return readLogText(log, { clock: 'standard' }, { timeZone: { value: 0, known: 'measured' } }).value;

@@ -10,7 +10,7 @@ const entry: LogEntry = { clock: 'standard' };
 export function logsBench(): BenchRow[] {
   const text = [...yearOfMinutes()].join('');
   const site = { timeZone: { value: 0, known: 'measured' } } as const;
-  const given = { lines: [], density: 1 };
+  const given = { density: 1 };
   const job = logFitJob({ blob: 'log', read: null, given });
   const ours = (): void => {
     const { value } = readLog(text, entry, site);

@@ -409,3 +409,28 @@ describe('kneewall papers', () => {
     expect(out).toBe('');
   });
 });
+
+describe('kneewall log', () => {
+  it('refuses a project without one, and values that no log has', () => {
+    const none = run('log', tern);
+    expect(none.code).toBe(2);
+    expect(none.err).toContain('kneewall import log');
+    expect(run('log', tern, '--accept', 'comfort').code).toBe(2);
+  });
+
+  it('takes what the winter taught into the plan, and back out of it to the byte', () => {
+    expect(run('new', 'after.json', '--from', 'tern-ledge-after').code).toBe(0);
+    const table = join(root, 'demos/files/winter-after-log.csv');
+    expect(run('import', 'log', table, '--into', 'after.json').code).toBe(0);
+    const before = readFileSync(join(folder, 'after.json'), 'utf8');
+    const took = run('log', 'after.json', '--accept', 'all', '--units', 'si');
+    expect(took.code).toBe(0);
+    expect(took.out).toContain('In the plan: loss and power.');
+    // The log's house loses 20 % more than the plan's, its unit draws 4 % more.
+    expect(took.out).toMatch(/the log has 1(19|20|21|22)%/);
+    expect(took.out).toMatch(/drew 10[345]%/);
+    expect(readFileSync(join(folder, 'after.json'), 'utf8')).not.toBe(before);
+    expect(run('log', 'after.json', '--back', 'all').code).toBe(0);
+    expect(readFileSync(join(folder, 'after.json'), 'utf8')).toBe(before);
+  }, 60_000);
+});

@@ -34,9 +34,12 @@ const usage = `Kneewall plans, builds and proves a ducted heat pump in a small h
   kneewall import recorded FILE... --into PROJECT [--format KIND]
       Takes measured years, one file each, for the winters of own power.
   kneewall import log FILE --into PROJECT [--map QUANTITY=COLUMN:UNIT]... [--days ORDER] [--clock KIND]
-  kneewall log FILE [--json] [--units us|si]
+  kneewall log FILE [--changes] [--accept VALUES | --back VALUES] [--json]
+                    [--units us|si]
       What the logs of a project say: the house's loss, the unit's power, from
-      which day something changed, and what a log cannot tell.
+      which day something changed, and what a log cannot tell; with --changes what
+      that changes before and after (a minute). Into the plan, or back out of it:
+      VALUES are loss, power, or all.
   kneewall import datasheet FILE --into PROJECT [--unit ID]
       Takes the rows of a unit's data sheet (CSV, units in the heads) into a
       project, and says what the sheet leaves open.

@@ -1,3 +1,4 @@
+import { fileURLToPath } from 'node:url';
 import { expect, type Page, test } from '@playwright/test';
 import { type AppServer, startAppServer } from './appServer.ts';
 import { enter, settled, show } from './screens.ts';
@@ -98,6 +99,29 @@ test('own power shows its year first, without being asked', async ({ page }) => 
   await show(page, server.url, '/trade/offgrid');
   await expect(page.getByRole('heading', { name: 'A year on your own power' })).toBeVisible();
   await expect(page.getByText(/The unit draws .* and the household/)).toBeVisible({ timeout: 120_000 });
+});
+
+test('the second winter’s owner takes a log in, its loss into the plan, and back out again', async ({ page }) => {
+  test.setTimeout(180_000);
+  await show(page, server.url, '/project');
+  await page.getByRole('button', { name: /winter after/ }).click();
+  await settled(page);
+  await page.goto(`${server.url}/#/trade/commissioning`);
+  const file = fileURLToPath(new URL('../../demos/files/winter-after-log.csv', import.meta.url));
+  const input = page.locator('.log-import input[type=file]');
+  await expect(input).toBeAttached({ timeout: 60_000 });
+  await input.setInputFiles(file);
+  await page.getByRole('button', { name: 'Take it like this' }).click();
+  const use = page.getByRole('region', { name: 'Use it in the plan' });
+  await expect(use).toContainText('of what the plan’s own house loses in the same weather', { timeout: 90_000 });
+  await use.getByRole('button', { name: 'Use this in the plan' }).first().click();
+  await expect(use).toContainText('In the plan since');
+  await expect(finding(page, 'The plan is scaled by what was taken from a log')).toHaveCount(1);
+  await show(page, server.url, '/trade/loads');
+  await expect(page.locator('.asides').first()).toContainText('By the plan alone it would be');
+  await page.goto(`${server.url}/#/trade/commissioning`);
+  await use.getByRole('button', { name: 'Take it back' }).click();
+  await expect(use).not.toContainText('In the plan since');
 });
 
 test('on a phone no table of a trade has to be pushed sideways', async ({ page }) => {

@@ -146,9 +146,11 @@ function throughYear(
   results: Results,
   memo: Memo,
 ): ReturnType<typeof seasonFrom> {
-  const { climate, equipment, air, offgrid } = good;
+  const { climate, equipment, air, offgrid, commissioning } = good;
   if (!climate) return seasonFrom(noSeasonJobs, results);
-  const read = [project.house, project.site, climate, equipment, air?.model, air?.flows, air?.sizing, offgrid];
+  const told = commissioning?.logs.flatMap(({ learned }) => (learned.ok ? [learned.value] : [])) ?? [];
+  const ducts = [air?.model, air?.flows, air?.sizing];
+  const read = [project.house, project.site, climate, equipment, ...ducts, offgrid, ...told];
   const jobs = remembered(memo, 'season jobs', read, () => {
     try {
       const house = remembered(memo, 'house case', [project.house, project.site, climate], () =>

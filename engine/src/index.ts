@@ -45,6 +45,7 @@ export { changeOf, changeSuspect, dayWords } from './commissioning/logs/changeWo
 export { logFitJob, logFitKind } from './commissioning/logs/logJob.ts';
 export { heatFromWords, weakWords } from './commissioning/logs/messages.ts';
 export type { Log, LogAnswers } from './commissioning/logs/result.ts';
+export { type LogChange, placeOfTaking, type Taking, takeFromLog } from './commissioning/logs/takeFromLog.ts';
 export { lookWords, readingName, readingWords } from './commissioning/readingWords.ts';
 export type { CommissioningResult, Means, Visit, VisitFound } from './commissioning/result.ts';
 export type { AgreedPoint, Agreement } from './coupling/agreement.ts';
@@ -57,6 +58,8 @@ export type { YearTable } from './coupling/houseYear/table.ts';
 export { houseLayout } from './coupling/houseYear/table.ts';
 export type { LifeCosts, LifePart, UnitLife } from './coupling/lifeCost/lifeCosts.ts';
 export { inHundreds } from './coupling/lifeCost/lifeCosts.ts';
+export { type EffectLine, effectColumns, effectLines } from './coupling/logEffect/effectLines.ts';
+export { type EffectRange, type LogEffect, logEffectKind } from './coupling/logEffect/logEffectJob.ts';
 export { type OwnJob, ownJob } from './coupling/ownJob.ts';
 export type { DarkWeek } from './coupling/power/darkWeek.ts';
 export type { GridYear } from './coupling/power/grid/gridYear.ts';

@@ -2,8 +2,10 @@ import { demos } from '@kneewall/demos';
 import type { LogTable, Project } from '@kneewall/project';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { learnFromLog } from '../src/commissioning/logs/learnFromLog.ts';
+import type { LogAnswers } from '../src/commissioning/logs/result.ts';
 import { weatherOfYear, yearTable } from '../src/coupling/houseYear/table.ts';
-import { evaluate, houseYearKind, type WeatherYear, type YearInputs } from '../src/index.ts';
+import { evaluate, houseYearKind, logFitKind, runJob, type WeatherYear, type YearInputs } from '../src/index.ts';
+import { scaledLeaks } from '../src/loads/learned/scaled.ts';
 import { fraction, type Seeded, seeded } from '../src/physics/schedule/seeded.ts';
 
 /** A demo's house run through its year by the heat balance of all its walls: another model than the one that is fitted. */
@@ -17,8 +19,10 @@ async function houseOf(id: string) {
   });
   const wanted = { ...inputs.house.wanted, cooling: 60 };
   const house = { ...inputs.house, wanted };
-  const run = (weather: WeatherYear): Ran => {
-    const { loaded } = yearTable({ ...inputs, house, step: 3600 }, weather, () => {});
+  const run = (weather: WeatherYear, times = 1): Ran => {
+    const envelope = scaledLeaks(house.envelope, times);
+    const changed = { ...house, ...(times === 1 ? {} : { times, envelope }) };
+    const { loaded } = yearTable({ ...inputs, house: changed, step: 3600 }, weather, () => {});
     const { record, rooms, zones, rows } = loaded;
     const areas = house.shell.rooms.map((r) => r.floorArea);
     const all = areas.reduce((a, b) => a + b, 0);
@@ -31,7 +35,9 @@ async function houseOf(id: string) {
       ),
     };
   };
-  return { year, run };
+  const asked = { ...project, logs: { winter: { name: 'winter', blob: 'a'.repeat(64) } } };
+  const job = evaluate(asked, {}).wanted.find((j) => j.kind === logFitKind);
+  return { year, run, job };
 }
 
 const normal = (r: Seeded): number => Math.sqrt(-2 * Math.log(fraction(r))) * Math.cos(2 * Math.PI * fraction(r));
@@ -74,7 +80,7 @@ describe.each(['tern-ledge', 'juniper-flat'])('a log of %s as its heat balance r
   }, 60_000);
   const mean = (x: Float64Array, from: number, days: number): number =>
     x.subarray(24 * from, 24 * (from + days)).reduce((a, b) => a + b, 0) / (24 * days);
-  const learn = (table: LogTable) => learnFromLog(table, { lines: [], density: 1 }, () => {});
+  const learn = (table: LogTable) => learnFromLog(table, { density: 1 }, () => {});
 
   it('gives the loss that three degrees colder outdoors cost, within 12 % and inside its range', () => {
     for (const [from, days] of [
@@ -91,6 +97,20 @@ describe.each(['tern-ledge', 'juniper-flat'])('a log of %s as its heat balance r
       expect(high).toBeGreaterThan(truth);
     }
   });
+
+  it('says how many times the plan’s own loss it is, where everything lets that much more or less through', () => {
+    const times = id === 'tern-ledge' ? 1.25 : 0.85;
+    const { year, run, job } = house;
+    if (!job) throw new Error('no job');
+    const table = logOf(year, run(year, times), 0, 60, () => 1);
+    const { house: told } = runJob(job, { blob: () => table, tell: () => {} }) as LogAnswers;
+    if ('weak' in told || !told.times) throw new Error('nothing told');
+    const { low, likely, high } = told.times;
+    // What is inside and what the sun brings stays: a house is told apart from its plan better than its loss is known.
+    expect(Math.abs(likely / times - 1)).toBeLessThan(0.04);
+    expect(low).toBeLessThan(times);
+    expect(high).toBeGreaterThan(times);
+  }, 30_000);
 
   it('finds from when the unit draws 8 % more for the same heat, and nothing where nothing changed', () => {
     const { change } = learn(logOf(house.year, ran, 0, 70, (h) => (h >= 24 * 45 ? 1.08 : 1)));

@@ -1,15 +1,17 @@
 import { readFileSync } from 'node:fs';
 import { demos } from '@kneewall/demos';
-import { openProject, type Project, readLog } from '@kneewall/project';
+import { applyEdit, openProject, type Project, readLog } from '@kneewall/project';
 import { beforeAll, describe, expect, it } from 'vitest';
 import winterReadings from '../../demos/winter-after-readings.json' with { type: 'json' };
-import { learnFromLog } from '../src/commissioning/logs/learnFromLog.ts';
+import type { LogAnswers } from '../src/commissioning/logs/result.ts';
+import { takeFromLog } from '../src/commissioning/logs/takeFromLog.ts';
 import type { CommissioningResult, Visit, VisitFound } from '../src/commissioning/result.ts';
 import { since } from '../src/commissioning/seasons/since.ts';
 import { visitFound } from '../src/commissioning/visitFound.ts';
 import { responses } from '../src/coupling/asBuilt/responses.ts';
 import type { ResponsesInputs } from '../src/coupling/asBuilt/system.ts';
-import { evaluate } from '../src/index.ts';
+import { evaluate, type Job, logFitKind, runJob } from '../src/index.ts';
+import type { LoadsResult } from '../src/loads/result.ts';
 
 const culprit = 'crushed-run:reg-bed-south';
 const run = 'look/run:reg-bed-south';
@@ -97,19 +99,56 @@ describe('the winter after at Tern Ledge, with one run crushed in a house that i
 });
 
 describe('its log', () => {
-  // As the script printed: three degrees colder outdoors, in a house that loses 15 % more than the plan tells.
-  const [planned, real] = [235.4, 270.7];
-
-  it('says what the house really loses, with its range, and that this is more than the plan’s', () => {
-    const text = readFileSync(new URL('../../demos/files/winter-after-log.csv', import.meta.url), 'utf8');
+  // As the script printed: three degrees colder outdoors in the log's weather, in the plan's house and in the one that wrote it.
+  const [planned, real, drawTimes] = [219.2, 263, 1.04];
+  const text = readFileSync(new URL('../../demos/files/winter-after-log.csv', import.meta.url), 'utf8');
+  let job: Job | undefined;
+  let found: LogAnswers;
+  let withLog: Project;
+  beforeAll(() => {
     const { value } = readLog(text, {}, project.site);
-    if (!value) throw new Error('not read');
-    const { house } = learnFromLog(value, { lines: [], density: 1 }, () => {});
-    if ('weak' in house) throw new Error(house.weak);
+    withLog = { ...project, logs: { winter: { name: 'winter-after-log.csv', blob: 'a'.repeat(64) } } };
+    job = evaluate(withLog, {}).wanted.find((j) => j.kind === logFitKind);
+    found = runJob(job as Job, { blob: () => value, tell: () => {} }) as LogAnswers;
+  }, 30_000);
+
+  it('says what the house really loses and what the plan would lose in that weather, by one measure', () => {
+    const { house } = found;
+    if ('weak' in house || !house.times) throw new Error('nothing told');
     const { low, likely, high } = house.lossPerDegree;
-    expect(Math.abs(likely / real - 1)).toBeLessThan(0.1);
-    expect(likely / planned).toBeGreaterThan(1.08);
+    expect(Math.abs(likely / real - 1)).toBeLessThan(0.05);
     expect(low).toBeLessThan(real);
     expect(high).toBeGreaterThan(real);
+    expect(Math.abs((house.planned ?? 0) / planned - 1)).toBeLessThan(0.05);
+    expect(Math.abs(house.times.likely / (real / planned) - 1)).toBeLessThan(0.03);
   });
+
+  it('says that the unit draws 4 % more than planned', () => {
+    expect(Math.abs((found.power?.likely ?? 0) - drawTimes)).toBeLessThan(0.01);
+  });
+
+  it('taken into the plan makes it hotter to heat, and says the same of the same log as before', () => {
+    const from = { name: 'winter-after-log.csv', unit: 'unit-24', accepted: '2028-05-01' };
+    const changes = [takeFromLog('loss', found, from), takeFromLog('power', found, from)];
+    const taken = changes.reduce((before, c, seq) => {
+      const edit = { device: 'test', seq, path: c?.path ?? [], before: undefined, after: c?.after };
+      const { value, problems } = applyEdit(before, edit);
+      expect(problems).toEqual([]);
+      return value;
+    }, withLog);
+    const results = job ? { [job.key]: found } : {};
+    const [before, after] = [evaluate(withLog, results), evaluate(taken, results)];
+    const loss = (x: typeof before): number => {
+      const { lossPerDegree } = x.plan.trades.loads as LoadsResult;
+      return lossPerDegree.ok ? lossPerDegree.value.likely : Number.NaN;
+    };
+    expect(after.wanted.some((j) => j.kind === logFitKind)).toBe(false);
+    expect(loss(after) / loss(before)).toBeCloseTo(1.21, 2);
+    const said = after.plan.findings.map((f) => f.id);
+    expect(said).toContain('loads/learned-loss');
+    expect(said).toContain('equipment/learned-power:unit-24');
+    expect(after.plan.findings.find((f) => f.id === 'commissioning/log-loss:winter')?.value).toEqual(
+      before.plan.findings.find((f) => f.id === 'commissioning/log-loss:winter')?.value,
+    );
+  }, 30_000);
 });

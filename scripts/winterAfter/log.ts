@@ -1,4 +1,4 @@
-import { plannedPower, type SpeedLine } from '../../engine/src/commissioning/logs/plannedPower.ts';
+import type { ExpectedUnit } from '../../engine/src/commissioning/logs/logHours.ts';
 import { weatherOfYear, yearTable } from '../../engine/src/coupling/houseYear/table.ts';
 import type { WeatherYear, YearInputs } from '../../engine/src/index.ts';
 import { chanceFrom } from '../../engine/test/commissioning/chance.ts';
@@ -11,36 +11,33 @@ const [firstDay, days, newYear] = [318, 121, 365] as const;
 /** Its own winter: not the one that the plan's year is made of. */
 const weatherSeed = 2027;
 const noiseSeed = 1115;
-/** W per K against what the plan tells as likely, and W drawn against its sheet. */
-const lossTimes = 1.15;
+/** W per K against the plan's own house in the same weather, and W drawn against what the plan expects for that heat. */
+const lossTimes = 1.2;
 const drawTimes = 1.04;
 
 /**
  * A winter's hours as the owner's meters wrote them, as CSV: the plan's own heat balance with every wall, window and leak
- * letting more through, until it loses `lossTimes` of `planned` (W/K), thermometers that scatter by 0.2 K and 0.1 K and a heat meter by 3 %. `told` gives by
- * how much everything was made to let through, and the loss of that house from three degrees colder outdoors, W/K.
+ * letting more through, until it loses `lossTimes` as much, thermometers that scatter by 0.2 K and 0.1 K and a heat meter by 3 %. `told` gives by
+ * how much everything was made to let through, and from three degrees colder outdoors the loss of that house and of the plan's own, W/K.
  */
-export function winterLog(
-  inputs: YearInputs,
-  planned: number,
-  lines: readonly SpeedLine[],
-): { csv: string; told: readonly number[] } {
+export function winterLog(inputs: YearInputs, unit: ExpectedUnit): { csv: string; told: readonly number[] } {
   if (inputs.weather.kind !== 'months') throw new Error('made from months');
   const year = weatherOfYear({ ...inputs.weather, seed: weatherSeed }, () => {
     throw new Error('made from months');
   });
-  const times = timesFor(inputs, lossTimes * planned, year);
+  const plain = lossOf(inputs, inputs.house, year);
+  const times = timesFor(inputs, plain, year);
   const worse = leakier(inputs.house, times);
   return {
-    csv: csvOf(year, hoursOf(inputs, worse, year), lines),
-    told: [times, lossOf(inputs, worse, year)],
+    csv: csvOf(year, hoursOf(inputs, worse, year), unit),
+    told: [times, lossOf(inputs, worse, year), plain],
   };
 }
 
 /** Two secant steps from the plan's own house are near enough. */
-function timesFor(inputs: YearInputs, wanted: number, year: WeatherYear): number {
-  const plain = lossOf(inputs, inputs.house, year);
-  let times = wanted / plain;
+function timesFor(inputs: YearInputs, plain: number, year: WeatherYear): number {
+  const wanted = lossTimes * plain;
+  let times = lossTimes;
   for (let i = 0; i < 2; i++) {
     const got = lossOf(inputs, leakier(inputs.house, times), year);
     times = 1 + ((times - 1) * (wanted - plain)) / (got - plain);
@@ -88,13 +85,13 @@ function lossOf(inputs: YearInputs, house: House, year: WeatherYear): number {
   return sum / (24 * days) / 3;
 }
 
-function csvOf(year: WeatherYear, { heat, indoor }: Hours, lines: readonly SpeedLine[]): string {
+function csvOf(year: WeatherYear, { heat, indoor }: Hours, unit: ExpectedUnit): string {
   const { normal } = chanceFrom(noiseSeed);
   const begin = Date.UTC(2027, 10, 15);
   const rows = Array.from({ length: 24 * days }, (_, row) => {
     const h = hourOf(row);
     const [outdoor = 0, given = 0] = [year.dryBulb[h], heat[h]];
-    const drawn = plannedPower(lines, outdoor, given) * drawTimes * (1 + 0.02 * normal());
+    const drawn = unit.power(outdoor, given) * drawTimes * (1 + 0.02 * normal());
     return [
       new Date(begin + 3_600_000 * row).toISOString().slice(0, 16).replace('T', ' '),
       (outdoor + 0.2 * normal()).toFixed(1),

@@ -43,6 +43,7 @@ const planOf = (...findings: Finding[]): Plan => ({
     foresight: { ok: false, because: 'missing', paths: [] },
     powerHelps: { ok: false, because: 'missing', paths: [] },
     gridYear: { ok: false, because: 'missing', paths: [] },
+    logEffect: { ok: false, because: 'missing', paths: [] },
     lifeCost: { ok: false, because: 'missing', paths: [] },
   },
   sources: {},

@@ -11,7 +11,7 @@ import { visitsOf } from './visits.ts';
 /** The visits with what was read at each, and for each the job that says what its readings mean. Pure. */
 export function design(input: Input): CommissioningResult {
   const { visits, loose } = visitsOf(input.project, input.upstream.climate.pressure);
-  const { logs, wanted: fits } = logsOf(input.project, input.upstream.equipment, input.upstream.climate.pressure);
+  const { logs, wanted: fits } = logsOf(input.project, input.upstream.equipment, input.upstream.climate);
   const wanted: Job[] = [...fits];
   const want = (job: Job): void => {
     if (wanted.every((j) => j.key !== job.key)) wanted.push(job);

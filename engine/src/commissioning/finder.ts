@@ -8,7 +8,7 @@ export const commissioningFinder: Finder<'commissioning', 'climate' | 'loads' | 
   id: 'commissioning',
   phase: 'sum',
   reads: [
-    ...['visits', 'readings', 'logs', 'site', 'house.setpoints', 'candidates', 'work.windows', 'power.supply'],
+    ...['visits', 'readings', 'logs', 'site', 'house', 'candidates', 'work.windows', 'power.supply'],
     'routes.ducts',
   ],
   after: ['climate', 'loads', 'equipment', 'air'],

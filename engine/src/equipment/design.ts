@@ -15,7 +15,7 @@ import type { Candidate, EquipmentResult, UnitModel } from './result.ts';
 import { balancePoint, cyclingHours, heatingHours, helpedHours } from './season.ts';
 import { betweenRows, readSheet } from './sheet.ts';
 import { unitAt } from './unitAt.ts';
-import { blowerModel, type CandidateInput, unitModel } from './unitModel.ts';
+import { asBought, blowerModel, type CandidateInput, unitModel } from './unitModel.ts';
 import { winterOf } from './winter.ts';
 
 /** What each candidate gives at the cold night and the hot hour, how long it cycles, and what it draws. Pure. */
@@ -46,6 +46,7 @@ function candidateOf(
   const { recorder, steps } = recordWorking();
   const model = attempt(() => unitModel(id, input, s));
   const unit: UnitModel = model.ok ? model.value : { id, name: input.name ?? id, rows: [] };
+  const sheet = unit.drawTimes === undefined ? unit : unitModel(id, asBought(input), s);
   const blower = attempt(() => blowerModel(input, s));
   const night = attempt(() => {
     required(model);
@@ -74,9 +75,10 @@ function candidateOf(
     winter: attempt(() => winterOf(unit, upstream, s.maybe(input.outdoorLeast))),
     seasons: {
       own: attempt(() => ownSeason(unit, upstream, s.maybe(input.outdoorLeast))),
-      usHeating: usHeating(unit),
-      usCooling: usCooling(unit),
-      europe: europeanHeating(unit),
+      // Published figures are those of the sheet, whatever this one draws.
+      usHeating: usHeating(sheet),
+      usCooling: usCooling(sheet),
+      europe: europeanHeating(sheet),
     },
     designCop: attempt(() => required(night).cop.likely),
     powerMost: attempt(() => drawn(input, s)),

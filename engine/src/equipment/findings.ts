@@ -30,12 +30,36 @@ export function findings(result: EquipmentResult, view: PlanView): Drafts {
       coolingCovers(about, view),
       ...seasonFindings(about, view),
       ...electricalFindings(about),
+      ...learnedPower(about),
     ];
   });
   return {
     drafts: found.map((f) => f.draft),
     workings: Object.fromEntries(found.map((f) => [f.draft.working, f.working])),
   };
+}
+
+/** Much more than its papers wants a reason before it is planned with. Source: `equipment.learned`. */
+const drawsMost = 1.15;
+
+/** That the unit's draw is scaled by what a log taught. */
+function learnedPower(about: About): Found[] {
+  const { candidate, project } = about;
+  const { power, log } = project.candidates[candidate.id]?.learned ?? {};
+  if (!power || 'missing' in power) return [];
+  const { recorder, steps } = recordWorking();
+  const { low, likely, high } = power;
+  recorder.step('f', 'table', {}, likely, '', 'equipment.learned');
+  const draft = {
+    ...draftOf(about, 'learned-power'),
+    consequence: 'money',
+    kind: 'fraction',
+    value: { ok: true, value: { low, likely, high } },
+    limit: { max: drawsMost },
+    source: 'equipment.learned',
+    facts: { name: candidate.name, log: log ?? '' },
+  } as const;
+  return [{ draft, working: steps }];
 }
 
 function holdsNight(about: About, view: PlanView): Found {

@@ -38,6 +38,14 @@ const say: Readonly<Record<string, Say>> = {
             'It is bought: give the thermostat a wide band, keep the inner doors open, and let it run at its lowest speed as long as it will.',
           ),
   }),
+  'learned-power': (j, print, name) => ({
+    what: `${name} is planned to draw ${print.value(j)} of what its sheet says when it heats: the log “${String(j.facts?.log)}” taught that. Its heat stays that of the sheet.`,
+    why: 'Bills, battery and generator follow what it really draws. A log of a unit that runs as slowly as it may does not tell its most.',
+    mend:
+      j.status === 'ok'
+        ? 'Nothing to do. On the page of commissioning it can be taken back in one step.'
+        : 'So much more has a reason: filter, coil, charge, static pressure. Mend that first, log again, then plan with it.',
+  }),
   helped: (j, print, name) => ({
     what:
       number(j, 'hours') < 1 && j.status === 'ok'

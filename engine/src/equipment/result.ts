@@ -21,7 +21,13 @@ export type UnitRow = {
 };
 
 /** A unit as its data sheet states it; plain data that moves between threads. */
-export type UnitModel = { readonly id: string; readonly name: string; readonly rows: readonly UnitRow[] };
+export type UnitModel = {
+  readonly id: string;
+  readonly name: string;
+  readonly rows: readonly UnitRow[];
+  /** How many times its sheet the heating rows draw by a log that its owner took into the plan; absent where nothing was. */
+  readonly drawTimes?: number;
+};
 
 /** A blower table: flow m³/s falling with external static pressure Pa. */
 export type BlowerTable = {

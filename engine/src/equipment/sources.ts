@@ -2,6 +2,11 @@ import type { Sources } from '../plan/source.ts';
 
 export const sources: Sources = {
   'equipment.sheet': { title: 'The unit’s own data sheet, read between its rows', standing: 'maker' },
+  'equipment.learned': {
+    title:
+      'Heating rows draw as many times their power as a log showed against the plan’s own expectation; above 15 % more wants a reason (common practice, no source)',
+    standing: 'common practice',
+  },
   'equipment.altitude': {
     title:
       'Common practice, no source: capacity falls by about half of the missing air density; the maker’s table stands above',

@@ -7,25 +7,33 @@ export type CandidateInput = Resolved<NonNullable<Project['candidates']>>[string
 
 /** The data sheet in plain numbers. Ends the enclosing attempt where a row lacks its temperature, capacity or power. */
 export function unitModel(id: string, input: CandidateInput, s: Scenario): UnitModel {
+  const times = s.maybe(input.learned.power) ?? 1;
   const rows = inOrder(input.rows).map(([, row]): UnitRow => {
     const wetBulb = s.maybe(row.indoorWetBulb);
     const airflow = s.maybe(row.airflow);
     const sensibleShare = s.maybe(row.sensibleShare);
+    const mode = s.choice(row.mode);
     return {
-      mode: s.choice(row.mode),
+      mode,
       speed: s.choice(row.speed),
       outdoor: s.of(row.outdoor),
       indoor: s.of(row.indoor),
       capacity: s.of(row.capacity),
-      power: s.of(row.power),
+      power: s.of(row.power) * (mode === 'heating' ? times : 1),
       defrostCounted: s.choice(row.defrostCounted) === 'yes',
       ...(wetBulb === undefined ? {} : { indoorWetBulb: wetBulb }),
       ...(airflow === undefined ? {} : { airflow }),
       ...(sensibleShare === undefined ? {} : { sensibleShare }),
     };
   });
-  return { id, name: input.name ?? id, rows };
+  return { id, name: input.name ?? id, rows, ...(times === 1 ? {} : { drawTimes: times }) };
 }
+
+/** The candidate as its papers have it, without what a log taught. */
+export const asBought = (input: CandidateInput): CandidateInput => ({
+  ...input,
+  learned: { ...input.learned, power: { path: input.learned.power.path, missing: true } },
+});
 
 /** The blower tables in plain numbers, each in order of rising flow; of one that holds its airflow, the curve it follows. */
 export function blowerModel(input: CandidateInput, s: Scenario): BlowerModel {

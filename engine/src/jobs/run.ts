@@ -11,7 +11,6 @@ import { isWeatherYear, type WeatherYear } from '../climate/weather/weatherYear.
 import { summariseYear, yearJobKind, yearJobVersion } from '../climate/yearJob.ts';
 import { balancingKind, balancingVersion } from '../commissioning/balancing/balancingJob.ts';
 import { besideUnit } from '../commissioning/logs/beside/besideUnit.ts';
-import { learnFromLog } from '../commissioning/logs/learnFromLog.ts';
 import { type LogFitInputs, logFitKind, logFitVersion } from '../commissioning/logs/logJob.ts';
 import { responsesKind, responsesVersion } from '../commissioning/responsesJob.ts';
 import { responses } from '../coupling/asBuilt/responses.ts';
@@ -27,6 +26,9 @@ import {
   improvementsVersion,
 } from '../coupling/houseYear/improvementsJob.ts';
 import { weatherOfYear, type YearTable, yearTable } from '../coupling/houseYear/table.ts';
+import { logEffect } from '../coupling/logEffect/logEffect.ts';
+import { type LogEffectInputs, logEffectKind, logEffectVersion } from '../coupling/logEffect/logEffectJob.ts';
+import { fitLog } from '../coupling/logFit/fitLog.ts';
 import { gridYear } from '../coupling/power/grid/gridYear.ts';
 import { type GridYearInputs, gridYearKind, gridYearVersion } from '../coupling/power/grid/gridYearJob.ts';
 import { powerHelpsKind, powerHelpsVersion } from '../coupling/power/helps/helpsJob.ts';
@@ -104,11 +106,12 @@ const kinds: Readonly<Record<string, { readonly version: number; readonly run: R
   [logFitKind]: {
     version: logFitVersion,
     run: (inputs, host) => {
-      const { blob, given } = inputs as LogFitInputs;
-      const table = host.blob(blob);
+      const given = inputs as LogFitInputs;
+      const table = host.blob(given.blob);
       if (!isLogTable(table)) throw new JobRefused('The log named in the project is not at hand, or cannot be read.');
       const beside = besideUnit(table);
-      return { ...learnFromLog(table, given, host.tell), ...(beside ? { beside } : {}) };
+      const found = fitLog(table, given, given.plan && yearFor(given.plan, host), host.tell);
+      return { ...found, ...(beside ? { beside } : {}) };
     },
   },
   [daysJobKind]: { version: daysJobVersion, run: (inputs, host) => runDays(inputs as DaysInputs, host.tell) },
@@ -143,6 +146,7 @@ const kinds: Readonly<Record<string, { readonly version: number; readonly run: R
     version: balancingVersion,
     run: (inputs) => balancing(inputs as BalancingInputs),
   },
+  [logEffectKind]: { version: logEffectVersion, run: throughYear<LogEffectInputs>(logEffect) },
   [waysKind]: { version: waysVersion, run: throughYear<WaysInputs>(compareWays) },
   [passageKind]: { version: passageVersion, run: (inputs, host) => planWays(inputs as PassageInputs, host.tell) },
   [wintersKind]: { version: wintersVersion, run: inOneGo(wintersKind) },

@@ -16,6 +16,9 @@ import {
   leaksOf,
   type Weather,
 } from './house.ts';
+import { ownLoss, ownLossOf } from './learned/ownLoss.ts';
+import { scaledAttic, scaledElements, scaledLeaks } from './learned/scaled.ts';
+import { learnedTimes } from './learned/times.ts';
 import { elementsOfAnswers } from './quick.ts';
 import type { AtticModel, LoadPart, PartId } from './result.ts';
 import { elementsOfRooms } from './rooms.ts';
@@ -59,11 +62,19 @@ export type Given = {
 export function balance({ house, site, weather, planes }: Given, s: Scenario, rec?: WorkingRecorder): Balance {
   const setting = { day: weather.day, planes };
   const rooms = Object.keys(house.rooms).length > 0 && Object.keys(house.surfaces).length > 0;
-  const built = rooms ? elementsOfRooms(house, s, setting, rec) : elementsOfAnswers(house, s, setting, rec);
-  const volume = Object.values(built.volumes).reduce((a, b) => a + b, 0);
-  const envelope = envelopeOf(house, site, volume, s, rec);
+  const entered = rooms ? elementsOfRooms(house, s, setting, rec) : elementsOfAnswers(house, s, setting, rec);
+  const volume = Object.values(entered.volumes).reduce((a, b) => a + b, 0);
+  const tight = envelopeOf(house, site, volume, s, rec);
+  const over = entered.atticFloor > 0 ? atticOf(house, entered, s, { pressure: weather.pressure, planes }) : undefined;
+  const at = { pressure: weather.pressure, ground: weather.groundMean };
+  const times = learnedTimes(house, s, (x) =>
+    x === s ? ownLoss({ built: entered, envelope: tight, attic: over, ...at }) : ownLossOf(house, site, at, x),
+  );
+  if (times !== 1) rec?.step('f', 'table', {}, times, '', 'loads.learned');
+  const built = scaledElements(entered, times);
+  const envelope = scaledLeaks(tight, times);
+  const attic = scaledAttic(over, times);
   const shares = leakShares(leaksOf(built), built.volumes);
-  const attic = built.atticFloor > 0 ? atticOf(house, built, s, { pressure: weather.pressure, planes }) : undefined;
   const indoorNight = s.of(house.setpoints.heating);
   const outdoorNight = s.of(weather.night.outdoor);
   const airNight = leakageConductance(

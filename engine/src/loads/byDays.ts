@@ -2,7 +2,7 @@ import { attempt, type Outcome, required } from '../plan/outcome.ts';
 import type { Spread } from '../plan/scenario.ts';
 import { recordWorking } from '../plan/working.ts';
 import type { DesignDays } from './dynamic/daysJob.ts';
-import type { LoadsResult, RoomLoad } from './result.ts';
+import type { LearnedHouse, LoadsResult, RoomLoad } from './result.ts';
 
 /**
  * The loads as the cold night and the hot day through the house's own walls have them, once those are known. What the
@@ -42,8 +42,15 @@ export function byDays(result: LoadsResult, days: DesignDays): LoadsResult {
     rooms: Object.fromEntries(
       Object.entries(result.rooms).map(([id, room]) => [id, roomByDays(room, night.rooms[id], day.rooms[id]?.atWorst)]),
     ),
+    ...(result.learned ? { learned: learnedByDays(result.learned, result.heating, heating) } : {}),
     workings: { ...result.workings, 'loads/heating': [...(result.workings['loads/heating'] ?? []), ...steps] },
   };
+}
+
+/** What the plan says without the log, brought to the days in the same proportion as what it says with it. */
+function learnedByDays(learned: LearnedHouse, sums: Outcome<Spread>, days: Outcome<Spread>): LearnedHouse {
+  const heating = attempt(() => scaled(required(learned.own.heating), required(days).likely / required(sums).likely));
+  return { ...learned, own: { ...learned.own, heating } };
 }
 
 /** A room that the days do not know keeps its sums. */

@@ -7,12 +7,16 @@ import { type Balance, balance, byPart, type Given, inRoom, sumOf } from './bala
 import { houseJobs, pendingOn } from './dynamic/houseJobs.ts';
 import { heatOfWinter, type LastWinter, lossByFuel, shareGiven } from './fuel.ts';
 import { leakFaces } from './house.ts';
+import { learnedHouse } from './learned/learnedHouse.ts';
 import { narrow } from './narrow.ts';
 import type { LoadsResult, RoomLoad } from './result.ts';
 import { sunOnPlanes } from './sunlight.ts';
 
 /** Heat lost at the cold night and gained at the hot hour, room by room, with what each unknown is worth. Pure. */
-export function design({ project: { house, site }, upstream: { climate } }: TradeInput<'climate'>): LoadsResult {
+export function design(input: TradeInput<'climate'>): LoadsResult {
+  const { house, site } = input.project;
+  const { climate } = input.upstream;
+  const learned = learnedHouse(house, (entered) => design({ ...input, project: { ...input.project, house: entered } }));
   const basis = Object.keys(house.rooms).length > 0 && Object.keys(house.surfaces).length > 0 ? 'rooms' : 'quick';
   const given = attempt((): Given => {
     const day = required(climate.day);
@@ -63,6 +67,7 @@ export function design({ project: { house, site }, upstream: { climate } }: Trad
     study: pendingOn(jobs, 'study'),
     totals: pendingOn(jobs, 'study'),
     narrowed,
+    ...(learned ? { learned } : {}),
     workings: { 'loads/heating': steps, ...(narrowed.ok ? { 'loads/narrowed': second.steps } : {}) },
     wanted: jobs.ok ? [jobs.value.days, jobs.value.year, jobs.value.study] : [],
   };

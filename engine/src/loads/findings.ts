@@ -6,6 +6,7 @@ import { recordWorking, type Working } from '../plan/working.ts';
 import { condensation } from './condensation.ts';
 import { dampAttic } from './dampAttic.ts';
 import { houseFindings } from './houseFindings.ts';
+import { learnedFindings } from './learned/learnedFindings.ts';
 import { mould } from './mould.ts';
 import type { LoadsResult } from './result.ts';
 import { wetLayers } from './wetLayers.ts';
@@ -25,6 +26,7 @@ export function findings(result: LoadsResult, view: PlanView): Drafts {
     ...wetLayers(view),
     ...mould(view),
     ...dampAttic(result, view),
+    ...learnedFindings(result),
   ];
   return {
     drafts: found.map((f) => f.draft),

@@ -1,6 +1,7 @@
 import type { Judged, Words } from '../plan/judge.ts';
 import type { Printer } from '../plan/printer.ts';
 import { unknownWords } from '../plan/unknownWords.ts';
+import { learnedAgainstWords, learnedLossWords } from './learned/learnedWords.ts';
 import { dampAtticWords, mouldWords, wetLayersWords } from './moistureWords.ts';
 
 const partNames: Readonly<Record<string, string>> = {
@@ -109,6 +110,8 @@ export function words(j: Judged, print: Printer): Words {
   if (kind === 'wet-layers') return wetLayersWords(j, print);
   if (kind === 'mould') return mouldWords(j, print);
   if (kind === 'damp-attic') return dampAtticWords(j, print);
+  if (kind === 'learned-loss' && j.status !== 'unknown') return learnedLossWords(j, print);
+  if (kind === 'learned-against' && j.status !== 'unknown') return learnedAgainstWords(j, print);
   if (j.status === 'unknown') return unknownWords(j, print, 'How much heat the house needs is not known yet.');
   const words = say[kind];
   if (!words) throw new Error(`assert: no words for the finding ${j.id}`);

@@ -1,3 +1,4 @@
+import type { Range } from '@kneewall/project';
 import type { HouseYear } from '../coupling/houseYear/answers.ts';
 import type { Envelope } from '../physics/infiltration/index.ts';
 import type { Outcome } from '../plan/outcome.ts';
@@ -81,6 +82,21 @@ export type HouseLeaks = {
   readonly faces: Readonly<Record<string, readonly LeakFace[]>>;
 };
 
+/** What was taken from a log: how many times its own loss the house has, and what the plan says without it. */
+export type LearnedHouse = {
+  /** Name of the log, its first and last day, and the day it was taken in; empty where nobody said. */
+  readonly log: string;
+  readonly from: string;
+  readonly to: string;
+  readonly accepted: string;
+  readonly times: Range;
+  /** W/K as the log has it, at its own weather. */
+  readonly told?: Range;
+  readonly own: { readonly heating: Outcome<Spread>; readonly lossPerDegree: Outcome<Spread> };
+  /** Paths of what decides the loss and is marked measured. */
+  readonly measured: readonly string[];
+};
+
 export type LoadsResult = ResultBase & {
   /** `rooms`: room by room. `quick`: the whole house from a handful of answers. */
   readonly basis: 'rooms' | 'quick';
@@ -93,7 +109,10 @@ export type LoadsResult = ResultBase & {
   /** The whole house by part, largest first. */
   readonly heatingParts: readonly LoadPart[];
   readonly coolingParts: readonly LoadPart[];
-  /** W/K of everything at the design night, air included: what the house loses for each degree. */
+  /**
+   * W/K of shell and leaks at the design night: its degrees and its wind, ducts apart. In milder air a house leaks less, and the
+   * ground does not follow the day: what a log shows is lower, and is held against the plan in the log's own weather.
+   */
   readonly lossPerDegree: Outcome<Spread>;
   /** Outdoor temperature above which no heat is needed, °C. */
   readonly balanceTemperature: Outcome<number>;
@@ -115,4 +134,6 @@ export type LoadsResult = ResultBase & {
   readonly winter: Outcome<{ readonly burned: Spread; readonly computed: Spread }>;
   /** The heat need with last winter's fuel heard; only where fuel is known. Candidates are judged on `heating`. */
   readonly narrowed: Outcome<Narrowed>;
+  /** Only where something was taken from a log: all of the above is scaled by it. */
+  readonly learned?: LearnedHouse;
 };

@@ -17,7 +17,7 @@ type Opening = Resolved<NonNullable<Project['house']>['openings']>[string];
 
 /** What a house's elements are made with, beside the house. */
 export type Setting = {
-  readonly day: DesignDay;
+  readonly day: Pick<DesignDay, 'hours'>;
   readonly planes: (plane: Plane) => PlaneSun;
 };
 

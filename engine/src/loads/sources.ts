@@ -87,6 +87,15 @@ export const sources: Sources = {
     title: 'Common practice, no source: a cold night asks 1.1 times the winter’s mean for each degree, 0.95 to 1.3',
     standing: 'common practice',
   },
+  'loads.learned': {
+    title:
+      'Share of the plan’s own loss, from a log held against the plan’s house in the same weather; shell and leaks alike, the sun through glass apart. With a range the whole stays as measured, whatever its parts (5 m/s, 24 K)',
+    standing: 'definition',
+  },
+  'loads.learned-far': {
+    title: 'Common practice, no source: beyond a third less or a half more the entries are corrected, not scaled',
+    standing: 'common practice',
+  },
   'loads.joint': {
     title:
       'Product of two independent triangular densities, 2.5 % beyond each end; an overlap below 0.05 is taken as a contradiction (common practice, no source)',

@@ -57,7 +57,7 @@ export type Glazed = {
 const diffuseModifier = { 1: 0.912, 2: 0.882 } as const;
 
 /** Heat of the sun through a window by hour, W. An overhang stops direct sun only. Source: `loads.window-sun`. */
-export function windowSun(glazed: Glazed, plane: Plane, sun: PlaneSun, day: DesignDay): number[] {
+export function windowSun(glazed: Glazed, plane: Plane, sun: PlaneSun, day: Pick<DesignDay, 'hours'>): number[] {
   const reach = glazed.width * glazed.height * glazed.sunShare * glazed.shade;
   const through = sun.throughGlass[glazed.panes];
   return day.hours.map((h, i) => {

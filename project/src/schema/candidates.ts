@@ -1,5 +1,6 @@
 import { electrics } from './electrics.ts';
 import { choice, flag, group, map, quantity, text } from './field.ts';
+import { learnedUnit } from './learned.ts';
 import { unitOpenings } from './unitOpenings.ts';
 
 const rows = map(
@@ -224,6 +225,7 @@ export const candidates = map(
     openings: unitOpenings,
     outdoorUnit: box('Outdoor unit'),
     lineLimits,
+    learned: learnedUnit,
   },
   { label: 'Candidate units', one: 'Unit' },
 );

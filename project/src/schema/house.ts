@@ -2,6 +2,7 @@ import { assemblies } from './assemblies.ts';
 import { exhaust } from './exhaust.ts';
 import { choice, group, map, points, quantity, reference, text } from './field.ts';
 import { flue } from './flue.ts';
+import { learnedHouse } from './learned.ts';
 import { openings } from './openings.ts';
 import { rest } from './rest.ts';
 
@@ -377,6 +378,7 @@ export const house = group(
     people,
     setpoints,
     fuel,
+    learned: learnedHouse,
   },
   { label: 'House' },
 );

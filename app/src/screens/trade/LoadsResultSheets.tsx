@@ -66,8 +66,18 @@ export function LoadsResultSheets({ result, season }: { result: Loads; season: P
 }
 
 function Aside({ result }: { result: Loads }) {
+  const { learned } = result;
   return (
     <ul className="asides">
+      {learned?.own.heating.ok && (
+        <li>
+          Scaled by what the log “{learned.log}” taught: <Quantity value={learned.times.likely} kind="fraction" /> (
+          <QuantityRange range={learned.times} kind="fraction" />) of the plan’s own loss. By the plan alone it would be{' '}
+          <Quantity value={learned.own.heating.value.likely} kind="power" /> of heat (
+          <QuantityRange range={learned.own.heating.value} kind="power" />
+          ). It is taken back on the page of commissioning.
+        </li>
+      )}
       {result.balanceTemperature.ok && (
         <li>
           Above <Quantity value={result.balanceTemperature.value} kind="temperature" /> outdoors no heat is needed.

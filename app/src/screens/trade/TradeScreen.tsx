@@ -88,11 +88,11 @@ function Result({ trade }: { trade: TradeId }) {
         <ScheduleResultSheets result={trades.schedule} plan={plan} />
       </Suspense>
     );
-  if (trade === 'commissioning' && trades?.commissioning)
+  if (trade === 'commissioning' && trades?.commissioning && plan)
     return (
       <Suspense fallback={<Sheet title="Dampers to move, logs">Opening…</Sheet>}>
         <BalancingSheets visits={trades.commissioning.visits} />
-        <LogSheets logs={trades.commissioning.logs} />
+        <LogSheets logs={trades.commissioning.logs} plan={plan} />
       </Suspense>
     );
   return null;

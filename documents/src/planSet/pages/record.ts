@@ -3,6 +3,7 @@ import { inOrder, type Project, printQuantity, type System } from '@kneewall/pro
 import { type Block, body, bold, lead, list, page, part, small, table } from '../block.ts';
 import type { SetInput } from '../planSet.ts';
 import { signOf } from '../signs.ts';
+import { takenBlocks } from './logTaught.ts';
 
 /** What was read at each visit with the verdict of this plan, the photos, room for what was built otherwise, and to sign. */
 export function recordPages({ plan, project, units }: SetInput): Block[] {
@@ -13,6 +14,7 @@ export function recordPages({ plan, project, units }: SetInput): Block[] {
     ),
     ...visitBlocks(plan, project, units),
     ...logBlocks(plan, project),
+    ...takenBlocks(plan, units),
     ...photoBlocks(project),
     table(
       [

@@ -1,39 +1,59 @@
 import type { ResolvedProject } from '@kneewall/project';
+import type { ClimateResult } from '../../climate/result.ts';
+import { sheetOnly } from '../../coupling/logFit/sheetOnly.ts';
 import type { EquipmentResult } from '../../equipment/result.ts';
 import type { Job } from '../../jobs/job.ts';
-import { attempt, type Outcome, required, unresolved } from '../../plan/outcome.ts';
+import { attempt, required, unresolved } from '../../plan/outcome.ts';
+import { scenario } from '../../plan/scenario.ts';
 import type { Results } from '../../plan/trade.ts';
-import { logFitJob, logFitKind, readingOfLog } from './logJob.ts';
-import { speedLines } from './plannedPower.ts';
+import { logFitJob, logFitKind, type PlannedHouse, type PlannedUnit, readingOfLog } from './logJob.ts';
 import type { Log, LogAnswers } from './result.ts';
 
 const seaLevel = 101_325;
 
-/** The project's logs, each waiting for its job; and the jobs. `pressure` of outdoor air, Pa. */
+type Asked = Pick<ResolvedProject, 'logs' | 'site' | 'house' | 'candidates'>;
+
+/** The project's logs, each waiting for its job; and the jobs. */
 export function logsOf(
-  project: Pick<ResolvedProject, 'logs' | 'site'>,
+  project: Asked,
   equipment: EquipmentResult,
-  pressure: Outcome<number>,
+  climate: ClimateResult,
 ): { readonly logs: readonly Log[]; readonly wanted: readonly Job[] } {
-  const { chosen, candidates } = equipment;
-  const unit = chosen.ok ? candidates[chosen.value]?.unit : undefined;
   const wanted: Job[] = [];
   const logs = Object.entries(project.logs).map(([id, log]): Log => {
     const learned = attempt((): LogAnswers => {
       if (log.blob === undefined) return unresolved('missing', `logs.${id}.blob`);
       const { airflow } = log;
+      const unit = attempt(() => unitOf(project, equipment, required(climate.pressure)));
+      const plan = attempt(() => houseOf(project, climate));
       const given = {
-        lines: unit ? speedLines(unit.rows) : [],
-        density: required(pressure) / seaLevel,
+        density: required(climate.pressure) / seaLevel,
         ...('missing' in airflow ? {} : { airflow: airflow.likely }),
+        ...(unit.ok ? { unit: unit.value } : {}),
       };
-      const job = logFitJob({ blob: log.blob, read: readingOfLog(log, project.site), given });
+      const read = readingOfLog(log, project.site);
+      const job = logFitJob({ blob: log.blob, read, given, ...(plan.ok ? { plan: plan.value } : {}) });
       if (wanted.every((j) => j.key !== job.key)) wanted.push(job);
       return unresolved('pending', job.key);
     });
     return { id, name: log.name ?? id, learned };
   });
   return { logs, wanted };
+}
+
+/** The plan's house as entered: a log is held against that, whatever was taken from it since. */
+function houseOf({ house, site }: Asked, climate: ClimateResult): PlannedHouse {
+  const { learned: _, ...entered } = house;
+  const months = required(climate.months).map((m) => m.mean);
+  return { house: entered, site, pressure: required(climate.pressure), months, weather: required(climate.year) };
+}
+
+function unitOf({ candidates }: Asked, equipment: EquipmentResult, pressure: number): PlannedUnit {
+  const id = required(equipment.chosen);
+  const model = equipment.candidates[id]?.unit;
+  const electrics = candidates[id]?.electrics;
+  if (!model || !electrics || model.rows.every((r) => r.mode !== 'heating')) unresolved('missing', 'candidates');
+  return { model: sheetOnly(model), pressure, standby: scenario().of(electrics.standby) };
 }
 
 /** The logs with what their finished jobs found. */

@@ -7,7 +7,7 @@ import type { Log, LogAnswers } from './result.ts';
 
 /** Days with heat that a log needs. Source: `commissioning.log-days`. */
 const daysLeast = 14;
-/** More power for the same heat than the sheet says. Source: `commissioning.log-power`. */
+/** More power for the same heat than the plan expects. Source: `commissioning.log-power`. */
 const powerMost = 1.15;
 /** A change is told where chance alone would show one as strong in fewer than one of twenty logs; smaller ones are no matter. */
 const chanceMost = 0.05;
@@ -54,31 +54,46 @@ function readable({ id, name, learned }: Log): Found {
   );
 }
 
+/** The log's loss against the plan's own, by one measure: the same fit to the same days in the same weather. */
 function loss({ id, name }: Log, { house, heatFrom, wind }: LogAnswers, loads: LoadsResult | undefined): Found {
-  const planned = loads?.lossPerDegree;
-  const most = planned?.ok ? planned.value.high : Number.POSITIVE_INFINITY;
+  const own = loads?.learned?.own.lossPerDegree ?? loads?.lossPerDegree;
+  const night = own?.ok ? own.value : undefined;
+  const planned = 'weak' in house ? undefined : house.planned;
+  // What is not known of the plan's house is as wide in the log's weather as on the cold night.
+  const most = night && planned !== undefined ? (planned * night.high) / night.likely : undefined;
   return telling('commissioning', `log-${id}`)(
     {
       id: `log-loss:${id}`,
       holdPoint: 'season',
       consequence: 'comfort',
       kind: 'conductance',
-      limit: planned?.ok ? { max: most } : {},
+      limit: most === undefined ? {} : { max: most },
       source: 'commissioning.log-fit',
       facts: {
         name,
         from: heatFrom ?? '',
         wind: wind ? 1 : 0,
-        planned: planned?.ok ? planned.value.likely : 0,
-        low: planned?.ok ? planned.value.low : 0,
+        planned: planned ?? 0,
+        times: 'weak' in house ? 0 : (house.times?.likely ?? 0),
+        night: night?.likely ?? 0,
+        taken: loads?.learned ? 1 : 0,
       },
     },
     (rec) => {
-      if (!planned) return unresolved('missing', 'house');
-      required(planned);
       if ('weak' in house) return unresolved('missing', 'logs');
+      if (!night || planned === undefined) return unresolved('missing', 'house');
       const { low, likely, high } = house.lossPerDegree;
-      rec.step('K', 'table', {}, likely, 'W/K', 'commissioning.log-fit');
+      rec.step('K_night', 'table', {}, night.likely, 'W/K', 'loads.transmission');
+      rec.step('K_plan', 'table', {}, planned, 'W/K', 'commissioning.log-plan');
+      rec.step(
+        'f',
+        'K_log / K_plan',
+        { K_log: likely, K_plan: planned },
+        likely / planned,
+        '',
+        'commissioning.log-plan',
+      );
+      rec.step('K_log', 'table', {}, likely, 'W/K', 'commissioning.log-fit');
       return { low, likely, high };
     },
   );
@@ -97,7 +112,7 @@ const power = ({ id, name }: Log, { power: ratio }: LogAnswers): Found =>
     },
     (rec) => {
       if (!ratio) return unresolved('missing', 'logs');
-      rec.step('share', 'table', {}, ratio.likely, '', 'commissioning.log-power');
+      rec.step('share', 'table', {}, ratio.likely, '', 'commissioning.log-unit');
       return { low: ratio.low, likely: ratio.likely, high: ratio.high };
     },
   );

@@ -1,9 +1,10 @@
 import { hourMeans, type LogTable } from '@kneewall/project';
 import { changeInTime, fitTwoCapacities, houseLoss, type Interval } from '../../physics/fitting/index.ts';
+import { learnUnit } from './learnUnit.ts';
 import { type LogDays, logDays } from './logDays.ts';
 import { type HeatGiven, type HouseLog, houseLog } from './logHours.ts';
-import { plannedPower } from './plannedPower.ts';
 import type { LogAnswers } from './result.ts';
+import { widened } from './widened.ts';
 
 /** Every log draws its days with this: equal logs give equal answers. */
 const seed = 20_261_128;
@@ -37,16 +38,17 @@ export function learnFromLog(table: LogTable, given: HeatGiven, tell: Tell): Log
   tell(2, 4);
   const known = { ...facts, heatFrom: log.heatFrom, days: days.day.length };
   if ('weak' in loss) return { ...known, house: loss };
-  const miss = days.wind ? modelMiss.wind : modelMiss.without;
+  const lossPerDegree = widened(loss.lossPerDegree, days.wind ? modelMiss.wind : modelMiss.without);
   const warmth = warmthOf(log, loss.lossPerDegree.likely);
   tell(3, 4);
-  const power = log.heatFrom === 'sheet' ? undefined : powerOf(days, given);
+  const power = log.heatFrom === 'sheet' ? undefined : learnUnit(log, days, given.expected);
   const change = changeOf(days, loss.weather, log.heatFrom !== 'sheet');
   tell(4, 4);
   return {
     ...known,
     house: {
-      lossPerDegree: widened(loss.lossPerDegree, miss),
+      lossPerDegree,
+      ...beside(log, lossPerDegree, given),
       ...(loss.aperture ? { aperture: loss.aperture } : {}),
       base: loss.base,
       points: Array.from(
@@ -60,10 +62,14 @@ export function learnFromLog(table: LogTable, given: HeatGiven, tell: Tell): Log
   };
 }
 
-/** An interval with a share of its middle added in quadrature. */
-function widened({ likely, low, high }: Interval, share: number): Interval {
-  const by = (half: number): number => Math.hypot(half, share * likely);
-  return { likely, low: likely - by(likely - low), high: likely + by(high - likely) };
+/** The plan's own loss by the same fit to the same days, W/K, and how many times it the log's is. */
+function beside(log: HouseLog, loss: Interval, { planned }: HeatGiven) {
+  if (!planned) return {};
+  const own = houseLoss(logDays(planned(log)), seed);
+  if ('weak' in own) return {};
+  const perDegree = own.lossPerDegree.likely;
+  const times = { likely: loss.likely / perDegree, low: loss.low / perDegree, high: loss.high / perDegree };
+  return { planned: perDegree, times };
 }
 
 /** How the house forgets, where it was let cool: in a house kept at one temperature nothing of that shows. */
@@ -109,28 +115,6 @@ function warmthOf(log: HouseLog, loss: number): LogAnswers['warmth'] {
   );
   if (!fit.settled || fit.unlearned.includes('air-capacity')) return undefined;
   return { slowHours: fit.slowHours, fastHours: fit.fastHours, lossPerDegree: fit.lossPerDegree };
-}
-
-/** Power drawn over that of the sheet for the same heat at the same cold: a ratio of sums, its interval from days left out in turn. */
-function powerOf({ heat, power, outdoor }: LogDays, { lines }: HeatGiven): Interval | undefined {
-  if (!power || lines.length === 0) return undefined;
-  const pairs = Array.from(power, (p, i) => [p, plannedPower(lines, outdoor[i] ?? 0, heat[i] ?? 0)] as const).filter(
-    ([p, planned]) => p > 0 && planned > 0,
-  );
-  const n = pairs.length;
-  if (n < 14) return undefined;
-  const drawn = pairs.reduce((a, [p]) => a + p, 0);
-  const planned = pairs.reduce((a, [, p]) => a + p, 0);
-  const likely = drawn / planned;
-  // Jack-knife by blocks of three days.
-  const blocks = Array.from({ length: Math.floor(n / 3) }, (_, b) => pairs.slice(3 * b, 3 * b + 3));
-  const without = blocks.map(
-    (block) => (drawn - block.reduce((a, [p]) => a + p, 0)) / (planned - block.reduce((a, [, p]) => a + p, 0)),
-  );
-  const middle = without.reduce((a, b) => a + b, 0) / without.length;
-  const k = without.length;
-  const half = 1.8 * Math.sqrt(((k - 1) / k) * without.reduce((a, b) => a + (b - middle) ** 2, 0));
-  return { likely, low: likely - half, high: likely + half };
 }
 
 /** Power by heat, warmer and colder, where heat is measured: then only the unit can change. Else power, or heat, by the weather. */

@@ -1,5 +1,4 @@
 import type { LogHours, LogQuantity } from '@kneewall/project';
-import { plannedHeat, type SpeedLine } from './plannedPower.ts';
 import type { HeatFrom } from './result.ts';
 
 /** J/(m³ K) of air at 20 °C and 1013 hPa: 1.204 kg/m³ × 1006 J/(kg K). Source: `commissioning.heat-of-air`. */
@@ -15,14 +14,24 @@ export type HouseLog = {
   readonly heatFrom: HeatFrom;
   readonly power?: Float64Array;
   readonly sun?: Float64Array;
+  /** Whether that is sun on the level, W/m², or the power of panels. */
+  readonly sunIs?: 'measured' | 'panels';
   readonly wind?: Float64Array;
 };
 
-/** Air flow for logs without one, m³/s; the plan's sheet; Pa of air over that of sea level. */
+/** Air flow for logs without one, m³/s; Pa of air over that of sea level; the plan's unit. */
 export type HeatGiven = {
   readonly airflow?: number;
-  readonly lines: readonly SpeedLine[];
   readonly density: number;
+  readonly expected?: ExpectedUnit;
+  /** The plan's own house in the hours of a log, as that log would have written it. */
+  readonly planned?: (log: HouseLog) => HouseLog;
+};
+
+/** W drawn for so many W of heat at an outdoor temperature, and the heat that so many W drawn give. */
+export type ExpectedUnit = {
+  readonly power: (outdoor: number, heat: number) => number;
+  readonly heat: (outdoor: number, power: number) => number;
 };
 
 /** Takes from a log's hours what fits need; undefined without outdoor and indoor air and some way to heat. */
@@ -42,7 +51,7 @@ export function houseLog(hours: LogHours, given: HeatGiven): HouseLog | undefine
     heat: heat.heat,
     heatFrom: heat.from,
     ...(power ? { power } : {}),
-    ...(sun ? { sun } : {}),
+    ...(sun ? { sun, sunIs: columns.sun ? 'measured' : 'panels' } : {}),
     ...(wind ? { wind } : {}),
   };
 }
@@ -59,7 +68,7 @@ function meanOf(columns: Columns): Float64Array | undefined {
   });
 }
 
-function heatOf(columns: Columns, { airflow, lines, density }: HeatGiven) {
+function heatOf(columns: Columns, { airflow, density, expected }: HeatGiven) {
   const { heat, supply, return: back, flow, unitPower, outdoor } = columns;
   if (heat) return { heat, from: 'meter' as const };
   if (supply && back && (flow || airflow !== undefined))
@@ -69,6 +78,6 @@ function heatOf(columns: Columns, { airflow, lines, density }: HeatGiven) {
       ),
       from: 'air' as const,
     };
-  if (!unitPower || !outdoor || lines.length === 0) return undefined;
-  return { heat: unitPower.map((p, h) => plannedHeat(lines, outdoor[h] ?? 0, p)), from: 'sheet' as const };
+  if (!unitPower || !outdoor || !expected) return undefined;
+  return { heat: unitPower.map((p, h) => expected.heat(outdoor[h] ?? Number.NaN, p)), from: 'sheet' as const };
 }

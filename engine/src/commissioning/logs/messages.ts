@@ -20,7 +20,7 @@ export const heatFromWords: Readonly<Record<HeatFrom, string>> = {
   meter: 'Heat was metered.',
   air: 'Heat is air flow times how much the unit warmed it.',
   sheet:
-    'Heat was not measured: it is the unit’s power times what its sheet gives for it. A house that loses more and a unit that gives less look the same here.',
+    'Heat was not measured: it is what the plan’s unit gives for the power it drew. A house that loses more and a unit that gives less look the same here.',
 };
 
 type Say = (j: Judged, print: Printer) => Words;
@@ -39,18 +39,18 @@ export const logWords: Readonly<Record<string, Say>> = {
         : 'Log on through colder and milder weeks. A night that is let cool says much.',
   }),
   'log-loss': (j, print) => ({
-    what: `By the log “${String(j.facts?.name)}” the house loses ${print.value(j)} for each degree; planned were ${print.quantity(Number(j.facts?.planned), 'conductance')}, at most ${print.limit(j)}.`,
+    what: `By the log “${String(j.facts?.name)}” the house loses ${print.value(j)} for each degree. The plan’s house in the same weather would lose ${print.quantity(Number(j.facts?.planned), 'conductance')}, at most ${print.limit(j)}: the log has ${print.rounded(Number(j.facts?.times), 'fraction')} of it.${j.facts?.taken === 1 ? ' The plan is scaled by what was taken from a log.' : ''}`,
     why: `${heatFromWords[(j.facts?.from || 'sheet') as HeatFrom]}${j.facts?.wind === 1 ? '' : ' Wind was not logged, so the range is wide.'}`,
     mend:
       j.status === 'fails'
-        ? 'Look for draughts and leaking ducts first, then at the insulation that was entered; a blower door says which. Correct what is wrong in the plan, and it is worked out again.'
+        ? 'Look for draughts and leaking ducts first, then at the insulation that was entered; a blower door says which. Correct what is wrong, or take the log’s loss into the plan: its numbers are then worked out again.'
         : j.status === 'tight'
           ? 'The log leaves room for more loss than was planned: log on through colder weeks, with wind, before the plan is trusted or changed.'
           : 'The plan stands. Where the log lies well below it, look which wall or draught was entered too badly.',
   }),
   'log-power': (j, print) => ({
-    what: `By the log “${String(j.facts?.name)}” the unit draws ${print.value(j)} of what its sheet says for the same heat.`,
-    why: 'Frost, dirt, wrong charge and leaking ducts all show as more power for the same heat. Power between loads of a day is rounded away.',
+    what: `By the log “${String(j.facts?.name)}” the unit draws ${print.value(j)} of what the plan expects for the same heat.`,
+    why: 'Much frost, dirt, wrong charge and leaking ducts all show as more power for the same heat. Usual frost, starts and standby are counted already.',
     mend:
       j.status === 'fails'
         ? 'Filter and coil first, then static pressure, then the charge by somebody licensed for it.'

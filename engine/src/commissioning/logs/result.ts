@@ -27,6 +27,9 @@ export type LogAnswers = {
   readonly house:
     | {
         readonly lossPerDegree: Interval;
+        /** W/K of the plan's own house by the same fit to the same days in the same weather, and how many times it the log's is. */
+        readonly planned?: number;
+        readonly times?: Interval;
         readonly aperture?: Interval;
         readonly base: number;
         readonly points: readonly LogDay[];
@@ -36,7 +39,7 @@ export type LogAnswers = {
   readonly warmth?: { readonly slowHours: Interval; readonly fastHours: Interval; readonly lossPerDegree: Interval };
   /** What the columns of the whole house and the battery say, where there are any. */
   readonly beside?: LogBeside;
-  /** Power drawn over what the sheet says for the same heat; only where heat is measured. */
+  /** Power drawn over what the plan expects for the same heat at the same cold; only where heat is measured. */
   readonly power?: Interval;
   /** The likeliest day from which the same cold takes more or less power, or heat where power is not logged. */
   readonly change?: {

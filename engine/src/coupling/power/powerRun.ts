@@ -65,13 +65,16 @@ export type Prepared = {
   readonly suns: Map<string, Float64Array>;
 };
 
-export function prepare({ house, unit, step }: RunInputs, year: WeatherYear, kept = nothingKept()): Prepared {
+/** House, unit and step are all that weather is prepared for. */
+type Stands = Pick<RunInputs, 'house' | 'unit' | 'step'>;
+
+export function prepare({ house, unit, step }: Stands, year: WeatherYear, kept = nothingKept()): Prepared {
   const weather = houseWeather(year, Math.min(step, year.stepSeconds), house.horizon, kept.sun);
   return { weather, able: unitRows(unit, house.pressure, weather), kept, suns: new Map() };
 }
 
 /** The same weather with another unit. */
-export const preparedFor = ({ house, unit }: RunInputs, was: Prepared): Prepared => ({
+export const preparedFor = ({ house, unit }: Stands, was: Prepared): Prepared => ({
   ...was,
   able: unitRows(unit, house.pressure, was.weather),
 });

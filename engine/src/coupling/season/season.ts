@@ -12,6 +12,8 @@ import { foresightJob } from '../foresight/foresightJob.ts';
 import type { Improvements } from '../houseYear/improvements.ts';
 import { improvementsJob } from '../houseYear/improvementsJob.ts';
 import type { LifeCosts } from '../lifeCost/lifeCosts.ts';
+import { effectInputs } from '../logEffect/effectInputs.ts';
+import { type LogEffect, logEffectJob } from '../logEffect/logEffectJob.ts';
 import type { GridYear } from '../power/grid/gridYear.ts';
 import { gridYearJob } from '../power/grid/gridYearJob.ts';
 import type { PowerHelps } from '../power/helps/helpsAnswers.ts';
@@ -48,6 +50,8 @@ export type Season = {
   readonly powerHelps: Outcome<PowerHelps>;
   /** On the grid: what the year costs, and an outage. */
   readonly gridYear: Outcome<GridYear>;
+  /** What a log's values would change in the plan, or have changed; nothing without a log. */
+  readonly logEffect: Outcome<LogEffect>;
   /** What each candidate costs over its life, from the years above. */
   readonly lifeCost: Outcome<LifeCosts>;
 };
@@ -67,6 +71,7 @@ export const noSeasonJobs: SeasonJobs = {
   foresight: unknown,
   powerHelps: unknown,
   gridYear: unknown,
+  logEffect: unknown,
 };
 
 /** What nobody may look at, or nobody could work out. */
@@ -103,6 +108,7 @@ export function seasonJobs(
   }));
   const powered = attempt((): PowerYearInputs => ({ ...required(unit), ...required(own) }));
   return {
+    logEffect: attempt(() => logEffectJob(effectInputs(project, trades, required(unit), own), kept)),
     unitYear: attempt(() => unitYearJob(required(unit), kept)),
     improvements: attempt(() =>
       improvementsJob({ ...required(house), ...(ducts.ok ? { ducts: ducts.value } : {}) }, kept),
@@ -176,6 +182,7 @@ export function seasonFrom(
       foresight: foresight.ok ? foresight.value : foresight,
       powerHelps: told<PowerHelps>(jobs.powerHelps),
       gridYear: told<GridYear>(jobs.gridYear),
+      logEffect: told<LogEffect>(jobs.logEffect),
     },
     wanted: all.filter((job) => !(job.key in results)),
   };

@@ -11,6 +11,7 @@ import {
 import { type Envelope, leakageTerms } from '../../physics/infiltration/index.ts';
 import { ceilingLeak } from '../ceilingLeak.ts';
 import { resistanceOf } from '../constructions/index.ts';
+import { scaledBuilding } from '../learned/scaled.ts';
 import { atticSpace, spaceBelow, spaceBeside } from './around.ts';
 import { outdoorFace, zoneFace } from './faces.ts';
 import { glazedWindow } from './glazing.ts';
@@ -61,26 +62,28 @@ export function buildingOf(
     ...(below ? [{ id: 'below', volume: below.volume, wideRange: true }] : []),
     ...(beside ? [{ id: 'unheated', volume: beside.volume, wideRange: true }] : []),
   ];
+  const building: Building = {
+    pressure,
+    zones,
+    slabs: withSunShares(slabs, windows),
+    windows,
+    leakage: [
+      roomLeak(envelope, leaks, attic !== undefined),
+      ...(attic ? [atticVents(shell, attic.volume)] : []),
+      ...(below ? [{ kind: 'constant' as const, zone: 'below', flow: below.vents }] : []),
+      ...(beside ? [{ kind: 'constant' as const, zone: 'unheated', flow: beside.volume / 3600 }] : []),
+    ],
+    passages: hub ? passagesOf(shell, hub) : [],
+    gains: gainsOf(shell, people, inputs.appliances * occupied),
+    systems,
+    fans: [],
+    windFactor: eaveWind[envelope.storeys - 1] ?? 0.48,
+    groundReflectance: inputs.groundReflectance,
+    series: given.map((g) => monthOfRow.map(g.temperature)),
+  };
+  const ids = shell.rooms.map((r) => r.id);
   return {
-    building: {
-      pressure,
-      zones,
-      slabs: withSunShares(slabs, windows),
-      windows,
-      leakage: [
-        roomLeak(envelope, leaks, attic !== undefined),
-        ...(attic ? [atticVents(shell, attic.volume)] : []),
-        ...(below ? [{ kind: 'constant' as const, zone: 'below', flow: below.vents }] : []),
-        ...(beside ? [{ kind: 'constant' as const, zone: 'unheated', flow: beside.volume / 3600 }] : []),
-      ],
-      passages: hub ? passagesOf(shell, hub) : [],
-      gains: gainsOf(shell, people, inputs.appliances * occupied),
-      systems,
-      fans: [],
-      windFactor: eaveWind[envelope.storeys - 1] ?? 0.48,
-      groundReflectance: inputs.groundReflectance,
-      series: given.map((g) => monthOfRow.map(g.temperature)),
-    },
+    building: scaledBuilding(building, ids, inputs.times ?? 1),
     moisture: moistureOf(shell, people, humidityRatio({ t: wanted.cooling, rh: wanted.humidity }, pressure)),
   };
 }

@@ -3,6 +3,9 @@ import type { System } from '../../physics/building/index.ts';
 import type { Envelope } from '../../physics/infiltration/index.ts';
 import type { Scenario } from '../../plan/scenario.ts';
 import { envelopeOf, leakShares } from '../house.ts';
+import { ownLossOf } from '../learned/ownLoss.ts';
+import { scaledLeaks } from '../learned/scaled.ts';
+import { learnedTimes } from '../learned/times.ts';
 import type { YearWave } from './ground.ts';
 import type { Shell } from './shell.ts';
 import { shellOfAnswers } from './shellOfAnswers.ts';
@@ -37,6 +40,8 @@ export type HouseInputs = {
   readonly wave: YearWave;
   /** Degrees above the level that the surroundings hide, by compass direction. */
   readonly horizon: readonly { readonly azimuth: number; readonly height: number }[];
+  /** How many times as much heat everything round the rooms lets through, by a log; the leaks are scaled already. 1 where it is absent. */
+  readonly times?: number;
 };
 
 /** Reads a house in one scenario. Pressure in Pa, monthly means in °C as a wave. */
@@ -47,9 +52,11 @@ export function houseInputs(house: House, site: Site, pressure: number, wave: Ye
   const outside = Object.fromEntries(shell.rooms.map((r) => [r.id, outsideOf(shell, r.id)]));
   const volume = Object.values(volumes).reduce((a, b) => a + b, 0);
   const { setpoints, people } = house;
+  const times = learnedTimes(house, s, (x) => ownLossOf(house, site, { pressure, ground: wave.mean }, x));
   return {
     shell,
-    envelope: envelopeOf(house, site, volume, s),
+    ...(times === 1 ? {} : { times }),
+    envelope: scaledLeaks(envelopeOf(house, site, volume, s), times),
     leaks: leakShares(outside, volumes),
     people: s.of(people.count),
     appliances: s.of(people.appliances),

@@ -1,4 +1,4 @@
-import { heatFromWords, type Log, type LogAnswers, logFitKind, weakWords } from '@kneewall/engine';
+import { heatFromWords, type Log, type LogAnswers, logFitKind, type Plan, weakWords } from '@kneewall/engine';
 import { dayText, faultWords, type LogEntry, type LogFault } from '@kneewall/project';
 import { Button } from '../../../look/Button.tsx';
 import { Sheet } from '../../../look/Sheet.tsx';
@@ -9,9 +9,12 @@ import { OutcomeOr } from '../OutcomeOr.tsx';
 import { LogBeside } from './LogBeside.tsx';
 import { LogChange } from './LogChange.tsx';
 import { LogPoints } from './LogPoints.tsx';
+import { UseInPlan } from './UseInPlan.tsx';
+
+type Props = { readonly id: string; readonly entry: LogEntry; readonly log: Log | undefined; readonly plan: Plan };
 
 /** One log of the project: how it stands, what it says, and the way to take it out. */
-export function LogKept({ id, entry, log }: { id: string; entry: LogEntry; log: Log | undefined }) {
+export function LogKept({ id, entry, log, plan }: Props) {
   const { session } = useServices();
   const barred = useSession((s) => s.barred !== undefined);
   const learned = log?.learned;
@@ -25,7 +28,12 @@ export function LogKept({ id, entry, log }: { id: string; entry: LogEntry; log: 
         </JobOffer>
       ) : (
         <OutcomeOr outcome={learned} what="What this log says">
-          {(found) => <Told found={found} />}
+          {(found) => (
+            <>
+              <Told found={found} />
+              <UseInPlan name={entry.name ?? id} found={found} plan={plan} />
+            </>
+          )}
         </OutcomeOr>
       )}
       <div className="buttons">
@@ -67,6 +75,12 @@ function Figures({ found }: { found: LogAnswers }) {
       <p className="lead">
         The house loses <QuantityRange range={house.lossPerDegree} kind="conductance" /> for each degree, by {days}{' '}
         days.
+        {house.planned !== undefined && (
+          <>
+            {' '}
+            The plan’s own house in that weather: <Quantity value={house.planned} kind="conductance" />.
+          </>
+        )}
       </p>
       <dl className="log-facts">
         {house.aperture && (
@@ -91,7 +105,7 @@ function Figures({ found }: { found: LogAnswers }) {
         )}
         {power && (
           <div>
-            <dt>Power, of what the sheet says for that heat</dt>
+            <dt>Power, of what the plan expects for that heat</dt>
             <dd>
               <QuantityRange range={power} kind="fraction" />
             </dd>

@@ -1,11 +1,11 @@
-import type { Log } from '@kneewall/engine';
+import type { Log, Plan } from '@kneewall/engine';
 import { Sheet } from '../../../look/Sheet.tsx';
 import { useSession } from '../../../services.ts';
 import { LogImport } from './LogImport.tsx';
 import { LogKept } from './LogKept.tsx';
 
 /** What the winter taught: logs are taken in here, and what each says stands below it. */
-export function LogSheets({ logs }: { logs: readonly Log[] }) {
+export function LogSheets({ logs, plan }: { logs: readonly Log[]; plan: Plan }) {
   const entries = useSession((s) => s.project.logs) ?? {};
   return (
     <>
@@ -17,7 +17,7 @@ export function LogSheets({ logs }: { logs: readonly Log[] }) {
         <LogImport />
       </Sheet>
       {Object.entries(entries).map(([id, entry]) => (
-        <LogKept key={id} id={id} entry={entry} log={logs.find((l) => l.id === id)} />
+        <LogKept key={id} id={id} entry={entry} log={logs.find((l) => l.id === id)} plan={plan} />
       ))}
     </>
   );
