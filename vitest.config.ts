@@ -8,5 +8,7 @@ export default defineConfig({
       'gates/**/*.test.ts',
     ],
     testTimeout: 60_000,
+    // Left to itself the runner keeps one core free, which is half of a small machine.
+    maxWorkers: '100%',
   },
 });

@@ -9,7 +9,8 @@ const executablePath = [process.env.CHROMIUM_PATH, '/usr/bin/chromium'].find(
 export default defineConfig({
   testDir: './src',
   testMatch: '*.spec.ts',
-  workers: 1,
+  // A file at a time on each core: every file has a server of its own.
+  workers: '100%',
   fullyParallel: false,
   timeout: 240_000,
   expect: { timeout: 20_000 },

@@ -7,9 +7,12 @@ const plainSources = sourceFiles.filter((f) => !f.includes('.test.'));
 const pure = plainSources.filter((f) => /^(engine|project)\/src\//.test(f));
 const treeOf = (file: string) => ts.createSourceFile(file, read(file), ts.ScriptTarget.ES2023, true);
 
-function* nodesIn(node: ts.Node): Generator<ts.Node> {
-  yield node;
-  for (const child of node.getChildren()) yield* nodesIn(child);
+function nodesIn(node: ts.Node, into: ts.Node[] = []): ts.Node[] {
+  into.push(node);
+  ts.forEachChild(node, (child) => {
+    nodesIn(child, into);
+  });
+  return into;
 }
 
 describe('the code is tidy', () => {
@@ -29,7 +32,7 @@ describe('the code is tidy', () => {
     const long = plainSources.flatMap((file) => {
       const tree = treeOf(file);
       const lineOf = (pos: number) => tree.getLineAndCharacterOfPosition(pos).line + 1;
-      return [...nodesIn(tree)].flatMap((n) => {
+      return nodesIn(tree).flatMap((n) => {
         if (!ts.isFunctionLike(n) || ts.isFunctionTypeNode(n)) return [];
         const lines = lineOf(n.getEnd()) - lineOf(n.getStart()) + 1;
         return lines > (file.startsWith('app/') ? 120 : 70) ? [`${file}:${lineOf(n.getStart())} ${lines} lines`] : [];
@@ -59,10 +62,10 @@ describe('the code is tidy', () => {
     const kernels = plainSources.filter((f) => f.endsWith('.kernel.ts'));
     expect(kernels.length).toBeGreaterThan(0);
     const made = kernels.flatMap((file) =>
-      [...nodesIn(treeOf(file))]
+      nodesIn(treeOf(file))
         .filter((n) => ts.isForStatement(n) || ts.isWhileStatement(n))
         .flatMap((loop) =>
-          [...nodesIn(loop)].filter(
+          nodesIn(loop).filter(
             (n) =>
               ts.isObjectLiteralExpression(n) ||
               ts.isArrayLiteralExpression(n) ||
@@ -94,6 +97,25 @@ describe('the pages tell the truth', () => {
       .filter((p) => !p.includes('*'));
     expect(named.length).toBeGreaterThan(20);
     expect(named.filter((p) => !existsSync(`${root}${p}`))).toEqual([]);
+  });
+
+  it('ARCHITECTURE.md tells of each place once', () => {
+    const map = read('ARCHITECTURE.md').split('## Code map')[1]?.split('\n## ')[0] ?? '';
+    const told = [...map.replace(/^\*\*.*$/gm, '').matchAll(/`([a-z0-9-]+(?:\/[\w.-]+)+\/?)`/g)].map((m) => m[1] ?? '');
+    expect(told.length).toBeGreaterThan(50);
+    expect(told.filter((p, i) => told.indexOf(p) !== i)).toEqual([]);
+  });
+
+  it('no page says a thing twice', () => {
+    const twice = projectFiles
+      .filter((f) => /^(?:[A-Z]+|docs\/\w+)\.md$/.test(f))
+      .flatMap((page) => {
+        const lines = read(page)
+          .split('\n')
+          .filter((l) => l.length > 30 && !/^\| ?[-:]/.test(l));
+        return lines.filter((l, i) => lines.indexOf(l) !== i).map((l) => `${page}: ${l.slice(0, 60)}`);
+      });
+    expect(twice).toEqual([]);
   });
 
   it('links between pages lead somewhere', () => {

@@ -193,6 +193,11 @@ export const kinds = {
     ],
     shown: shown('min', 0.1, 'min', 0.1),
   },
+  'time-of-day': {
+    unit: 's',
+    units: [u('s', 'sec|seconds', 1), u('min', 'minutes|minute', 60), u('h', 'hr|hour|hours', 3600)],
+    shown: shown('h', 1 / 60, 'h', 1 / 60),
+  },
   velocity: {
     unit: 'm/s',
     units: [

@@ -156,3 +156,37 @@ describe('any quantity', () => {
     );
   });
 });
+
+describe('times of day', () => {
+  it.each([
+    ['17:30', 17.5],
+    ['7:05', 7 + 1 / 12],
+    ['5:30 pm', 17.5],
+    ['5pm', 17],
+    ['12 am', 0],
+    ['12:15 p.m.', 12.25],
+    ['0:00', 0],
+    ['24:00', 24],
+    ['17.5 h', 17.5],
+  ])('%s', (text, hours) => {
+    expect(value(text, 'time-of-day')).toBeCloseTo(hours * 3600, 9);
+  });
+
+  it('takes a bare number by the unit in its box', () => {
+    expect(value('17', 'time-of-day', 'h')).toBe(61_200);
+  });
+
+  it.each(['25:00', '24:30', '7:60', '13 pm', '0 am', '5:3', '17:30:00', 'noon'])('%s is refused whole', (text) => {
+    expect(value(text, 'time-of-day')).toBe('not-understood');
+  });
+
+  it('says a time in both ways, so that a missing pm is seen', () => {
+    const parsed = parseQuantity('5:30', 'time-of-day');
+    expect(parsed.ok && parsed.understood).toBe('5:30 · 5:30 am');
+  });
+
+  it('reads every printed minute of a day back', () => {
+    for (let minute = 0; minute <= 1440; minute++)
+      expect(value(printQuantity(60 * minute, 'time-of-day', 'us'), 'time-of-day')).toBe(60 * minute);
+  });
+});

@@ -3,6 +3,7 @@ import { readFeetInches } from './feetInches.ts';
 import { findUnit, inch, kindNames, kindOf, type QuantityKind } from './kinds.ts';
 import { commaReadings, decimalPattern, plain, readNumber } from './number.ts';
 import { understood } from './print.ts';
+import { readTimeOfDay } from './timeOfDay.ts';
 import { wireArea } from './wire.ts';
 
 export type Reading = { readonly text: string; readonly value: number };
@@ -50,6 +51,7 @@ function read(text: string, kind: QuantityKind, options: Inside): Parsed {
 function specialReading(written: string, kind: QuantityKind): number | undefined {
   if (kind === 'length') return readFeetInches(written);
   if (kind === 'angle') return angleReading(written);
+  if (kind === 'time-of-day') return readTimeOfDay(written);
   if (kind === 'wire-size') return wireArea(written);
   if (kind === 'energy') return chargeAtVoltage(written);
   return kind === 'r-value' ? namedResistance(written) : undefined;

@@ -1,6 +1,7 @@
 import type { Range } from '../schema/entered.ts';
 import { printFeetInches } from './feetInches.ts';
 import { findUnit, kindOf, type QuantityKind, type System } from './kinds.ts';
+import { isTimeOfDay, printTimeOfDay } from './timeOfDay.ts';
 
 export type PrintOptions = {
   /** Significant figures; 3 unless told. Ignored for feet and inches. */
@@ -18,6 +19,7 @@ const narrowBlank = '\u202f';
 export function printQuantity(value: number, kind: QuantityKind, system: System, options: PrintOptions = {}): string {
   if (!Number.isFinite(value)) throw new Error(`assert: a ${kind} that is not a number cannot be printed`);
   if (kind === 'length' && system === 'us' && options.unit === undefined) return printFeetInches(value, 16);
+  if (kind === 'time-of-day' && isTimeOfDay(value)) return printTimeOfDay(value);
   if (namesResistance(kind, system) && options.unit === undefined && !options.inputForm)
     return `R-${numberText(inUnit(value, kind, usResistance), usResistance, kind, system, options)}`;
   const unit = options.unit ?? unitFor(value, kind, system, options.inputForm === true);
@@ -87,18 +89,19 @@ const withUnit = (text: string, unit: string): string =>
 
 /** `low to high` with the unit once, the larger end's unit for both; a single number where both print alike. */
 export function formatRange(range: Range, kind: QuantityKind, system: System): string {
-  // Feet, and R-values by name, carry their unit within the number.
-  const feet = (kind === 'length' && system === 'us') || namesResistance(kind, system);
+  // Feet, R-values by name and times of day carry their unit within the number.
+  const named = (kind === 'length' && system === 'us') || kind === 'time-of-day' || namesResistance(kind, system);
   const larger = Math.abs(range.high) > Math.abs(range.low) ? range.high : range.low;
   const unit = unitFor(larger, kind, system, false);
-  const print = (n: number) => printQuantity(n, kind, system, feet ? {} : { significant: 2, unit });
+  const print = (n: number) => printQuantity(n, kind, system, named ? {} : { significant: 2, unit });
   const [low, high] = [print(range.low), print(range.high)];
   if (low === high) return printQuantity(range.likely, kind, system);
-  return feet || unit === '' ? `${low} to ${high}` : `${low.slice(0, -unit.length).trimEnd()} to ${high}`;
+  return named || unit === '' ? `${low} to ${high}` : `${low.slice(0, -unit.length).trimEnd()} to ${high}`;
 }
 
-/** The echo of what was understood, in both systems: `5' 3 1/2" · 1.613 m`. */
+/** The echo of what was understood, in both systems: `5' 3 1/2" · 1.613 m`; a time of day in both ways of saying it. */
 export function understood(value: number, kind: QuantityKind): string {
+  if (kind === 'time-of-day' && isTimeOfDay(value)) return `${printTimeOfDay(value)} · ${printTimeOfDay(value, true)}`;
   const us = printQuantity(value, kind, 'us');
   const si = kind === 'length' ? lengthSi(value) : printQuantity(value, kind, 'si', { significant: 4 });
   return us === si ? us : `${us} · ${si}`;

@@ -1,14 +1,5 @@
 import { choice, date, map, quantity, reference, text } from './field.ts';
-
-const timeOfDay = () =>
-  quantity('time', {
-    label: 'Time of day',
-    help: 'From midnight, as the clock shows.',
-    neededBy: [],
-    plausible: { min: 0, max: 86_400 },
-    possible: { min: 0, max: 86_400 },
-    usually: 'measured',
-  });
+import { timeOfDay } from './timeOfDay.ts';
 
 const air = (label: string, help: string) =>
   quantity('temperature', { label, help, neededBy: [], plausible: { min: -45, max: 70 }, usually: 'measured' });
@@ -27,7 +18,7 @@ export const visits = map(
   {
     name: text({ label: 'Name' }),
     day: date({ label: 'Day' }),
-    time: timeOfDay(),
+    time: timeOfDay('Time of day', { usually: 'measured' }),
     who: text({ label: 'Who read' }),
     mode: choice({ heating: 'Heating', cooling: 'Cooling' }, { label: 'Mode', neededBy: ['commissioning'] }),
     speed: choice(
@@ -155,7 +146,7 @@ export const readings = map(
       possible: { min: 1 },
       usually: 'measured',
     }),
-    time: timeOfDay(),
+    time: timeOfDay('Time of day', { usually: 'measured' }),
     who: text({ label: 'Who' }),
     baseTaken: choice(
       { unknown: 'Not said', yes: 'Taken off', no: 'Still in it' },

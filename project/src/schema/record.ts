@@ -1,6 +1,7 @@
 import { ductKind, ductSize } from './ductSize.ts';
 import { choice, date, flag, group, map, quantity, text } from './field.ts';
 import { hands, life, scopePrices } from './lifeMoney.ts';
+import { timeOfDay } from './timeOfDay.ts';
 import { done, off, putOff, quietHours } from './workDone.ts';
 
 /** Where a thing stands on the shopping list; the list writes it when something is ticked there. */
@@ -39,14 +40,7 @@ const crew = map(
 const windows = map(
   {
     day: date({ label: 'Day' }),
-    from: quantity('time', {
-      label: 'From',
-      help: 'Time of day.',
-      neededBy: ['schedule'],
-      plausible: { min: 0, max: 86_400 },
-      possible: { min: 0, max: 86_400 },
-      usually: 'estimated',
-    }),
+    from: timeOfDay('From', { neededBy: ['schedule'] }),
     duration: quantity('time', {
       label: 'For',
       neededBy: ['schedule'],

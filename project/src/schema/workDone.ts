@@ -1,11 +1,7 @@
 import { choice, date, map, quantity, text } from './field.ts';
+import { timeOfDay } from './timeOfDay.ts';
 
 const taskId = text({ label: 'Task', help: 'The task’s name in the plan, such as air/hang. The Do screen writes it.' });
-const timeOfDay = (label: string, help: string) =>
-  quantity('time', {
-    ...{ label, help, neededBy: [], plausible: { min: 0, max: 86_400 }, possible: { min: 0, max: 86_400 } },
-    usually: 'estimated',
-  });
 const partNumber = (label: string, help: string) =>
   quantity('count', {
     ...{ label, help, neededBy: [], plausible: { min: 1, max: 200 }, possible: { min: 1 } },
@@ -19,7 +15,7 @@ export const done = map(
     part: partNumber('Parts done', 'Up to which safe stop, counted from 1. Left empty: all of it.'),
     of: partNumber('Of how many parts', 'As the plan had it on that day.'),
     day: date({ label: 'Day' }),
-    at: timeOfDay('Ended at', 'Time of day. Left empty: at the end of that day.'),
+    at: timeOfDay('Ended at', { help: 'Left empty: at the end of that day.' }),
     minutes: quantity('time', {
       label: 'Time it took',
       help: 'At work, without breaks. With three known the rest is planned at your own pace.',
@@ -43,7 +39,7 @@ export const off = map(
   {
     what: choice({ power: 'Power', water: 'Water' }, { label: 'What is off', default: 'power' }),
     day: date({ label: 'Day' }),
-    from: timeOfDay('From', 'Time of day. Left empty: from midnight.'),
+    from: timeOfDay('From', { help: 'Left empty: from midnight.' }),
     duration: quantity('time', {
       label: 'For',
       help: 'Left empty: to the end of that day.',
@@ -58,6 +54,6 @@ export const off = map(
 
 /** Hours of every day in which nothing noisy is done. */
 export const quietHours = {
-  quietFrom: timeOfDay('Quiet from', 'No noisy work from then on, every day. Needs both times.'),
-  quietTo: timeOfDay('Quiet until', 'May lie past midnight: from 20:00 until 8:00.'),
+  quietFrom: timeOfDay('Quiet from', { help: 'No noisy work from then on, every day. Needs both times.' }),
+  quietTo: timeOfDay('Quiet until', { help: 'May lie past midnight: from 20:00 until 8:00.' }),
 };

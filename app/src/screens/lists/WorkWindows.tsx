@@ -8,7 +8,7 @@ import { printRoute } from '../../route/route.ts';
 import './Lists.css';
 import './WorkWindows.css';
 
-/** The plan of work, window by window: what, who, how long, and where it may be left. Nothing while there is no plan. */
+/** The plan of work, window by window, the next one open: what, who, how long, and where it may be left. Nothing while there is no plan. */
 export function WorkWindows({ plan }: { plan: Plan }) {
   const windows = workByWindow(plan);
   const file = workCalendar(plan);
@@ -18,31 +18,42 @@ export function WorkWindows({ plan }: { plan: Plan }) {
       <p>
         <Button onClick={() => handOver('work-plan.ics', file, 'text/calendar')}>Save for your calendar</Button>
       </p>
-      {windows.map((w) => (
-        <Sheet key={w.window} title={`${dayName(w.day)}, ${clock(w.from)} to ${clock(w.to)}`}>
-          <InTime plan={plan} window={w.window} />
-          <ul className="work-stays">
-            {w.stays.map((s) => (
-              <li key={`${s.task} ${s.part}`}>
-                <OneStay stay={s} />
-              </li>
-            ))}
-          </ul>
-        </Sheet>
-      ))}
+      <Sheet title="Window by window">
+        {windows.map((w, i) => (
+          <details key={w.window} className="fold" open={i === 0}>
+            <summary>
+              <h3 className="fold-title">
+                {dayName(w.day)}, {clock(w.from)} to {clock(w.to)}
+              </h3>
+              <span className="fold-count">
+                <Quantity value={w.stays.length} kind="count" /> {w.stays.length === 1 ? 'piece' : 'pieces'} of work
+                <InTime plan={plan} window={w.window} />
+              </span>
+            </summary>
+            <ul className="work-stays">
+              {w.stays.map((s) => (
+                <li key={`${s.task} ${s.part}`}>
+                  <OneStay stay={s} />
+                </li>
+              ))}
+            </ul>
+          </details>
+        ))}
+      </Sheet>
     </>
   );
 }
 
-/** How likely a window is enough for what is planned into it. */
+/** How likely all of a window's work is done, or at a safe stop, when it ends. */
 function InTime({ plan, window }: { plan: Plan; window: string }) {
   const { schedule } = plan.trades;
   const found = schedule?.work.ok ? schedule.work.value.windows.find((w) => w.window === window) : undefined;
   if (!found) return null;
   return (
-    <p className="field-help">
-      Done, or at a safe stop, by the end of this window: <Quantity value={found.inTime} kind="fraction" /> likely.
-    </p>
+    <>
+      {', '}
+      <Quantity value={found.inTime} kind="fraction" /> likely to end in time
+    </>
   );
 }
 
@@ -60,7 +71,7 @@ function OneStay({ stay }: { stay: Stay }) {
   const part = partWords(stay);
   return (
     <article className="task">
-      <h3>{stay.what}</h3>
+      <h4>{stay.what}</h4>
       <p>
         {clock(stay.from)} to {clock(stay.to)}, {people} {people === 1 ? 'person' : 'people'},{' '}
         {placeWords[stay.place] ?? stay.place}

@@ -1,8 +1,10 @@
 import type { Winter } from '@kneewall/engine';
 import { printQuantity } from '@kneewall/project';
+import { ChartKey } from '../../look/ChartKey.tsx';
 import { FoldedTable } from '../../look/FoldedTable.tsx';
 import { Quantity } from '../../quantity/Quantity.tsx';
 import { useUnits } from '../../services.ts';
+import { RibbonPatch } from './WinterRibbon.tsx';
 import { type Way, waysOf } from './winterWays.ts';
 import './WinterRibbon.css';
 import './CandidateWinter.css';
@@ -44,16 +46,14 @@ export function CandidateWinter({ name, winter }: { name: string; winter: Winter
           </g>
         ))}
       </svg>
-      <ul className="ribbon-key">
-        {ways.map(({ key, word, mark, hours }) => (
-          <li key={key}>
-            <svg viewBox="0 0 12 12" aria-hidden="true" focusable="false">
-              <rect className={`ribbon-${mark}`} x="1" y="1" width="10" height="10" />
-            </svg>
-            {word}: {Math.round(hours)} h
-          </li>
-        ))}
-      </ul>
+      <ChartKey
+        box={[12, 12]}
+        entries={ways.map(({ key, word, mark, hours }) => ({
+          key,
+          mark: <RibbonPatch way={mark} />,
+          said: `${word}: ${Math.round(hours)} h`,
+        }))}
+      />
       <FoldedTable title="This winter in hours" columns={['Outdoors', ...ways.map((w) => w.word)]}>
         {bins.map((bin) => (
           <tr key={bin.from}>

@@ -35,7 +35,6 @@ const why: Readonly<Record<Unplaced['because'], string>> = {
 function Facts({ work, result, plan }: { work: WorkAnswers; result: ScheduleResult; plan: Plan }) {
   const frame = result.frame.ok ? result.frame.value : undefined;
   const start = frame?.start ?? '';
-  const days = new Map(frame?.windows.map((w) => [w.id, w.day]));
   const what = (id: string) => plan.tasks.find((t) => t.id === id)?.what ?? id;
   const decides = new Map<string, number>();
   for (const p of work.parts) decides.set(p.task, Math.max(decides.get(p.task) ?? 0, p.decides));
@@ -53,11 +52,11 @@ function Facts({ work, result, plan }: { work: WorkAnswers; result: ScheduleResu
               at best <Quantity value={60 * (work.end - work.bound)} kind="time" /> sooner, as far as is proved.
             </>
           )}{' '}
-          In nine of ten lives of this plan it is done by {dayOf(start, work.ends.late)}.
+          Nine times in ten it is done by {dayOf(start, work.ends.late)}.
         </p>
       )}
       {work.unplaced.length > 0 && <h3>Without a place</h3>}
-      <ul>
+      <ul className="asides">
         {work.unplaced.map((u) => (
           <li key={u.task}>
             {what(u.task)}: {why[u.because]}.
@@ -70,16 +69,8 @@ function Facts({ work, result, plan }: { work: WorkAnswers; result: ScheduleResu
         </p>
       )}
       <Moved work={work} what={what} />
-      <h3>Chance that each window ends in time</h3>
-      <ul>
-        {work.windows.map((w) => (
-          <li key={w.window}>
-            {dayName(days.get(w.window) ?? start)}: <Quantity value={w.inTime} kind="fraction" />
-          </li>
-        ))}
-      </ul>
       {slips.length > 0 && <h3>When one of these slips, all slips</h3>}
-      <ul>
+      <ul className="asides">
         {slips.slice(0, 5).map(([task]) => (
           <li key={task}>{what(task)}</li>
         ))}
@@ -96,7 +87,7 @@ function Moved({ work, what }: { work: WorkAnswers; what: (id: string) => string
       <h3>
         Planned for another time since the last tick: <Quantity value={work.moved.length} kind="count" />
       </h3>
-      <ul>
+      <ul className="asides">
         {work.moved.map((id) => (
           <li key={id}>{what(id)}</li>
         ))}

@@ -1,5 +1,6 @@
 import { daysInMonth, type RunHours } from '@kneewall/engine';
 import { shortMonths } from '@kneewall/project';
+import { ChartKey } from '../../look/ChartKey.tsx';
 import { FoldedTable } from '../../look/FoldedTable.tsx';
 import './WinterRibbon.css';
 
@@ -31,16 +32,10 @@ export function WinterRibbon({ title, months }: { title: string; months: readonl
           </g>
         ))}
       </svg>
-      <ul className="ribbon-key">
-        {seen.map(({ key, word }) => (
-          <li key={key}>
-            <svg viewBox="0 0 12 12" aria-hidden="true" focusable="false">
-              <rect className={`ribbon-${key}`} x="1" y="1" width="10" height="10" />
-            </svg>
-            {word}
-          </li>
-        ))}
-      </ul>
+      <ChartKey
+        box={[12, 12]}
+        entries={seen.map(({ key, word }) => ({ key, mark: <RibbonPatch way={key} />, said: word }))}
+      />
       <FoldedTable title={`${title}, hours`} columns={['Month', ...seen.map((w) => w.word)]}>
         {months.map((month, m) => (
           <tr key={shortMonths[m]}>
@@ -54,6 +49,11 @@ export function WinterRibbon({ title, months }: { title: string; months: readonl
     </figure>
   );
 }
+
+/** The pattern of one way of running, as the key shows it. */
+export const RibbonPatch = ({ way }: { way: string }) => (
+  <rect className={`ribbon-${way}`} x="1" y="1" width="10" height="10" />
+);
 
 function Stack({ month, at }: { month: RunHours; at: number }) {
   const hours = (daysInMonth[at] ?? 30) * 24;

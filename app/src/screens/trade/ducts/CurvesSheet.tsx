@@ -1,5 +1,6 @@
 import type { AirCurves, Plan } from '@kneewall/engine';
 import { parseQuantity, printQuantity, type QuantityKind, type System } from '@kneewall/project';
+import { ChartKey } from '../../../look/ChartKey.tsx';
 import { FoldedTable } from '../../../look/FoldedTable.tsx';
 import { Sheet } from '../../../look/Sheet.tsx';
 import { useRoom } from '../../../look/useRoom.ts';
@@ -113,28 +114,21 @@ function CurvesPicture({ curves, most }: { curves: AirCurves; most: number | und
 }
 
 function Key({ most }: { most: boolean }) {
-  const entries = [
-    { className: 'blower-curve', word: 'blower, dots are the rows of its table' },
-    { className: 'ducts-curve', word: 'ducts, registers and filter' },
-    ...(most ? [{ className: 'most', word: 'most that the unit’s sheet allows' }] : []),
-  ];
+  const line = (className: string, said: string) => ({
+    key: className,
+    mark: <line className={className} x1="0" x2="32" y1="8" y2="8" />,
+    said,
+  });
   return (
-    <ul className="air-curves-key">
-      {entries.map(({ className, word }) => (
-        <li key={className}>
-          <svg viewBox="0 0 32 10" aria-hidden="true" focusable="false">
-            <line className={className} x1="0" x2="32" y1="5" y2="5" />
-          </svg>
-          {word}
-        </li>
-      ))}
-      <li>
-        <svg viewBox="0 0 32 16" aria-hidden="true" focusable="false">
-          <circle className="meets" cx="16" cy="8" r="6" />
-        </svg>
-        where it runs
-      </li>
-    </ul>
+    <ChartKey
+      box={[32, 16]}
+      entries={[
+        line('blower-curve', 'blower, dots are the rows of its table'),
+        line('ducts-curve', 'ducts, registers and filter'),
+        ...(most ? [line('most', 'most that the unit’s sheet allows')] : []),
+        { key: 'meets', mark: <circle className="meets" cx="16" cy="8" r="6" />, said: 'where it runs' },
+      ]}
+    />
   );
 }
 

@@ -1,4 +1,5 @@
 import { inHundreds, type LifePart, type UnitLife } from '@kneewall/engine';
+import { ChartKey } from '../../../look/ChartKey.tsx';
 import { Quantity } from '../../../quantity/Quantity.tsx';
 import './LifeBars.css';
 
@@ -15,16 +16,15 @@ export function LifeBars({ units }: { units: readonly UnitLife[] }) {
   const wide = (money: number): number => (100 * money) / most;
   return (
     <figure className="life-bars">
-      <ul className="life-key" aria-hidden="true">
-        {groups.map((g) => (
-          <li key={g.id}>
-            <svg viewBox="0 0 10 10" aria-hidden="true" focusable="false">
-              <rect className={`life-${g.id}`} width="10" height="10" />
-            </svg>
-            {g.title}
-          </li>
-        ))}
-      </ul>
+      <ChartKey
+        hidden
+        box={[10, 10]}
+        entries={groups.map((g) => ({
+          key: g.id,
+          mark: <rect className={`life-${g.id}`} width="10" height="10" />,
+          said: g.title,
+        }))}
+      />
       {units.map((u) => (
         <div key={u.id} className="life-bar">
           <p>
