@@ -2,7 +2,7 @@ import { demos } from '@kneewall/demos';
 import { emptyProject, openProject, type Problem, type Project, type System } from '@kneewall/project';
 import { createContext, useContext, useSyncExternalStore } from 'react';
 import { createJobHost, type JobHost, type JobPort, type JobsState } from './jobs/jobHost.ts';
-import type { WeatherText } from './jobs/messages.ts';
+import type { LogFile, WeatherText } from './jobs/messages.ts';
 import { createView, type View, type ViewState } from './look/view.ts';
 import { createPlanner, type Planner, type PlannerState, type PlanPort } from './planner/planner.ts';
 import { createSession, type Session, type SessionState } from './session/session.ts';
@@ -71,23 +71,23 @@ function followWeather(session: Session, jobs: JobHost, store: Store): void {
   });
 }
 
-/** Whenever the project's logs move, lends the jobs their texts as the store has them. */
+/** Whenever the project's logs move, lends the jobs their files as the store has them: handles, whose bytes only the job fetches. */
 function followLogs(session: Session, jobs: JobHost, store: Store): void {
   let seen: Project['logs'];
-  let kept: readonly WeatherText[] = [];
+  let kept: readonly LogFile[] = [];
   session.subscribe(() => {
     const { logs } = session.now().project;
     if (logs === seen) return;
     seen = logs;
     const named = [...new Set(Object.values(logs ?? {}).flatMap(({ blob }) => (blob === undefined ? [] : [blob])))];
-    const textOf = async (sha: string): Promise<readonly WeatherText[]> => {
+    const fileOf = async (sha: string): Promise<readonly LogFile[]> => {
       const known = kept.find((f) => f.sha === sha);
-      const text = known?.text ?? (await store.blob(sha).catch(() => undefined));
-      return text === undefined ? [] : [{ sha, text }];
+      const file = known?.file ?? (await store.file(sha).catch(() => undefined));
+      return file === undefined ? [] : [{ sha, file }];
     };
-    void Promise.all(named.map(textOf)).then((texts) => {
+    void Promise.all(named.map(fileOf)).then((files) => {
       if (session.now().project.logs !== logs) return;
-      kept = texts.flat();
+      kept = files.flat();
       jobs.lendLogs(kept, logs);
     });
   });

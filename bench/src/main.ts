@@ -4,6 +4,7 @@ import { ductSizingBench } from './ductSizing.ts';
 import { evaluateBench } from './evaluate.ts';
 import { foresightBench } from './foresight.ts';
 import { houseYearBench } from './houseYear.ts';
+import { peakFlag, sayPeak } from './logPeak.ts';
 import { logsBench } from './logs.ts';
 import { type BenchRow, kept } from './measure.ts';
 import { moistAirBench } from './moistAir.ts';
@@ -43,9 +44,10 @@ async function main(): Promise<void> {
   else
     for (const r of rows)
       console.log(
-        `${r.holds ? 'holds' : 'short'}  ${r.name.padEnd(46)} ${r.ours.toFixed(2).padStart(8)} ms  ratio ${r.ratio.toFixed(3).padStart(7)}  (${r.goal})`,
+        `${r.holds ? 'holds' : 'short'}  ${r.name.padEnd(46)} ${r.ours.toFixed(2).padStart(8)} ${r.unit}  ratio ${r.ratio.toFixed(3).padStart(7)}  (${r.goal})`,
       );
   if (rows.length === 0 || !Number.isFinite(kept())) process.exitCode = 1;
 }
 
-await main();
+if (process.argv[2] === peakFlag) sayPeak(process.argv[3] ?? '');
+else await main();

@@ -28,6 +28,55 @@ const file = (name: string, text: string): string => {
 };
 const project = (house: unknown) => JSON.stringify({ schema: 1, house });
 
+describe('kneewall import log and kneewall log', () => {
+  const rows = (day: (i: number) => string) =>
+    [
+      'time,outdoor °C,indoor °C,heat W,heat pump W',
+      ...Array.from({ length: 60 * 24 }, (_, h) => {
+        const out = 2 + 6 * Math.sin(h / 70) + 3 * Math.sin(h / 9);
+        const heat = 180 * (20 - out) + 100 * Math.sin(h * 1.7);
+        return `${day(Math.floor(h / 24))} ${String(h % 24).padStart(2, '0')}:00,${out.toFixed(1)},20.0,${heat.toFixed(0)},${(heat / 3).toFixed(0)}`;
+      }),
+    ].join('\n');
+  const days = (i: number): string => new Date(Date.UTC(2026, 0, 1 + i)).toISOString().slice(0, 10);
+
+  it('takes a log in by pieces and says what it tells, and what it cannot', () => {
+    const mine = file(
+      'logged.json',
+      JSON.stringify({
+        schema: 1,
+        site: { timeZone: { value: 0, known: 'measured' }, elevation: { value: 0, known: 'measured' } },
+      }),
+    );
+    expect(run('import', 'log', file('winter.csv', rows(days)), '--into', mine).out).toContain('1440 rows');
+    const { code, out, err } = run('log', mine);
+    expect(err).toBe('');
+    expect(code).toBe(0);
+    expect(out).toContain('winter.csv');
+    expect(out.replace(/\s+/g, ' ')).toMatch(/would have shown nine times of ten|Since \d/);
+    expect(out.split('\n').filter((l) => l.length > 80)).toEqual([]);
+  });
+
+  it('refuses a log of no days and leaves the project as it was; and says where there is no log', () => {
+    const mine = file('empty.json', '{"schema":1}');
+    expect(
+      run(
+        'import',
+        'log',
+        file(
+          'bad.csv',
+          rows(() => 'no day'),
+        ),
+        '--into',
+        mine,
+      ).code,
+    ).toBe(2);
+    expect(run('import', 'log', 'not-there.csv', '--into', mine).err).toContain('there is no such file');
+    expect(readFileSync(join(folder, mine), 'utf8')).toBe('{"schema":1}');
+    expect(run('log', mine).err).toContain('has no log');
+  });
+});
+
 describe('kneewall year', () => {
   it('tells the year of the demo in 80 columns', () => {
     const { code, out, err } = run('year', tern, '--step', '3600');

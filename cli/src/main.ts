@@ -1,5 +1,6 @@
 import { check } from './commands/check.ts';
 import { importFile } from './commands/importFile.ts';
+import { log } from './commands/log.ts';
 import { newProject } from './commands/newProject.ts';
 import { papers } from './commands/papers.ts';
 import { serve } from './commands/serve.ts';
@@ -33,6 +34,9 @@ const usage = `Kneewall plans, builds and proves a ducted heat pump in a small h
   kneewall import recorded FILE... --into PROJECT [--format KIND]
       Takes measured years, one file each, for the winters of own power.
   kneewall import log FILE --into PROJECT [--map QUANTITY=COLUMN:UNIT]... [--days ORDER] [--clock KIND]
+  kneewall log FILE [--json] [--units us|si]
+      What the logs of a project say: the house's loss, the unit's power, from
+      which day something changed, and what a log cannot tell.
   kneewall import datasheet FILE --into PROJECT [--unit ID]
       Takes the rows of a unit's data sheet (CSV, units in the heads) into a
       project, and says what the sheet leaves open.
@@ -45,6 +49,7 @@ const usage = `Kneewall plans, builds and proves a ducted heat pump in a small h
 
 const commands: Readonly<Record<string, (args: readonly string[]) => Promise<number>>> = {
   check,
+  log,
   new: newProject,
   import: importFile,
   papers,

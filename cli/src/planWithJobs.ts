@@ -10,21 +10,33 @@ import {
   readWeather,
   runJob,
 } from '@kneewall/engine';
-import { encodingOf, type Problem, type Project, readLog, type System } from '@kneewall/project';
+import { encodingOf, type LogEntry, type LogRead, type Problem, type Project, type System } from '@kneewall/project';
+import { readLogAt } from './logFile.ts';
 import { problemLines } from './print/problems.ts';
-import { readBlob } from './projectFile.ts';
+import { blobPath, readBlob } from './projectFile.ts';
 import { loadSolver } from './solver.ts';
 
 const roundsMost = 4;
 
+/** Which jobs are done without being asked for; with `long` all are. */
+export const shortJobs =
+  (long: boolean) =>
+  (job: Job): boolean =>
+    long || job.cost !== 'long';
+
 /** Evaluates, does what the plan wants to know, and evaluates again; what could not be done stays pending. */
-export async function planWithJobs(project: Project, file: string, units: System, long: boolean): Promise<Plan> {
+export async function planWithJobs(
+  project: Project,
+  file: string,
+  units: System,
+  doing: (job: Job) => boolean,
+): Promise<Plan> {
   const memo = coldMemo();
   const blobs = await readBlobs(project, file);
   let results: Results = {};
   let evaluated = evaluate(project, results, { units, memo });
   for (let round = 0; round < roundsMost; round++) {
-    const jobs = evaluated.wanted.filter((j) => !(j.key in results) && (long || j.cost !== 'long'));
+    const jobs = evaluated.wanted.filter((j) => !(j.key in results) && doing(j));
     const done: (readonly [string, unknown])[] = [];
     for (const job of jobs) done.push(...(await finished(job, blobs)));
     if (done.length === 0) break;
@@ -67,6 +79,21 @@ export async function readBlobs(project: Project, file: string): Promise<Readonl
   await take(site?.weather?.blob, (text) => readWeather(text, site?.weather ?? {}, site));
   for (const entry of Object.values(site?.recorded ?? {}))
     await take(entry.blob, (text) => readRecorded(text, entry, site));
-  for (const entry of Object.values(project.logs ?? {})) await take(entry.blob, (text) => readLog(text, entry, site));
+  for (const entry of Object.values(project.logs ?? {})) {
+    if (entry.blob === undefined || blobs.has(entry.blob)) continue;
+    const read = logBeside(file, entry, site);
+    if (read?.value) blobs.set(entry.blob, read.value);
+    else if (read) process.stderr.write(`${problemLines(read.problems).join('\n')}\n`);
+  }
   return blobs;
+}
+
+/** A log as it lies beside its project, read through; undefined where it is not at hand or not what its name says. */
+function logBeside(file: string, entry: LogEntry, site: Project['site']): LogRead | undefined {
+  try {
+    const read = readLogAt(blobPath(file, entry.blob ?? ''), entry, site);
+    return read.blob === entry.blob ? read : undefined;
+  } catch {
+    return undefined;
+  }
 }

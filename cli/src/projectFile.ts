@@ -21,9 +21,13 @@ export async function readBytes(file: string): Promise<Uint8Array> {
     return await readFile(file);
   } catch (thrown) {
     if (thrown instanceof Refused) throw thrown;
-    throw new Refused(`Cannot read ${file}: ${plainReason(thrown)}.`);
+    throw refusedFile('read', file, thrown);
   }
 }
+
+/** What a disk would not do, in plain words. */
+export const refusedFile = (what: 'read' | 'write', file: string, thrown: unknown): Refused =>
+  new Refused(`Cannot ${what} ${file}: ${plainReason(thrown)}.`);
 
 const plainReason = (thrown: unknown): string => {
   const code = (thrown as NodeJS.ErrnoException).code;
@@ -46,7 +50,7 @@ export async function writeWhole(file: string, data: string | Uint8Array): Promi
     await writeFile(beside, data);
     await rename(beside, file);
   } catch (thrown) {
-    throw new Refused(`Cannot write ${file}: ${plainReason(thrown)}.`);
+    throw refusedFile('write', file, thrown);
   }
 }
 

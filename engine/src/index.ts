@@ -40,7 +40,9 @@ export { causeWords } from './commissioning/causes/causeWords.ts';
 export type { FaultKind } from './commissioning/causes/faults.ts';
 export type { NextReading } from './commissioning/causes/next.ts';
 export { bagFlow } from './commissioning/kernels/bag.ts';
-export { type LogFitInputs, logFitKind } from './commissioning/logs/logJob.ts';
+export { untoldWords } from './commissioning/logs/beside/messages.ts';
+export { changeOf, changeSuspect, dayWords } from './commissioning/logs/changeWords.ts';
+export { logFitJob, logFitKind } from './commissioning/logs/logJob.ts';
 export { heatFromWords, weakWords } from './commissioning/logs/messages.ts';
 export type { Log, LogAnswers } from './commissioning/logs/result.ts';
 export { lookWords, readingName, readingWords } from './commissioning/readingWords.ts';
@@ -62,6 +64,7 @@ export type { ChangeKind } from './coupling/power/helps/change.ts';
 export { yearsTo } from './coupling/power/helps/fade.ts';
 export type { Help, PowerHelps } from './coupling/power/helps/helpsAnswers.ts';
 export { steps as helpSteps } from './coupling/power/helps/sizes.ts';
+export { householdDay } from './coupling/power/householdDay.ts';
 export type { HeldBack, PowerYear } from './coupling/power/powerAnswers.ts';
 export type { PowerSizes } from './coupling/power/powerSizes.ts';
 export { powerReady } from './coupling/power/powerYear.ts';
@@ -118,6 +121,7 @@ export { houseYearKind } from './loads/dynamic/yearJob.ts';
 export { partShares, partTitle } from './loads/parts.ts';
 export type { LoadPart } from './loads/result.ts';
 export { sizeStep } from './loads/unitSizes.ts';
+export { comesWith, namesOnList } from './materials/list/comesWith.ts';
 export {
   amountWords,
   forgottenWords,
@@ -156,6 +160,8 @@ export { wordFormulas } from './plan/working.ts';
 export type { Evaluated, EvaluateOptions } from './plan.ts';
 export { evaluate } from './plan.ts';
 export type { TradeResults } from './results.ts';
+export { deadlinesOf } from './schedule/deadlines.ts';
+export { missingWords } from './schedule/missingWords.ts';
 export type { ScheduleResult, Unplaced, WorkAnswers } from './schedule/result.ts';
 export { workPlanKind } from './schedule/workJob.ts';
 

@@ -22,6 +22,8 @@ type Told = {
   readonly findings: readonly Finding[];
   readonly workings: JudgedDrafts['workings'];
   readonly materials: Plan['materials'];
+  /** Lines of other trades that these stand in for. */
+  readonly standsFor: readonly string[];
   readonly tasks: Plan['tasks'];
   readonly readings: Plan['readings'];
 };
@@ -50,7 +52,7 @@ function planOf(project: Found['project'], view: PlanView, told: readonly Told[]
     findings,
     holdPoints: gatherByHoldPoint(findings),
     trades: view.trades,
-    materials: told.flatMap((t) => t.materials),
+    materials: standing(told),
     tasks: told.flatMap((t) => t.tasks),
     readings: told.flatMap((t) => t.readings),
     workings: Object.assign({}, ...base.map((r) => r.workings), ...told.map((t) => t.workings)),
@@ -70,6 +72,12 @@ const heardOf = ({ tasks, materials, findings }: SaidByTrade, hears: readonly (k
   materials: hears.includes('materials') ? materials.flat() : [],
   findings: hears.includes('findings') ? findings.flat() : [],
 });
+
+/** What all trades need, without the lines for which another trade knows more: each thing is said once. */
+function standing(told: readonly Told[]): Plan['materials'] {
+  const replaced = new Set(told.flatMap((t) => t.standsFor));
+  return told.flatMap((t) => t.materials.filter((l) => !replaced.has(l.id)));
+}
 
 /** What was found, with the results of those trades that sum up what all others said: asked, learned and judged again. */
 function summedUp(found: Found, told: readonly Told[], results: Results, memo: Memo): Found {
@@ -127,6 +135,7 @@ function tellOne(id: keyof typeof tellers, found: Attempted<JudgedDrafts>, view:
     }),
     workings: { value: workings },
     materials: told('materials', [result], () => teller.materials(result)),
+    standsFor: told('stands-for', [result], () => teller.standsFor?.(result) ?? []),
     tasks: told('tasks', [result], () => teller.tasks(result)),
     readings:
       conditions && finder
@@ -141,6 +150,7 @@ const blind = (id: AnyTeller['id'], fault: string): Told => ({
   findings: [faultFinding(id, fault)],
   workings: {},
   materials: [],
+  standsFor: [],
   tasks: [],
   readings: [],
 });

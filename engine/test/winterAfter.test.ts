@@ -55,6 +55,12 @@ function goOn(times: number): readonly { readonly asked: string; readonly found:
 }
 
 describe('the winter after at Tern Ledge, with one run crushed in a house that is not the plan’s', () => {
+  it('has heating proved: it was read in that winter, cold enough', () => {
+    const test = plan.findings.find((f) => f.id === 'commissioning/heating-test');
+    expect(test?.status).toBe('ok');
+    expect(test?.what).toContain('2028-01-15 at 23 °F');
+  });
+
   it('begins with one reading, and that one kind convicts nobody', () => {
     const [, table] = tables;
     expect(visitAt('cold').taken.map((t) => t.expected)).toEqual(['air/flow:reg-bed-south']);

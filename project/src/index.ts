@@ -1,5 +1,5 @@
 export { readDataSheet, type SheetRows } from './dataSheet/read.ts';
-export { canonicalJson, hashOf, hashOfBytes, projectText } from './document/canonical.ts';
+export { blobHasher, canonicalJson, hashOf, hashOfBytes, projectText } from './document/canonical.ts';
 export type { Edit } from './document/edit.ts';
 export { applyEdit, inverse } from './document/edit.ts';
 export { inspect as inspectProject } from './document/inspect.ts';
@@ -18,14 +18,17 @@ export { areaOfOutline, crossingOf } from './drawn/outline.ts';
 export { bendsOfWay, lengthOfWay } from './drawn/way.ts';
 export type {
   Faults,
+  LogBytes,
   LogClock,
   LogColumns,
   LogEncoding,
+  LogEnds,
   LogEntry,
   LogFault,
   LogHours,
   LogPlan,
   LogQuantity,
+  LogRead,
   LogTable,
   LogUnit,
 } from './log/index.ts';
@@ -33,15 +36,20 @@ export {
   clockSeen,
   dayText,
   encodingOf,
+  endLength,
   faultWords,
   hourMeans,
   isLogTable,
+  logEndsOf,
   logQuantities,
   logQuantityIds,
+  logTextOfBytes,
   logUnits,
   planLog,
   quantityOf,
   readLog,
+  readLogText,
+  tailFrom,
   unitsOfDimension,
 } from './log/index.ts';
 export { type PriceChange, priceChanges } from './prices/changes.ts';

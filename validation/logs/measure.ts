@@ -82,8 +82,30 @@ function update(): Row[] {
   ];
 }
 
+/** A duct leakage test at five pressures, Pa and cfm: flow by a power of pressure, by least squares of logarithms. */
+function leaks(): Row[] {
+  const pressures = [10, 17.5, 25, 37.5, 50];
+  const name = 'duct leakage at five pressures';
+  const fitOf = (flows: readonly number[]) => {
+    const fit = leastSquares([pressures.map(Math.log), pressures.map(() => 1)], flows.map(Math.log));
+    const [n = Number.NaN, ln = Number.NaN] = fit?.coefficients ?? [];
+    return { fit, n, c: Math.exp(ln), at: (p: number) => Math.exp(ln) * p ** n };
+  };
+  const { fit, n, c, at } = fitOf([50.6, 70.1, 89.2, 112.0, 136.5]);
+  const exact = fitOf(pressures.map((p) => 12 * p ** 0.62));
+  return [
+    check(name, 'exponent', '', 0.614857, 1e-5, n),
+    check(name, 'coefficient', 'cfm/Paⁿ', 12.209408, 1e-5, c),
+    check(name, 'flow at 25 Pa', 'cfm', 88.3544, 1e-4, at(25)),
+    check(name, 'error of the exponent', '', 0.010175, 1e-5, fit?.standardErrors[0]),
+    check(name, 'R²', '', 0.999179, 1e-5, fit?.r2),
+    check('duct leakage without scatter', 'exponent', '', 0.62, 1e-9, exact.n),
+    check('duct leakage without scatter', 'flow at 37.5 Pa', 'cfm', 113.522, 1e-3, exact.at(37.5)),
+  ];
+}
+
 export const source: ValidationSource = {
   id,
   title: 'What logs and readings teach: regression, change points, a normal update',
-  measure: () => [...loss(), ...points(), ...doors(), ...update()],
+  measure: () => [...loss(), ...points(), ...doors(), ...update(), ...leaks()],
 };

@@ -26,6 +26,7 @@ import { source as panels } from '../panels/measure.ts';
 import { source as presentValue } from '../present-value/measure.ts';
 import { source as psychrometrics } from '../psychrometrics/measure.ts';
 import { source as rcpsp } from '../rcpsp/measure.ts';
+import { source as realHouse } from '../real-house/measure.ts';
 import { source as registers } from '../registers/measure.ts';
 import { source as residentialLoad } from '../residential-load/measure.ts';
 import { source as seasonalBins } from '../seasonal-bins/measure.ts';
@@ -77,6 +78,7 @@ export const sources: readonly ValidationSource[] = [
   syntheticYears,
   winters,
   logs,
+  realHouse,
   panels,
   presentValue,
   ownPower,

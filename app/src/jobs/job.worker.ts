@@ -2,13 +2,15 @@ import {
   type Job,
   type JobHost,
   JobRefused,
+  logFitKind,
   needsSolver,
   readRecorded,
   readWeather,
   runJob,
   type WeatherYear,
 } from '@kneewall/engine';
-import { type LogTable, readLog } from '@kneewall/project';
+import { type LogTable, logTextOfBytes, readLogText } from '@kneewall/project';
+import { bytesOf } from '../logFiles/bytesOf.ts';
 import type { FromJobs, ToJobs, ToPiece } from './messages.ts';
 import { canShare, doPiece, type Loan, onAllCores } from './onAllCores.ts';
 
@@ -37,12 +39,16 @@ function recordedYear(sha: string): WeatherYear | undefined {
   return value;
 }
 
+/** Hears how far the reading of a log's file is. */
+let heardOfReading: JobHost['tell'] = () => {};
+
 /** A log, read as its entry says; the job tells what is wrong in it. */
 function logTable(sha: string): LogTable | undefined {
   const file = lent.logs?.find((f) => f.sha === sha);
   const entry = Object.values(lent.logEntries ?? {}).find((e) => e.blob === sha);
   if (!file || !entry) return undefined;
-  const { value, problems } = readLog(file.text, entry, lent.site);
+  const log = logTextOfBytes(bytesOf(file.file), (encoding) => new TextDecoder(encoding));
+  const { value, problems } = readLogText(log, entry, lent.site, heardOfReading);
   if (!value) throw new JobRefused(`${entry.name ?? 'A log'} cannot be read: ${problems[0]?.mend ?? ''}`);
   return value;
 }
@@ -63,8 +69,19 @@ async function alone(job: Job, tell: JobHost['tell']): Promise<unknown> {
   return runJob(job, { blob, tell, solver });
 }
 
+/** How far a job is; of a log, reading its file is the first half and fitting the second. */
+function inSteps(tell: JobHost['tell'], log: boolean): JobHost['tell'] {
+  let read = 0;
+  heardOfReading = (done, total) => {
+    const percent = Math.floor((100 * done) / total);
+    if (percent !== read) tell(percent, 200);
+    read = percent;
+  };
+  return log ? (done, total) => tell(total + done, 2 * total) : tell;
+}
+
 async function begin({ id, key, job }: Extract<ToJobs, { type: 'start' }>): Promise<void> {
-  const tell = (done: number, total: number): void => send({ type: 'progress', id, key, done, total });
+  const tell = inSteps((done, total) => send({ type: 'progress', id, key, done, total }), job.kind === logFitKind);
   try {
     const result = canShare(job, { blob }) ? await onAllCores(job, { blob }, lent, tell) : await alone(job, tell);
     send({ type: 'result', id, key, result });

@@ -1,6 +1,6 @@
 import { type Job, logFitKind, type Results, recordedKind } from '@kneewall/engine';
 import type { Problem, Project } from '@kneewall/project';
-import type { FromJobs, ToJobs, WeatherText } from './messages.ts';
+import type { FromJobs, LogFile, ToJobs, WeatherText } from './messages.ts';
 
 export type JobView = {
   readonly job: Job;
@@ -29,11 +29,11 @@ export type JobHost = {
   /** What jobs may borrow. Results that came from other loans are dropped. */
   lend(file: WeatherText | undefined, site: Project['site'], recorded?: readonly WeatherText[]): void;
   /** Logs and how each is read. Nothing else hangs on them, so no result is dropped. */
-  lendLogs(logs: readonly WeatherText[], entries: Project['logs']): void;
+  lendLogs(logs: readonly LogFile[], entries: Project['logs']): void;
   start(key: string): void;
   /** Ends the worker that does what runs now, since a computation cannot be asked to stop. */
   stop(): void;
-  /** Stops a job, whether it runs or waits. */
+  /** Stops a job, whether it runs, waits or would start by itself. */
   forgo(key: string): void;
 };
 
@@ -90,7 +90,7 @@ class OneAtATime implements JobHost {
     this.next();
   };
 
-  lendLogs = (logs: readonly WeatherText[], entries: Project['logs']): void => {
+  lendLogs = (logs: readonly LogFile[], entries: Project['logs']): void => {
     this.logs = { logs, logEntries: entries };
     for (const { job, state } of this.state.jobs)
       if (job.kind === logFitKind && state === 'failed') this.update(job.key, fresh(job));
@@ -110,8 +110,9 @@ class OneAtATime implements JobHost {
   };
 
   forgo = (key: string): void => {
-    if (this.state.jobs.some((j) => j.job.key === key && j.state === 'waiting')) this.update(key, { state: 'stopped' });
-    else this.stop();
+    const state = this.state.jobs.find((j) => j.job.key === key)?.state;
+    if (state === 'waiting' || state === 'offered') this.update(key, { state: 'stopped' });
+    else if (state === 'running') this.stop();
   };
 
   private set(next: Partial<JobsState>): void {

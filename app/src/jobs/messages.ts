@@ -4,6 +4,9 @@ import type { Problem, Project } from '@kneewall/project';
 /** A weather file as it was imported, by its SHA-256. */
 export type WeatherText = { readonly sha: string; readonly text: string };
 
+/** A log as it was imported: a handle, whose bytes are fetched by whoever reads it. */
+export type LogFile = { readonly sha: string; readonly file: Blob };
+
 /** What the jobs worker is told: what it may borrow (recorded years only for the job that reads them), then a job to do. */
 export type ToJobs =
   | {
@@ -12,7 +15,7 @@ export type ToJobs =
       readonly site: Project['site'];
       readonly recorded: readonly WeatherText[];
       /** Logs, only for the job that reads them, and how each is read. */
-      readonly logs?: readonly WeatherText[];
+      readonly logs?: readonly LogFile[];
       readonly logEntries?: Project['logs'];
     }
   | Extract<JobMessage, { type: 'start' }>;

@@ -55,6 +55,8 @@ const nowhere: Store = {
   append: async () => undefined,
   putBlob: async () => undefined,
   blob: async () => undefined,
+  putFile: async () => undefined,
+  file: async () => undefined,
   reopen: () => undefined,
 };
 

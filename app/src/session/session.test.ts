@@ -15,6 +15,8 @@ function memoryStore() {
   const store: Store = {
     putBlob: async () => undefined,
     blob: async () => undefined,
+    putFile: async () => undefined,
+    file: async () => undefined,
     list: async () => [...listed.values()],
     load: async (id) => {
       const base = bases.get(id);

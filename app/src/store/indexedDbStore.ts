@@ -30,8 +30,15 @@ export function indexedDbStore(): Store {
     putBlob: async (sha, text) => putBlob(await database(), sha, text),
     blob: async (sha) => {
       const tx = (await database()).transaction('blobs', 'readonly');
-      const kept = (await answer(tx.objectStore('blobs').get(sha))) as { text: string } | undefined;
+      const kept = (await answer(tx.objectStore('blobs').get(sha))) as { text?: string } | undefined;
       return kept?.text;
+    },
+    putFile: async (sha, file, signal) => putFile(await database(), sha, file, signal),
+    file: async (sha) => {
+      const tx = (await database()).transaction('blobs', 'readonly');
+      const kept = (await answer(tx.objectStore('blobs').get(sha))) as { text?: string; file?: Blob } | undefined;
+      // Logs taken by earlier versions stand as text.
+      return kept?.file ?? (kept?.text === undefined ? undefined : new Blob([kept.text]));
     },
     reopen: () => {
       opened?.then((db) => db.close()).catch(() => undefined);
@@ -86,6 +93,22 @@ const append = (db: IDBDatabase, entries: readonly Entry[]): Promise<void> =>
 
 const putBlob = (db: IDBDatabase, sha: string, text: string): Promise<void> =>
   strictly(db, ['blobs'], (tx) => tx.objectStore('blobs').put({ sha, text }));
+
+/** A file is kept as its bytes, without the name and date it had; an abort in the midst undoes the write. */
+const putFile = (db: IDBDatabase, sha: string, file: Blob, signal: AbortSignal): Promise<void> =>
+  strictly(db, ['blobs'], (tx) => {
+    signal.throwIfAborted();
+    signal.addEventListener('abort', () => abort(tx), { once: true });
+    tx.objectStore('blobs').put({ sha, file: file.slice() });
+  });
+
+function abort(tx: IDBTransaction): void {
+  try {
+    tx.abort();
+  } catch {
+    // It was written already: whoever asked looks at the signal.
+  }
+}
 
 /** One write, settled only when the disk has it. */
 function strictly(db: IDBDatabase, stores: readonly string[], write: (tx: IDBTransaction) => void): Promise<void> {

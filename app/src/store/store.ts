@@ -9,6 +9,9 @@ export type Store = {
   /** A file that lives beside projects, by its SHA-256. Never in one transaction with a change. */
   putBlob(sha: string, text: string): Promise<void>;
   blob(sha: string): Promise<string | undefined>;
+  /** A large file beside projects, which is never in memory as a whole. Where `signal` aborts before it is written, nothing is kept. */
+  putFile(sha: string, file: Blob, signal: AbortSignal): Promise<void>;
+  file(sha: string): Promise<Blob | undefined>;
   /** Drops a connection that may be dead; the next call opens a new one. */
   reopen(): void;
 };

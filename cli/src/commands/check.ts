@@ -2,7 +2,7 @@ import { evaluate, type Plan } from '@kneewall/engine';
 import type { Problem, Project, System } from '@kneewall/project';
 import { exitCodes, Refused } from '../exit.ts';
 import { readOptions } from '../options.ts';
-import { planWithJobs } from '../planWithJobs.ts';
+import { planWithJobs, shortJobs } from '../planWithJobs.ts';
 import { planLines } from '../print/plan.ts';
 import { problemLines } from '../print/problems.ts';
 import { painter } from '../print/text.ts';
@@ -28,7 +28,7 @@ export async function check(args: readonly string[]): Promise<number> {
   const units = unitsOf(values.units, project);
   const plan = values.quick
     ? evaluate(project, {}, { units }).plan
-    : await planWithJobs(project, file, units, values.long);
+    : await planWithJobs(project, file, units, shortJobs(values.long === true));
   if (values.json) process.stdout.write(`${JSON.stringify({ schema: 1, ...plan })}\n`);
   else tell(project, plan, problems, units, values.all);
   return exitOf(plan);

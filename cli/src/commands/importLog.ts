@@ -1,10 +1,8 @@
-import { mkdir } from 'node:fs/promises';
+import { copyFile, mkdir, rename } from 'node:fs/promises';
 import { dirname } from 'node:path';
 import {
   clockSeen,
-  encodingOf,
   faultWords,
-  hashOfBytes,
   type LogEntry,
   type LogFault,
   type LogQuantity,
@@ -12,12 +10,11 @@ import {
   logQuantities,
   logQuantityIds,
   logUnits,
-  planLog,
-  readLog,
 } from '@kneewall/project';
 import { Refused } from '../exit.ts';
+import { planLogAt, readLogAt } from '../logFile.ts';
 import { problemLines } from '../print/problems.ts';
-import { blobPath, readBytes, readProject, withPart, writeProject, writeWhole } from '../projectFile.ts';
+import { blobPath, readProject, refusedFile, withPart, writeProject } from '../projectFile.ts';
 
 /** What the command line says of a log: `QUANTITY=COLUMN` or `QUANTITY=COLUMN:UNIT` for each column, and what only a person knows. */
 export type LogOptions = {
@@ -30,26 +27,23 @@ export type LogOptions = {
 /** A log into a project, all or nothing: how it was understood is written into the project, and said. */
 export async function importLog(file: string, into: string, options: LogOptions): Promise<void> {
   const { project } = await readProject(into);
-  const bytes = await readBytes(file);
-  const text = new TextDecoder(encodingOf(bytes)).decode(bytes);
-  const blob = hashOfBytes(bytes);
   const asked = {
     name: (file.split(/[\\/]/).at(-1) ?? file).slice(0, 200),
-    blob,
     ...chosen('days', options.days, ['year-first', 'day-first', 'month-first']),
     ...chosen('clock', options.clock, ['standard', 'utc', 'europe', 'america']),
     ...chosen('decimal', options.decimal, ['point', 'comma']),
   } as LogEntry;
-  const first = planLog(text, asked, project.site);
+  const first = fromDisk(file, () => planLogAt(file, asked, project.site));
   const columns = { ...first.columns, ...mapped(options.map ?? []) };
-  const entry: LogEntry = { ...asked, columns };
-  const read = readLog(text, entry, project.site);
+  const read = fromDisk(file, () => readLogAt(file, { ...asked, columns }, project.site, onTerminal(file)));
+  const { blob } = read;
+  const entry: LogEntry = { ...asked, blob, columns };
   if (!read.value) throw new Refused(`${file} was not taken; ${into} is unchanged.`, read.problems);
   const { rows, faults, step } = read.value;
   const seen = options.clock === undefined ? clockSeen(read.value, 0) : undefined;
   const kept = seen === 'europe' || seen === 'america' ? { ...entry, clock: seen } : entry;
   await mkdir(dirname(blobPath(into, blob)), { recursive: true });
-  await writeWhole(blobPath(into, blob), bytes);
+  await copyWhole(file, blobPath(into, blob));
   await writeProject(
     into,
     withPart(project, ['logs', `log-${blob.slice(0, 12)}`], () => kept),
@@ -67,6 +61,35 @@ export async function importLog(file: string, into: string, options: LogOptions)
     ...problemLines(read.problems),
   ];
   process.stdout.write(`${lines.join('\n')}\n`);
+}
+
+function fromDisk<T>(file: string, read: () => T): T {
+  try {
+    return read();
+  } catch (thrown) {
+    throw refusedFile('read', file, thrown);
+  }
+}
+
+/** Copies beside and renames, so that a log is never half kept. */
+async function copyWhole(file: string, to: string): Promise<void> {
+  try {
+    await copyFile(file, `${to}.new`);
+    await rename(`${to}.new`, to);
+  } catch (thrown) {
+    throw refusedFile('write', to, thrown);
+  }
+}
+
+/** Says on a terminal how far the reading is, each tenth. */
+function onTerminal(file: string): (done: number, total: number) => void {
+  let tenth = 0;
+  return (done, total) => {
+    const now = Math.floor((10 * done) / total);
+    if (now === tenth || process.stderr.isTTY !== true) return;
+    tenth = now;
+    process.stderr.write(`\r${file}: ${10 * now} %${now === 10 ? '\n' : ''}`);
+  };
 }
 
 function chosen(name: string, value: string | undefined, options: readonly string[]): Record<string, string> {

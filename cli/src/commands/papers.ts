@@ -6,7 +6,7 @@ import { listsOf, type PartId, partIds, upkeepCalendar, workCalendar } from '@kn
 import { evaluate } from '@kneewall/engine';
 import { exitCodes, Refused } from '../exit.ts';
 import { readOptions } from '../options.ts';
-import { planWithJobs } from '../planWithJobs.ts';
+import { planWithJobs, shortJobs } from '../planWithJobs.ts';
 import { readProject, writeWhole } from '../projectFile.ts';
 import { unitsOf } from '../units.ts';
 
@@ -36,7 +36,9 @@ export async function papers(args: readonly string[]): Promise<number> {
   const { project } = await readProject(file);
   const units = unitsOf(values.units, project);
   await makeFolder(out);
-  const plan = quick ? evaluate(project, {}, { units }).plan : await planWithJobs(project, file, units, long);
+  const plan = quick
+    ? evaluate(project, {}, { units }).plan
+    : await planWithJobs(project, file, units, shortJobs(long));
   const { planSet, printPlanSet } = await import('@kneewall/documents/planSet');
   const set = planSet({ plan, project, units }, letters, parts);
   const lines: string[] = [];

@@ -96,7 +96,7 @@ function holdPointLines(holdPoint: HoldPoint, plan: Plan, paint: Paint, all: boo
 }
 
 /** A caution that stands just above already is not said twice. */
-function findingLines(f: Finding, paint: Paint, withCaution: boolean): string[] {
+export function findingLines(f: Finding, paint: Paint, withCaution: boolean): string[] {
   const { mark, word, colour } = marks[f.status];
   const [head = '', ...more] = wrap(`${word}: ${f.what}`, width - 4, '', '');
   const lines = [

@@ -1,5 +1,5 @@
 import { demos } from '@kneewall/demos';
-import { evaluate, type Plan, runJob, workPlanKind } from '@kneewall/engine';
+import { deadlinesOf, evaluate, type Plan, runJob, workPlanKind } from '@kneewall/engine';
 import { emptyProject, type Project } from '@kneewall/project';
 import ICAL from 'ical.js';
 import { describe, expect, it } from 'vitest';
@@ -16,11 +16,19 @@ function planned(project: Project): Plan {
   return evaluate(project, { [job.key]: runJob(job, { blob: () => undefined, tell: () => undefined }) }).plan;
 }
 
+const dayOf = (minute: number) => new Date(Date.UTC(2027, 4, 1) + minute * 60_000).toISOString().slice(0, 10);
+
 describe('the plan of work as a calendar', () => {
   it('is read back by a general library: the same events, in UTC, with their words', async () => {
     const plan = planned(await file('tern-ledge'));
     const text = workCalendar(plan) ?? '';
-    const events = new ICAL.Component(ICAL.parse(text)).getAllSubcomponents('vevent').map((c) => new ICAL.Event(c));
+    const all = new ICAL.Component(ICAL.parse(text)).getAllSubcomponents('vevent').map((c) => new ICAL.Event(c));
+    // The warranty's form takes no window and has its last day, a whole one.
+    const events = all.filter((e) => !e.startDate.isDate);
+    const [form] = all.filter((e) => e.startDate.isDate);
+    expect(form?.summary).toContain('Register “Warranty of the 24”');
+    const [first] = plan.trades.schedule ? deadlinesOf(plan.trades.schedule) : [];
+    expect(form?.startDate.toString()).toBe(dayOf(first ? first.from + 60 * 1440 : 0));
     const stays = workByWindow(plan).flatMap((w) => w.stays);
     expect(events.length).toBe(stays.length);
     // Summer time on the island is three hours behind Greenwich; the plan begins on the first of May.

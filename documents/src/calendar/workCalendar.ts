@@ -1,5 +1,5 @@
-import type { Plan } from '@kneewall/engine';
-import { calendarOf } from './calendarFile.ts';
+import { deadlinesOf, type Plan } from '@kneewall/engine';
+import { type CalendarEvent, calendarOf } from './calendarFile.ts';
 
 /** An event: a task in one window, all its parts there together. Minutes from the plan's start. */
 type Event = {
@@ -19,14 +19,31 @@ export function workCalendar(plan: Plan): string | undefined {
   if (!schedule?.frame.ok || !schedule.work.ok || schedule.work.value.parts.length === 0) return undefined;
   const { start, ahead } = schedule.frame.value;
   const utc = (minute: number): string => stamp(Date.parse(`${start}T00:00:00Z`) + (minute - 60 * ahead) * 60_000);
-  return calendarOf(
-    utc(0),
-    eventsOf(plan).map(({ id, what, words, from, to }) => ({
+  return calendarOf(utc(0), [
+    ...eventsOf(plan).map(({ id, what, words, from, to }) => ({
       ...{ id, what, words },
       when: [`DTSTART:${utc(from)}`, `DTEND:${utc(to)}`],
     })),
-  );
+    ...lastDays(plan, start),
+  ]);
 }
+
+/** Last days of what takes no window and is not done yet, whole days. */
+const lastDays = (plan: Plan, start: string): CalendarEvent[] =>
+  (plan.trades.schedule ? deadlinesOf(plan.trades.schedule) : []).flatMap(({ task, by, done }): CalendarEvent[] => {
+    const what = plan.tasks.find((t) => t.id === task);
+    if (!what || done !== undefined) return [];
+    const day = stamp(Date.parse(`${start}T00:00:00Z`) + (by - 1) * 60_000).slice(0, 8);
+    const words = [...what.cautions, ...(what.doneWhen ?? [])].join('\n');
+    return [
+      {
+        id: `${task.replace('/', '.')}.last-day`,
+        when: [`DTSTART;VALUE=DATE:${day}`],
+        what: `Last day: ${what.what}`,
+        words,
+      },
+    ];
+  });
 
 function eventsOf(plan: Plan): Event[] {
   return workByWindow(plan).flatMap(({ window, stays }) =>
@@ -58,11 +75,14 @@ export type Stay = {
   readonly cautions: readonly string[];
 };
 
-/** What is done in each window that has work, in order. Empty while there is no plan. */
-export function workByWindow(plan: Plan): { window: string; day: string; from: number; to: number; stays: Stay[] }[] {
+type WorkOfWindow = { window: string; day: string; from: number; to: number; stays: Stay[] };
+
+/** What is done in each window that has work, in order. Empty while there is no plan; `orFirst`: the first one stands in for it. */
+export function workByWindow(plan: Plan, orFirst = false): WorkOfWindow[] {
   const { schedule } = plan.trades;
-  if (!schedule?.frame.ok || !schedule.work.ok) return [];
-  const { parts } = schedule.work.value;
+  const work = schedule?.work.ok ? schedule.work.value : orFirst ? schedule?.first : undefined;
+  if (!schedule?.frame.ok || !work) return [];
+  const { parts } = work;
   const tasks = new Map(plan.tasks.map((t) => [t.id, t]));
   return schedule.frame.value.windows.flatMap(({ id, day, from, to }) => {
     const stays: Stay[] = [];

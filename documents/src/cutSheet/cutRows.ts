@@ -11,8 +11,8 @@ export type CutRow = CutMeasure & { readonly from: string; readonly piece: strin
 
 /** The whole cut list: flat pieces sheet by sheet, then round duct and flexible duct. Empty until the pieces are laid out. */
 export const cutRows = (plan: Pick<Plan, 'trades'>, units: System): CutRow[] => [
-  ...laidSheets(plan).flatMap((laid) =>
-    laid.pieces.flatMap((marked): CutRow[] => {
+  ...laidSheets(plan).flatMap((laid) => [
+    ...laid.pieces.flatMap((marked): CutRow[] => {
       const row = { from: titleOf(laid), piece: `${marked.mark} ${marked.title}` };
       return [
         ...cutMeasures(marked).map((m) => ({ ...row, ...m })),
@@ -25,6 +25,19 @@ export const cutRows = (plan: Pick<Plan, 'trades'>, units: System): CutRow[] => 
         })),
       ];
     }),
-  ),
+    ...laid.sheet.rests.flatMap((r): CutRow[] =>
+      r.remnant === undefined
+        ? []
+        : [
+            {
+              from: titleOf(laid),
+              piece: r.remnant,
+              what: 'Left over: mark it and keep it',
+              sideways: r.width,
+              up: r.height,
+            },
+          ],
+    ),
+  ]),
   ...straightCuts(plan, units).flatMap(({ from, cuts }) => cuts.map((c) => ({ from, ...c }))),
 ];

@@ -48,7 +48,8 @@ export const cutSheetsOf = (plan: Plan, project: Project, units: System): Sheet[
 
 const kinds = { board: 'duct board', metal: 'sheet metal' } as const;
 
-export const titleOf = ({ of, number, count }: LaidSheet): string => `Cut sheet: ${kinds[of]} ${number} of ${count}`;
+export const titleOf = ({ of, number, count, hand }: LaidSheet): string =>
+  `Cut sheet: ${kinds[of]}${hand === undefined ? '' : ` at hand, “${hand}”,`} ${number} of ${count}`;
 
 /** One sheet of stock as an SVG sheet to scale: pieces with folds, laps and holes measured from their marked corners, cuts in order, what is left. */
 export function cutSheetSvg(laid: LaidSheet, project: Project, units: System): string {
@@ -94,7 +95,8 @@ export function cutSheetSvg(laid: LaidSheet, project: Project, units: System): s
 function restAt(r: LaidSheet['sheet']['rests'][number], put: Put, per: number, units: System): Svg[] {
   const [x, y] = put([r.x, r.y + r.height]);
   const [width, height] = [r.width * per, r.height * per];
-  const says = r.remnant === undefined ? '' : `keep: ${cutLength(r.width, units)} x ${cutLength(r.height, units)}`;
+  const says =
+    r.remnant === undefined ? '' : `keep ${r.remnant}: ${cutLength(r.width, units)} x ${cutLength(r.height, units)}`;
   const narrow = width < 30 && height > width;
   const transform = `translate(${(x + width / 2 + (narrow ? 1 : 0)).toFixed(2)} ${(y + height / 2).toFixed(2)})${narrow ? ' rotate(-90)' : ''}`;
   return [

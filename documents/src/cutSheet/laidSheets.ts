@@ -16,12 +16,13 @@ export type MarkedPiece = {
   readonly lies: Lies;
 };
 
-/** One sheet of stock as it is cut; `number` of `count` of its kind. */
+/** One sheet of stock as it is cut; `number` of `count` of its kind, or of the entry `hand` of what is at hand. */
 export type LaidSheet = {
   readonly of: 'board' | 'metal';
   readonly thickness: number;
   readonly number: number;
   readonly count: number;
+  readonly hand?: string;
   readonly sheet: Laid;
   readonly pieces: readonly MarkedPiece[];
 };
@@ -31,18 +32,26 @@ export function laidSheets(plan: Pick<Plan, 'trades'>): LaidSheet[] {
   const cut = plan.trades.materials?.cut;
   if (!cut?.ok) return [];
   let next = 0;
+  let kept = 0;
   // Sheets are counted over all thicknesses of a kind: a print is found again by its title.
-  const numbers = { board: 0, metal: 0 };
-  const countOf = (of: LaidSheet['of']) =>
-    cut.value.sheets.reduce((n, s) => n + (s.of === of ? s.plan.sheets.length : 0), 0);
+  const heapOf = (of: LaidSheet['of'], sheet: Laid) => `${of} ${sheet.stock === of ? '' : sheet.stock}`;
+  const all = cut.value.sheets.flatMap(({ of, plan: { sheets } }) => sheets.map((sheet) => heapOf(of, sheet)));
+  const met = new Map<string, number>();
   return cut.value.sheets.flatMap(({ of, thickness, pieces, plan: { sheets } }) =>
-    sheets.map(
-      (sheet): LaidSheet => ({
+    sheets.map((sheet): LaidSheet => {
+      const heap = heapOf(of, sheet);
+      met.set(heap, (met.get(heap) ?? 0) + 1);
+      return {
         of,
         thickness,
-        number: ++numbers[of],
-        count: countOf(of),
-        sheet: { ...sheet, cuts: sheet.cuts.filter((c) => !alongEdge(c, sheet)) },
+        number: met.get(heap) ?? 1,
+        count: all.filter((h) => h === heap).length,
+        ...(sheet.stock === of ? {} : { hand: cut.value.names[sheet.stock] ?? sheet.stock }),
+        sheet: {
+          ...sheet,
+          cuts: sheet.cuts.filter((c) => !alongEdge(c, sheet)),
+          rests: sheet.rests.map((r) => (r.remnant === undefined ? r : { ...r, remnant: `K${++kept}` })),
+        },
         pieces: sheet.placed.flatMap((lies) => {
           const piece = pieces.find((p) => p.id === lies.piece);
           return piece
@@ -57,8 +66,8 @@ export function laidSheets(plan: Pick<Plan, 'trades'>): LaidSheet[] {
               ]
             : [];
         }),
-      }),
-    ),
+      };
+    }),
   );
 }
 

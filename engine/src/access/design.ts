@@ -11,6 +11,7 @@ import { workingHeat } from './atticHeat.ts';
 import { hotDayMinutes } from './hotDay.ts';
 import { heatHours } from './hoursOfWork.ts';
 import { hoistedOf, mayLift, raisedOf, stepsOf } from './lifting.ts';
+import { membersOf } from './members.ts';
 import { eachOnce, passageJob } from './motion/passageJob.ts';
 import { waysOf } from './passing.ts';
 import { loadedOf, mountedOf } from './platform.ts';
@@ -48,6 +49,7 @@ export function design({ project, upstream }: TradeInput<keyof Upstream>): Acces
     mayLift: noted('may-lift', (rec) => mayLift(lifting, s, rec)),
     hoisted: attempt(() => hoistedOf(lifting, required(massOf('handler')), s)),
     platform: attempt(() => loadedOf(platform, required(massOf('handler')), s)),
+    members: attempt(() => membersOf(project.routes, s)),
     heat: noted('attic-heat', (rec) => workingHeat(heat, upstream, s, rec)),
     heatHours: attempt(() => heatHours(project, upstream, s)),
     steps: attempt(() => {

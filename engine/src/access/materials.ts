@@ -32,9 +32,37 @@ export function materials(result: AccessResult): readonly MaterialLine[] {
     ...(result.mounted.ok && result.mounted.value.own > 0
       ? [count('mounts', 'Pads or springs under the unit, chosen for a quarter of its weight each', 4)]
       : []),
+    ...timber(result),
     ...(result.platform.ok && result.platform.value.across
-      ? [count('structural-screws', 'Structural screws for the timbers across the joists, two at each crossing', 24)]
+      ? [
+          {
+            ...count(
+              'structural-screws',
+              'Structural screws for the timbers across the joists, two at each crossing',
+              24,
+            ),
+            soldBy: 50,
+          },
+        ]
       : []),
     ...(result.heat.ok ? [count('bottles', 'Water bottles that reach into the attic, one for each person', 2)] : []),
   ];
 }
+
+/** Timber by its size, each piece of it. Whether joists bear it is no matter of a list: findings and cautions say so. */
+const timber = ({ members }: AccessResult): MaterialLine[] =>
+  (['2x4', '2x6'] as const).flatMap((size): MaterialLine[] => {
+    const own = members.ok ? members.value.filter((m) => m.size === size) : [];
+    if (own.length === 0) return [];
+    return [
+      {
+        id: `access/timber:${size}`,
+        trade: 'access',
+        what: `Timber ${size}, dry and straight, for platform and floor`,
+        kind: 'length',
+        amount: own.reduce((sum, m) => sum + m.count * m.length, 0),
+        pieces: own.map(({ name, length, count }) => ({ name, length, count })),
+        for: 'routes.access',
+      },
+    ];
+  });

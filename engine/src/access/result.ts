@@ -101,6 +101,14 @@ export type Working = {
   readonly byEffort: Readonly<Record<'light' | 'moderate' | 'heavy', number>>;
 };
 
+/** Timber that is cut, m: so many of a size, and what for. */
+export type Member = {
+  readonly size: '2x4' | '2x6';
+  readonly name: string;
+  readonly length: number;
+  readonly count: number;
+};
+
 export type AccessResult = ResultBase & {
   /** The unit the plan is made for. */
   readonly chosen: Outcome<string>;
@@ -112,6 +120,7 @@ export type AccessResult = ResultBase & {
   readonly mayLift: Outcome<number>;
   readonly hoisted: Outcome<Hoisted>;
   readonly platform: Outcome<Loaded>;
+  readonly members: Outcome<readonly Member[]>;
   readonly heat: Outcome<Working>;
   /** Pending until the house's year is known. */
   readonly heatHours: Outcome<HeatHours>;

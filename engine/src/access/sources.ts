@@ -29,6 +29,11 @@ export const sources: Sources = {
     title: 'International Residential Code M1305.1: 22 in wide, 30 in high, 20 ft long, floor of 24 in',
     standing: 'standard',
   },
+  'access.members': {
+    title:
+      'Common practice, no source: timbers from outer face to outer face of the joists that carry; boards 2x6 laid flat to walk on; no design of structure',
+    standing: 'common practice',
+  },
   'access.space': {
     title: 'International Residential Code M1305.1: 30 by 30 in where it is served',
     standing: 'standard',

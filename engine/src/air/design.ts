@@ -13,7 +13,8 @@ import { ladderOf } from './ladder.ts';
 import { airModel, type Ducts, sideOf } from './model.ts';
 import { pendingIn } from './pendingIn.ts';
 import type { AirFlows, AirModel, AirResult, RoomAir } from './result.ts';
-import { fittingsOf } from './sizing/fittingsOf.ts';
+import { fittingCounts, fittingsOf } from './sizing/fittingsOf.ts';
+import type { There } from './there.ts';
 import { unitBehind, wantedFlow } from './unitBehind.ts';
 
 type Input = TradeInput<'climate' | 'loads' | 'equipment'>;
@@ -62,7 +63,8 @@ export function design({ project, upstream }: Input): AirResult {
     rooms: byRoom,
     balance: pendingIn(balance),
     sizing: notAsked,
-    fittings: fittingCounts(ducts),
+    there: nothingThere,
+    fittings: fittingCounts(ducts, nothingThere),
     flow: pick('flow'),
     staticPressure: pick('static'),
     filterVelocity: pick('filterVelocity'),
@@ -81,14 +83,6 @@ export function design({ project, upstream }: Input): AirResult {
 const balanceWanted = (model: AirModel, _flows: AirFlows, ducts: Ducts, loads: Input['upstream']['loads']): Job =>
   balanceJob(balanceInput(model, fittingsOf(ducts, scenario()), loads));
 
-/** How many fittings of each kind are drawn. */
-function fittingCounts(ducts: Ducts): Record<string, number> {
-  const counts: Record<string, number> = {};
-  for (const { kind, count } of Object.values(fittingsOf(ducts, scenario())).flat())
-    counts[kind] = (counts[kind] ?? 0) + count;
-  return counts;
-}
-
 /** What others may know of flows as solved. */
 function flowsByName(model: AirModel, placed: PlacedFlows): AirFlows {
   const { start: _start, pressures: _pressures, ends: _ends, ...flows } = named(model, placed);
@@ -96,6 +90,7 @@ function flowsByName(model: AirModel, placed: PlacedFlows): AirFlows {
 }
 
 /** Sizes hang on more of the document than this: see `withSizing`. */
+const nothingThere: There = { sections: {}, terminals: [] };
 const notAsked = { ok: false, because: 'pending', paths: [] } as const;
 
 /** By room, the places of the registers that blow into it. */

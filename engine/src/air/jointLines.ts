@@ -4,6 +4,7 @@ import { sideOf } from './model.ts';
 import type { AirModel, DuctSection } from './result.ts';
 import { shapeOf } from './sizing/reshape.ts';
 import { shapeId } from './sizing/stock.ts';
+import type { There } from './there.ts';
 
 /** m from joint to joint in metal and board, and from hanger to hanger in metal. Common practice. */
 const pieceLength = 1.2;
@@ -19,15 +20,30 @@ const isMetal = (x: DuctSection): boolean => x.kind === 'round' || x.kind === 'r
 /** Joints of a run: two ends, and in metal and board one at every piece. */
 const jointsOf = (x: DuctSection): number => (x.kind === 'flexible' ? 2 : 1 + Math.ceil(x.length / pieceLength));
 
-/** Collars by size, boots, boxes, hangers by their spacing, tape and mastic by joint: what is needed, before waste and rounding. */
-export function jointLines(model: AirModel): MaterialLine[] {
-  const flexible = model.sections.filter((x) => x.kind === 'flexible');
-  const supplies = model.terminals.filter((t) => sideOf(model, t.section) === 'supply').length;
-  const returns = model.terminals.length - supplies;
-  const sum = (of: (x: DuctSection) => number): number => model.sections.reduce((a, x) => a + of(x), 0);
-  const all = sum(jointsOf) + model.terminals.length;
+/** Registers that are to be bought. */
+export const newTerminals = ({ terminals }: AirModel, there: There): AirModel['terminals'] =>
+  terminals.filter((t) => !there.terminals.includes(t.id));
+
+/**
+ * Collars by size, boots, boxes, hangers by their spacing, tape and mastic by joint: what is needed, before waste and rounding.
+ * Of ducts that are there already only the joints that are to be sealed count.
+ */
+export function jointLines(model: AirModel, there: There): MaterialLine[] {
+  const fresh = model.sections.filter((x) => !(x.id in there.sections));
+  const sealed = model.sections.filter((x) => there.sections[x.id] !== 'kept');
+  const ids = (sections: readonly DuctSection[]) => new Set(sections.map((x) => x.id));
+  const [made, tight] = [ids(fresh), ids(sealed)];
+  const flexible = fresh.filter((x) => x.kind === 'flexible');
+  const boots = model.terminals.filter((t) => made.has(t.section));
+  const supplies = boots.filter((t) => sideOf(model, t.section) === 'supply').length;
+  const returns = boots.length - supplies;
+  const sum = (of: (x: DuctSection) => number): number => fresh.reduce((a, x) => a + of(x), 0);
+  const joints = (of: (x: DuctSection) => number): number => sealed.reduce((a, x) => a + of(x), 0);
+  const all = joints(jointsOf) + model.terminals.filter((t) => tight.has(t.section)).length;
   const inMetal = sum((x) => (isMetal(x) ? Math.ceil(x.length / metalHangers) : 0));
-  const boxes = 1 + returns - model.sections.filter((x) => x.kind === 'board').length;
+  // A box at the unit where anything new is to leave it.
+  const supplied = model.sections.length === 0 || fresh.some((x) => x.side === 'supply') ? 1 : 0;
+  const boxes = supplied + returns - fresh.filter((x) => x.kind === 'board').length;
   const hangers = flexible.reduce((a, x) => a + Math.ceil(x.length / x.supports), 0);
   return [
     ...flexible.map(collars),
@@ -40,7 +56,7 @@ export function jointLines(model: AirModel): MaterialLine[] {
       'tape',
       'Listed foil tape, once round each joint',
       'length',
-      sum((x) => jointsOf(x) * Math.max(x.length > 0 ? x.surface / x.length : 0, roundLeast)),
+      joints((x) => jointsOf(x) * Math.max(x.length > 0 ? x.surface / x.length : 0, roundLeast)),
     ),
     count('test-ports', 'Plugs for two pressure test ports', 2),
   ];

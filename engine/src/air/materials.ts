@@ -1,22 +1,25 @@
+import { flexibleNeeded } from '../physics/cutting/index.ts';
 import type { MaterialLine } from '../plan/lines.ts';
 import { damperLines } from './balance/damperLines.ts';
 import { grilleLines } from './doors/doorWork.ts';
 import { fittingLines } from './fittingLines.ts';
-import { jointLines } from './jointLines.ts';
+import { jointLines, newTerminals } from './jointLines.ts';
+import { slackOf } from './mend.ts';
 import type { AirModel, AirResult, DuctSection } from './result.ts';
 import { shapeOf } from './sizing/reshape.ts';
 import { type DuctShape, shapeId } from './sizing/stock.ts';
+import type { There } from './there.ts';
 
-/** Ducts by kind and size, collars, straps, registers, filter, sealing. */
-export function materials({ model, shut, fittings }: AirResult): readonly MaterialLine[] {
+/** Ducts by kind and size, collars, straps, registers, filter, sealing; of what is there already only what seals it. */
+export function materials({ model, shut, fittings, there }: AirResult): readonly MaterialLine[] {
   if (!model.ok) return [];
   return [
-    ...model.value.sections.map(duct),
-    ...jointLines(model.value),
+    ...model.value.sections.filter((x) => !(x.id in there.sections)).map(duct),
+    ...jointLines(model.value, there),
     ...fittingLines(fittings),
     ...damperLines(model.value),
     ...(shut.ok ? grilleLines(shut.value.ways) : []),
-    ...faces(model.value),
+    ...faces(model.value, there),
   ];
 }
 
@@ -29,7 +32,7 @@ function duct(x: DuctSection): MaterialLine {
     trade: 'air',
     what: `${kindNames[x.kind]} for “${x.name}”`,
     kind: board ? 'area' : 'length',
-    amount: board ? x.surface : x.length,
+    amount: board ? x.surface : x.kind === 'flexible' ? flexibleNeeded(x.length, slackOf(x)) : x.length,
     for: `routes.ducts.sections.${x.id}`,
     like: board
       ? { id: 'board', what: 'Duct board, roughly by area' }
@@ -53,8 +56,8 @@ const kindNames = {
   board: 'Duct board',
 } as const;
 
-const faces = (model: AirModel): MaterialLine[] => [
-  ...model.terminals.map(
+const faces = (model: AirModel, there: There): MaterialLine[] => [
+  ...newTerminals(model, there).map(
     (t): MaterialLine => ({
       id: `air/face:${t.id}`,
       trade: 'air',

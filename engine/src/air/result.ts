@@ -8,6 +8,7 @@ import type { AirCurves } from './curves.ts';
 import type { ShutCases } from './doors/shutCases.ts';
 import type { Rung } from './ladder.ts';
 import type { DuctSizing } from './sizing/sizeDucts.ts';
+import type { There } from './there.ts';
 
 /** One stretch of duct in plain numbers; lengths m, leakage as a share of what it carries, insulation m²K/W. */
 export type DuctSection = {
@@ -100,7 +101,9 @@ export type AirResult = ResultBase & {
   readonly sizing: Outcome<DuctSizing>;
   /** Damper settings for each season. */
   readonly balance: Outcome<AirBalance>;
-  /** Pieces drawn, by kind. */
+  /** What is in the house already: nothing of it is bought. */
+  readonly there: There;
+  /** Pieces drawn of what is to be made, by kind. */
   readonly fittings: Readonly<Record<string, number>>;
   readonly flow: Outcome<Spread>;
   readonly staticPressure: Outcome<Spread>;

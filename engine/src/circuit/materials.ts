@@ -63,6 +63,7 @@ function runLines(run: Run): MaterialLine[] {
         like: { id: `conduit ${size}`, what: `Conduit, ${size}, with its couplings, straps and bends` },
         kind: 'length',
         amount: required(run.length).high,
+        pieces: [{ name: `Conduit to ${to}`, length: required(run.length).high, count: 1 }],
         soldBy: pipeLength,
         for: of,
       },

@@ -29,6 +29,7 @@ export function asBuilt({ project, upstream }: Input, visit: Visit): ResponsesIn
       strips,
       stripsOn: visit.strips === 'on' ? strips : 0,
       standing: electrics ? s.of(electrics.standby) : 0,
+      ...(visit.doorsShut ? { house: required(upstream.air.shut).house } : {}),
       ...(loads.lossPerDegree.ok ? { loss: loads.lossPerDegree.value.likely } : {}),
       state: { ...state, speed: speedWithRows(unit, state) },
     },

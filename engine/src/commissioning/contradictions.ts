@@ -1,6 +1,6 @@
 import type { Heard } from './causes/likelihood.ts';
 import type { ResponseTable } from './causes/table.ts';
-import { errorOf, methods } from './methods.ts';
+import { errorOf, floorOf, methods } from './methods.ts';
 
 type Named = Heard & { readonly id: string };
 
@@ -18,7 +18,7 @@ export function contradictions(table: ResponseTable, heard: readonly Named[]): R
   const error = (h: Named, shared: boolean) =>
     shared
       ? (methods[h.means].random / Math.sqrt(h.repeats)) * (group(h) === 'temperature' ? 1 : Math.abs(h.value)) +
-        methods[h.means].floor
+        floorOf(group(h), h.means)
       : errorOf(group(h), h.means, h.value, h.repeats);
   const mark = (a: Named, b: Named): void => {
     found[a.id] ??= b.id;

@@ -30,5 +30,5 @@ export function design(input: Input): CommissioningResult {
       return [id, { ...visit, found: { ok: false, because: 'pending', paths: [job.value.key] } }];
     }),
   );
-  return { startUp: startUpOf(input), visits: asked, loose, logs, workings: {}, wanted };
+  return { startUp: startUpOf(input, Object.values(visits)), visits: asked, loose, logs, workings: {}, wanted };
 }

@@ -27,7 +27,7 @@ export function findings(result: CommissioningResult, view: PlanView): Drafts {
         ...balanceFinding(v, view),
       ];
     }),
-    ...logFindings(result.logs, view.trades.loads),
+    ...logFindings(result.logs, view),
   ]);
 }
 
@@ -97,7 +97,9 @@ const wrongMargin = 0.3;
 function causes(visit: Visit, holdPoint: 'start' | 'season', { project }: PlanView): Found {
   const { id, name, found } = visit;
   const named = (subject: string | undefined) =>
-    subject === undefined ? '' : (project.routes.ducts.terminals[subject]?.name ?? subject);
+    subject === undefined
+      ? ''
+      : (project.routes.ducts.terminals[subject]?.name ?? project.house.rooms[subject]?.name ?? subject);
   const split = (cause: string) => {
     const [kind = '', subject] = cause.split(':');
     return { kind, at: named(subject) };

@@ -16,7 +16,6 @@ type Say = (j: Judged, print: Printer) => Words;
 const aside: Readonly<Record<string, string>> = {
   young: 'the unit had run steadily for less than 15 minutes',
   defrost: 'it had just defrosted',
-  doors: 'doors between the rooms were shut',
 };
 
 type SuspectFact = {
@@ -96,7 +95,7 @@ function notTold(j: Judged, print: Printer): Words {
       };
     case 'unknown':
       return {
-        what: `${name}: the plan expects no such number in that state.`,
+        what: `${name}: the plan expects no such number in that state.${facts.shut === 1 ? ' With the doors shut only rooms and the pressure across the air handler are held against it.' : ''}`,
         why,
         mend: 'Choose what it belongs to, or leave it as a note.',
       };
@@ -132,7 +131,7 @@ const say: Readonly<Record<string, Say>> = {
     mend:
       j.status === 'ok'
         ? 'Take all readings of an hour in one state.'
-        : 'Nothing is lost: read again after 15 minutes at one speed, doors open.',
+        : 'Nothing is lost: read again after 15 minutes at one speed.',
   }),
   causes,
   reading,

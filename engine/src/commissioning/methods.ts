@@ -29,9 +29,17 @@ export const methods: Readonly<Record<Means, Method>> = {
   watch: { fixed: 0.02, random: 0.1, floor: 0, minutes: 15 },
 };
 
+/** Pa within which a gauge reads a room: zero drifts less than gusts move it. Common practice, no source: `commissioning.methods`. */
+const gustiness = 0.5;
+
+/** Below what a method cannot tell a kind of number from nothing, in its unit. */
+export const floorOf = (group: Group, means: Means): number =>
+  group === 'room-pressure' ? gustiness : methods[means].floor;
+
 /** What a kind of number is usually read with at home. */
 export const usualMeans: Readonly<Record<Group, Means>> = {
   pressure: 'gauge',
+  'room-pressure': 'gauge',
   flow: 'bag',
   temperature: 'thermometer',
   power: 'meter',
@@ -41,14 +49,15 @@ export const usualMeans: Readonly<Record<Group, Means>> = {
 
 /** Standard deviation of a value read n times, in its own unit. */
 export function errorOf(group: Group, means: Means, value: number, repeats: number): number {
-  const { fixed, random, floor } = methods[means];
+  const { fixed, random } = methods[means];
   const share = Math.sqrt(fixed ** 2 + random ** 2 / repeats);
-  return group === 'temperature' ? share : Math.hypot(share * Math.abs(value), floor);
+  return group === 'temperature' ? share : Math.hypot(share * Math.abs(value), floorOf(group, means));
 }
 
 /** What a run, a filter or a coil differs by from the plan's even where nothing is wrong: a share, or K. Source: `commissioning.doubts`. */
 export const ownScatter: Readonly<Record<Group, number>> = {
   pressure: 0.04,
+  'room-pressure': 0.15,
   flow: 0.07,
   temperature: 0.6,
   power: 0.03,
@@ -59,6 +68,7 @@ export const ownScatter: Readonly<Record<Group, number>> = {
 /** Within which a number is good: shares of what is expected, or K. Common practice, no source: `commissioning.bands`. */
 const bands: Readonly<Record<Group, number>> = {
   pressure: 0.2,
+  'room-pressure': 0.5,
   flow: 0.2,
   temperature: 2,
   power: 0.15,
@@ -66,8 +76,14 @@ const bands: Readonly<Record<Group, number>> = {
   time: 0.3,
 };
 
+/** Pa either side of what a room behind its door should have, however little that is. Common practice: `commissioning.bands`. */
+const roomLeast = 1.5;
+
 /** The band in which a true value is good. */
 export function bandOf(group: Group, expected: number): { readonly min: number; readonly max: number } {
-  const half = group === 'temperature' ? bands.temperature : bands[group] * Math.abs(expected);
+  const half =
+    group === 'temperature'
+      ? bands.temperature
+      : Math.max(group === 'room-pressure' ? roomLeast : 0, bands[group] * Math.abs(expected));
   return { min: expected - half, max: expected + half };
 }

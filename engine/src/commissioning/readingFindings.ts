@@ -9,14 +9,14 @@ const reach = 1.28;
 
 /** Each reading against its band: off and good are said, all between is unknown with its way out. */
 export function readingFindings(
-  { id, found }: Visit,
+  { id, found, doorsShut }: Visit,
   holdPoint: 'start' | 'season',
   { project }: PlanView,
 ): readonly Found[] {
   if (!found.ok) return [];
-  const { terminals } = project.routes.ducts;
+  const named = { ...project.house.rooms, ...project.routes.ducts.terminals };
   return found.value.readings.flatMap((r) =>
-    r.verdict || r.aside ? [readingFinding(id, r, holdPoint, terminals)] : [],
+    r.verdict || r.aside ? [readingFinding(id, r, holdPoint, named, doorsShut === true)] : [],
   );
 }
 
@@ -28,7 +28,8 @@ function readingFinding(
   visit: string,
   r: ReadingFound,
   holdPoint: 'start' | 'season',
-  terminals: PlanView['project']['routes']['ducts']['terminals'],
+  named: Readonly<Record<string, { readonly name: string | undefined }>>,
+  shut: boolean,
 ): Found {
   const [what = '', subject] = r.expected.split(':');
   const { verdict } = r;
@@ -42,8 +43,9 @@ function readingFinding(
       source: 'commissioning.verdict',
       facts: {
         what,
-        at: subject === undefined ? '' : (terminals[subject]?.name ?? subject),
+        at: subject === undefined ? '' : (named[subject]?.name ?? subject),
         net: r.net,
+        ...(shut ? { shut: 1 } : {}),
         aside: r.aside ?? '',
         because: r.because ?? '',
         ...(r.should === undefined ? {} : { should: r.should }),

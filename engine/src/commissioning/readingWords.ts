@@ -21,6 +21,11 @@ export const readingWords: Readonly<Record<string, ReadingWords>> = {
     how: `Between filter and blower; written without its minus. ${gauge}`,
     kind: 'pressure',
   },
+  'commissioning/door-pressure': {
+    what: 'Pressure behind the shut door, against the hall',
+    how: 'All doors shut that get shut, exhaust fans off, no wind to speak of. One hose under the door, gauge outside and zeroed; the mean of half a minute. Above the hall is plus.',
+    kind: 'pressure',
+  },
   'commissioning/filter-drop': {
     what: 'Pressure across the filter',
     how: `One hose on each side of it. ${gauge}`,
@@ -89,6 +94,7 @@ export const lookWords: Readonly<Record<string, string>> = {
   'look/filter': 'Is the filter grey, matted, dense or small?',
   'look/run': 'Is the run crushed, kinked, off or torn?',
   'look/register': 'Is the register or its damper shut?',
+  'look/door-gap': 'Is the way for air out of the shut room missing or stuffed?',
   'look/return-way': 'Is the return grille covered, shut or collapsed behind?',
   'look/return-smoke': 'Is smoke drawn in along the return box?',
   'look/supply-smoke': 'Is smoke blown off along plenum, trunk or a run’s ends?',

@@ -33,7 +33,7 @@ export type VisitState = {
 };
 
 /** Why readings of a visit count for nothing: the unit was not in the state that they suit. */
-export type Aside = 'young' | 'defrost' | 'doors';
+export type Aside = 'young' | 'defrost';
 
 /** One number that was read. Unit of the kind it is held against. */
 export type Taken = {
@@ -51,6 +51,8 @@ export type Visit = {
   readonly day?: string;
   readonly state: Outcome<VisitState>;
   readonly aside?: Aside;
+  /** All doors were shut that get shut: rooms are read against the hall, and nothing else but the static pressure. */
+  readonly doorsShut?: true;
   readonly filter: 'unknown' | 'clean' | 'used' | 'dirty' | 'wet';
   readonly strips: 'unknown' | 'off' | 'on';
   /** W the house draws without the unit, where it was read. */

@@ -1,5 +1,6 @@
 import type { Task } from '../plan/lines.ts';
 import { minutes } from '../plan/minutes.ts';
+import { balanceTasks } from './balancing/balanceTasks.ts';
 import { cards } from './cards.ts';
 import type { CommissioningResult } from './result.ts';
 
@@ -16,8 +17,8 @@ const task = (id: keyof typeof cards, rest: Omit<Task, 'id' | 'trade'>): Task =>
 });
 
 /** From the last look before power to the look of every season, in order. Nothing before a unit is chosen. */
-export const tasks = ({ startUp }: Pick<CommissioningResult, 'startUp'>): readonly Task[] =>
-  startUp.unit ? [...toTheFirstDay(startUp.ownPower), ...later] : [];
+export const tasks = ({ startUp, visits }: Pick<CommissioningResult, 'startUp' | 'visits'>): readonly Task[] =>
+  startUp.unit ? [...toTheFirstDay(startUp.ownPower), ...balanceTasks(Object.values(visits)), ...later] : [];
 
 const toTheFirstDay = (ownPower: boolean): Task[] => [
   task('before-power', {

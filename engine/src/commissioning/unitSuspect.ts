@@ -5,6 +5,7 @@ import type { Group } from '../coupling/asBuilt/system.ts';
 /** The kind of quantity that a group of readings is. */
 export const kindOfGroup: Readonly<Record<Group, QuantityKind>> = {
   pressure: 'pressure',
+  'room-pressure': 'pressure',
   flow: 'flow',
   temperature: 'temperature',
   power: 'electric-power',

@@ -78,6 +78,7 @@ function visitOf(
     ...(v.day === undefined ? {} : { day: v.day }),
     state: attempt(() => stateOf(v, project, required(pressure), s)),
     ...(aside ? { aside } : {}),
+    ...(s.choice(v.doors) === 'shut' ? { doorsShut: true as const } : {}),
     filter: s.choice(v.filter),
     strips: s.choice(v.strips),
     ...(houseBase === undefined ? {} : { houseBase }),
@@ -96,7 +97,7 @@ function asideOf(v: VisitInput, s: Scenario): Aside | undefined {
   if (s.choice(v.defrost) === 'yes') return 'defrost';
   const minutes = s.maybe(v.minutes);
   if (minutes !== undefined && minutes < steadyLeast) return 'young';
-  return s.choice(v.doors) === 'shut' ? 'doors' : undefined;
+  return undefined;
 }
 
 function stateOf(v: VisitInput, project: ResolvedProject, pressure: number, s: Scenario): VisitState {

@@ -1,4 +1,4 @@
-import type { MaterialLine } from '../plan/lines.ts';
+import type { MaterialLine, StraightPiece } from '../plan/lines.ts';
 import type { Along, CondensateResult } from './result.ts';
 
 /** m; plastic pipe comes in lengths of 10 ft. Common practice. */
@@ -29,12 +29,12 @@ const length = (id: string, what: string, amount: number, soldBy: number): Mater
 });
 
 /** Pipe, trap, vent, hangers, and what catches the water when the drain stops. */
-export function materials({ along, risers, secondLine, pumped }: CondensateResult): readonly MaterialLine[] {
+export function materials({ along, stretches, risers, secondLine, pumped }: CondensateResult): readonly MaterialLine[] {
   if (!along.ok) return [];
   const { run, size, second, insulation, float, pump } = along.value;
   const pipe = `Drain pipe, ${Math.round(size * 1000)} mm inside`;
   return [
-    length('pipe', pipe, run + atTrap, pipeLength),
+    { ...length('pipe', pipe, run + atTrap, pipeLength), pieces: pipePieces(stretches, run) },
     count('trap', 'Elbows for a trap of the drawn size, with a clean-out before and after it', 4),
     count('vent', 'Tee for the vent after the trap', 1),
     count('hangers', 'Hangers for the drain', Math.ceil(run / hangers) + 1),
@@ -49,6 +49,19 @@ export function materials({ along, risers, secondLine, pumped }: CondensateResul
     ...(pump ? pumpLines(pumped?.ok ? pumped.value.lift : undefined) : []),
   ];
 }
+
+/** The pipe stretch by stretch, and what trap, vent and clean-outs take. */
+const pipePieces = (stretches: CondensateResult['stretches'], run: number): StraightPiece[] => {
+  const all = stretches.ok ? stretches.value.filter((x) => x.run > 0) : [];
+  const sum = all.reduce((a, x) => a + x.run, 0);
+  // Where the stretches are not the whole drain, the drain is one.
+  const drawn = Math.abs(sum - run) < 1e-6 ? all.map((x) => piece(x.name === '' ? 'Drain' : x.name, x.run)) : [];
+  return [...(drawn.length > 0 ? drawn : [piece('Drain', run)]), piece('Trap, vent and clean-outs', atTrap)];
+};
+
+const piece = (name: string, long: number): StraightPiece => ({ name, length: long, count: 1 });
+
+const secondPieces = (run: number): StraightPiece[] => [piece('Second line', run), piece('Its bends and end', atTrap)];
 
 /** Up to the next centimetre: blocks are not cut finer. */
 const millimetres = (metres: number): string => `${Math.ceil(100 * metres - 1e-9) * 10} mm`;
@@ -70,10 +83,15 @@ function caught(second: Along['second'], run: number): MaterialLine[] {
         1,
       ),
       count('blocks', 'Blocks that keep the unit above the rim of the pan', 4),
-      length('second-pipe', 'Pipe for the pan’s own line', run + atTrap, pipeLength),
+      { ...length('second-pipe', 'Pipe for the pan’s own line', run + atTrap, pipeLength), pieces: secondPieces(run) },
     ];
   if (second === 'overflow')
-    return [length('second-pipe', 'Pipe for the second outlet’s line', run + atTrap, pipeLength)];
+    return [
+      {
+        ...length('second-pipe', 'Pipe for the second outlet’s line', run + atTrap, pipeLength),
+        pieces: secondPieces(run),
+      },
+    ];
   if (second === 'switch')
     return [count('switch', 'Float switch that stops the unit, made for its control voltage', 1)];
   return [];

@@ -10,6 +10,7 @@ import type { YearWeather } from '../climate/result.ts';
 import { isWeatherYear, type WeatherYear } from '../climate/weather/weatherYear.ts';
 import { summariseYear, yearJobKind, yearJobVersion } from '../climate/yearJob.ts';
 import { balancingKind, balancingVersion } from '../commissioning/balancing/balancingJob.ts';
+import { besideUnit } from '../commissioning/logs/beside/besideUnit.ts';
 import { learnFromLog } from '../commissioning/logs/learnFromLog.ts';
 import { type LogFitInputs, logFitKind, logFitVersion } from '../commissioning/logs/logJob.ts';
 import { responsesKind, responsesVersion } from '../commissioning/responsesJob.ts';
@@ -46,8 +47,14 @@ import type { CutInputs } from '../materials/cutting/result.ts';
 import { BuildingRefused } from '../physics/building/index.ts';
 import type { LinearSolver } from '../physics/dispatch/index.ts';
 import { attempt } from '../plan/outcome.ts';
-import { planJob } from '../schedule/planJob.ts';
-import { type WorkInputs, workPlanKind, workPlanVersion } from '../schedule/workJob.ts';
+import { firstPlan, planJob } from '../schedule/planJob.ts';
+import {
+  firstPlanKind,
+  firstPlanVersion,
+  type WorkInputs,
+  workPlanKind,
+  workPlanVersion,
+} from '../schedule/workJob.ts';
 import type { Job } from './job.ts';
 import { runSplit, type SplitJob, splitOf } from './split.ts';
 
@@ -100,7 +107,8 @@ const kinds: Readonly<Record<string, { readonly version: number; readonly run: R
       const { blob, given } = inputs as LogFitInputs;
       const table = host.blob(blob);
       if (!isLogTable(table)) throw new JobRefused('The log named in the project is not at hand, or cannot be read.');
-      return learnFromLog(table, given, host.tell);
+      const beside = besideUnit(table);
+      return { ...learnFromLog(table, given, host.tell), ...(beside ? { beside } : {}) };
     },
   },
   [daysJobKind]: { version: daysJobVersion, run: (inputs, host) => runDays(inputs as DaysInputs, host.tell) },
@@ -125,6 +133,7 @@ const kinds: Readonly<Record<string, { readonly version: number; readonly run: R
     run: (inputs) => attempt(() => balanceAir(inputs as BalanceInput)),
   },
   [cutKind]: { version: cutVersion, run: (inputs) => cutPlan(inputs as CutInputs) },
+  [firstPlanKind]: { version: firstPlanVersion, run: (inputs) => firstPlan(inputs as WorkInputs) },
   [workPlanKind]: { version: workPlanVersion, run: (inputs, host) => planJob(inputs as WorkInputs, host.tell) },
   [responsesKind]: {
     version: responsesVersion,

@@ -71,6 +71,9 @@ export function design({ project, upstream }: TradeInput<'equipment'>): LinesetR
       .map((wall) => ({ wall, way: insideWay(lineset, wall, s) })),
     needed,
     set,
+    ...(s.choice(lineset.cover) === 'channel'
+      ? { channel: attempt(() => ({ legs: legsOf(required(spot)), sold: s.of(lineset.channel) })) }
+      : {}),
     loop: attempt(() => loopOf(lineset, required(set).length - required(needed).likely, s)),
     once: s.choice(lineset.ends) === 'once',
     baseLeast,
@@ -137,6 +140,14 @@ function spotOf(project: ResolvedProject, asked: Asked, s: Scenario): Spot {
     ...(neighbour === undefined ? {} : { neighbour }),
   };
 }
+
+/** Straight stretches of the way outside, m. */
+const legsOf = ({ way }: Spot): number[] =>
+  way.slice(1).flatMap(([x, z], i) => {
+    const [x0, z0] = way[i] ?? [x, z];
+    const long = Math.hypot(x - x0, z - z0);
+    return long > 0 ? [long] : [];
+  });
 
 /** What is left of a set, as it lies. */
 function loopOf({ bend, lineWide, spare }: Lineset, left: number, s: Scenario): Loop {

@@ -12,7 +12,7 @@ const count = (id: string, what: string, amount: number): MaterialLine => ({
 });
 
 /** The set, its way through the wall and along it, and what the unit stands or hangs on. */
-export function materials({ set, needed }: LinesetResult): readonly MaterialLine[] {
+export function materials({ set, needed, channel }: LinesetResult): readonly MaterialLine[] {
   if (!set.ok || !needed.ok) return [];
   return [
     {
@@ -26,9 +26,33 @@ export function materials({ set, needed }: LinesetResult): readonly MaterialLine
     },
     count('sleeve', 'Sleeve for the hole in the wall, sloping outward, with putty or foam to close it', 1),
     count('cover', 'Cover for the hole outside, open below, and sealant that stands the sun', 1),
-    count('clips', 'Clips or cover for the line, one every 0.6 m or 2 ft', Math.ceil(needed.value.high / 0.6)),
+    ...heldBy(needed.value.high, channel),
     count('tape', 'Tape for insulation where the line is bare, that stands the sun', 2),
     count('stand', 'Bracket or stand for the outdoor unit, with anchors for that wall as its maker says', 1),
     count('feet', 'Rubber feet for the outdoor unit', 4),
+  ];
+}
+
+/** Clips along the whole line; or inside clips, and outside a channel in straight stretches with a piece for each turn. */
+function heldBy(line: number, channel: LinesetResult['channel']): MaterialLine[] {
+  const clips = (m: number, where: string) =>
+    count('clips', `Clips or cover for the line${where}, one every 0.6 m or 2 ft`, Math.ceil(m / 0.6));
+  if (!channel?.ok || channel.value.legs.length === 0) return [clips(line, '')];
+  const { legs, sold } = channel.value;
+  const outside = legs.reduce((a, x) => a + x, 0);
+  const turns = legs.length - 1;
+  return [
+    {
+      id: 'lineset/channel',
+      trade: 'lineset',
+      what: 'Channel with a cover for the line outside, with anchors for that wall',
+      kind: 'length',
+      amount: outside,
+      soldBy: sold,
+      pieces: legs.map((length, i) => ({ name: `Channel, stretch ${i + 1} from the wall’s hole`, length, count: 1 })),
+      for: 'routes.lineset',
+    },
+    ...(turns > 0 ? [count('channel-turns', 'Corner pieces and an end piece for that channel', turns + 1)] : []),
+    ...(line > outside ? [clips(line - outside, ' inside')] : []),
   ];
 }

@@ -145,6 +145,8 @@ export type LinesetResult = ResultBase & {
   readonly insides: readonly { readonly wall: string; readonly way: Outcome<Inside> }[];
   /** m of line between the units, slack counted; from the place on a wall, or as entered. */
   readonly needed: Outcome<Range>;
+  /** m of each straight stretch of channel along the wall, and of one length of it; none where clips hold the line. */
+  readonly channel?: Outcome<{ readonly legs: readonly number[]; readonly sold: number }>;
   /** The shortest stock length that reaches, m. */
   readonly set: Outcome<Stock>;
   /** What is left over of it, as it should lie. */

@@ -3,6 +3,7 @@ import { attempt, type Outcome, unresolved } from '../plan/outcome.ts';
 import { type Scenario, scenario } from '../plan/scenario.ts';
 import type { TradeInput } from '../plan/trade.ts';
 import { cutting } from './cutting/cutting.ts';
+import { goodsNamed } from './list/comesWith.ts';
 import type { Delivery, MaterialsResult, Order, Own, PriceEntry, Stock } from './result.ts';
 
 type Project = TradeInput['project'];
@@ -19,13 +20,15 @@ export function design({ project }: TradeInput): MaterialsResult {
   const doneBy = lastDay(project.work);
   const own: Own = {
     stock: inOrder(project.work.stock).map(([id, x]): Stock => {
-      const duct = ductName(x, s);
+      const [duct, each] = [ductName(x, s), s.maybe(x.length)];
       return {
         path: `work.stock.${id}`,
         name: x.name ?? id,
         ...(x.amount === undefined ? {} : { amount: x.amount }),
         ...(x.line === undefined ? {} : { line: x.line }),
         ...(duct === undefined ? {} : { duct }),
+        ...(each === undefined ? {} : { each }),
+        ...('choice' in x.sheet ? { sheet: true } : {}),
       };
     }),
     prices: inOrder(project.work.prices).flatMap(([id, x]) => priceEntry(id, x, s)),
@@ -37,11 +40,14 @@ export function design({ project }: TradeInput): MaterialsResult {
         name: x.name ?? id,
         arrives,
         orderBy: orderBy(x, arrives, `work.deliveries.${id}`, s),
+        at: s.of(x.at),
+        goods: goodsNamed(x.goods),
         brings: s.choice(x.brings),
       };
     }),
     ...(doneBy === undefined ? {} : { doneBy }),
     costs: costsOf(project),
+    saw: s.of(project.routes.ducts.cutting.straight.saw),
   };
   return { own, list: { ok: false, because: 'pending', paths: ['candidates'] }, ...cutting(project), workings: {} };
 }

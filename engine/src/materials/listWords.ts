@@ -31,7 +31,9 @@ export const unusedWords: Readonly<Record<Unused['because'], string>> = {
   amount: 'its amount is not understood: write it with its unit, 3 or 25 ft',
   'no-amount': 'it says no amount',
   unit: 'what it is sold by is not understood: each, a 25 ft bag, a box of 100',
+  goods: 'the delivery is to bring it, and nothing on the list has that name',
   line: 'the line it is for is not on the list',
+  thickness: 'no thickness is entered, and the plan takes board of several',
   several: 'several prices have the name of one thing: say which is for which line',
 };
 

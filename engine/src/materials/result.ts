@@ -4,6 +4,7 @@ import type { MaterialLine } from '../plan/lines.ts';
 import type { Outcome } from '../plan/outcome.ts';
 import type { ResultBase } from '../plan/trade.ts';
 import type { CutAnswers } from './cutting/result.ts';
+import type { StraightPlan } from './straight/result.ts';
 
 export type Shop = 'merchant' | 'heating' | 'electrical' | 'dealer';
 
@@ -24,6 +25,10 @@ export type Stock = {
   readonly amount?: string;
   readonly line?: string;
   readonly duct?: DuctName;
+  /** m of one piece. */
+  readonly each?: number;
+  /** A sheet that the cut plan lays out. */
+  readonly sheet?: true;
 };
 
 /** A price as it was entered: for one pack, whose size is `piece` (m) or stands in `unit`. */
@@ -56,6 +61,10 @@ export type Delivery = {
   readonly arrives: Outcome<number>;
   /** The last day on which an order still comes with it. */
   readonly orderBy: Outcome<number>;
+  /** Time of the day from which it counts as there, s. */
+  readonly at: number;
+  /** Things it is said to bring, as they were entered; empty: all from its shop that no other delivery names. */
+  readonly goods: readonly string[];
   readonly brings: Shop | 'all';
 };
 
@@ -69,6 +78,8 @@ export type Own = {
   readonly doneBy?: number;
   /** What a document entry costs by itself, by its path. */
   readonly costs: Readonly<Record<string, Range>>;
+  /** m that a saw cut takes. */
+  readonly saw: number;
 };
 
 /** A line of a trade that a line of the list holds; `amount` is what it needs. */
@@ -139,12 +150,14 @@ export type Forgotten = { readonly id: string; readonly atHand: boolean; readonl
 export type Unused = {
   readonly path: string;
   readonly name: string;
-  readonly because: 'amount' | 'unit' | 'line' | 'several' | 'no-amount';
+  readonly because: 'amount' | 'unit' | 'line' | 'several' | 'no-amount' | 'thickness' | 'goods';
 };
 
 export type ShoppingList = {
   readonly lines: readonly ListLine[];
   readonly usedUp: readonly MaterialLine[];
+  /** Pipe, conduit, channel and timber, piece by piece from lengths. */
+  readonly straight: readonly StraightPlan[];
   readonly tools: readonly Tool[];
   readonly forgotten: readonly Forgotten[];
   readonly cost: Cost;

@@ -2,28 +2,36 @@ import { holdPointWords } from '../plan/finding.ts';
 import type { MaterialLine } from '../plan/lines.ts';
 import { attempt, unresolved } from '../plan/outcome.ts';
 import type { Said } from '../plan/trade.ts';
+import { laidOf } from './cutting/laid.ts';
 import { withSheets } from './cutting/lines.ts';
 import { forgotten } from './goods/forgotten.ts';
 import { toolsOf } from './goods/tools.ts';
 import { usedUp } from './goods/usedUp.ts';
+import { isCalled, namesOf } from './list/comesWith.ts';
 import { costOf } from './list/costOf.ts';
 import { listLine } from './list/listLine.ts';
-import { mergedLines } from './list/merged.ts';
+import { asLaid, mergedLines } from './list/merged.ts';
 import { goneFrom, withSince } from './list/since.ts';
 import type { MaterialsResult, Own, ShoppingList, Unused } from './result.ts';
+import { asCut } from './straight/asCut.ts';
 
 /** The one list of all that the trades need, in whole pieces, priced and held against what is at hand and ordered. */
 export function sum(result: MaterialsResult, said: Said): MaterialsResult {
   const materials = withSheets(said.materials, result.cut);
   // The job of the pieces is wanted since the design: named once is enough.
-  return { ...result, list: attempt(() => listOf(result.own, { ...said, materials })), wanted: [] };
+  return { ...result, list: attempt(() => listOf(result.own, { ...said, materials }, result.cut)), wanted: [] };
 }
 
-function listOf(own: Own, { tasks, materials, findings }: Said): ShoppingList {
+function listOf(own: Own, { tasks, materials, findings }: Said, cut: MaterialsResult['cut']): ShoppingList {
+  const laid = laidOf(cut);
   const used = usedUp(materials);
   const all: readonly MaterialLine[] = [...materials, ...used];
   if (!all.some((l) => l.amount > 0)) return unresolved('missing', 'candidates');
-  const made = mergedLines(all).map((m) => listLine(m, own));
+  const cutLines = asCut(
+    mergedLines(all).map((m) => asLaid(m, laid.get(m.id))),
+    own,
+  );
+  const made = cutLines.lines.map((m) => listLine(m, own));
   const plain = made.map((m) => m.line);
   const lines = withSince(plain, own.orders).sort(
     (a, b) => holdPointWords.indexOf(a.by) - holdPointWords.indexOf(b.by),
@@ -31,6 +39,7 @@ function listOf(own: Own, { tasks, materials, findings }: Said): ShoppingList {
   const toOrder = holdPointWords.indexOf('order');
   return {
     lines,
+    straight: cutLines.straight,
     usedUp: used,
     tools: toolsOf(tasks, own.stock),
     forgotten: forgotten(all, own.stock),
@@ -38,10 +47,14 @@ function listOf(own: Own, { tasks, materials, findings }: Said): ShoppingList {
     gone: goneFrom(plain, own.orders),
     unused: oncePerPath([
       ...made.flatMap((m) => m.unused),
+      ...(cut.ok ? cut.value.unsure : []).map(
+        ({ id, name }): Unused => ({ path: `work.stock.${id}`, name, because: 'thickness' }),
+      ),
       ...unplaced(
         own,
         plain.map((l) => l.id),
       ),
+      ...unknownGoods(own.deliveries, lineNames(all, plain)),
     ]),
     beforeOrder: findings.flatMap(({ id, status, holdPoint, consequence }) =>
       holdPointWords.indexOf(holdPoint) <= toOrder && status !== 'ok' && consequence !== 'comfort'
@@ -57,4 +70,20 @@ const unplaced = ({ prices }: Own, ids: readonly string[]): Unused[] =>
     line === undefined || ids.includes(line) ? [] : [{ path, name, because: 'line' }],
   );
 
-const oncePerPath = (unused: readonly Unused[]): Unused[] => [...new Map(unused.map((u) => [u.path, u])).values()];
+const oncePerPath = (unused: readonly Unused[]): Unused[] => [
+  ...new Map(unused.map((u) => [u.because === 'goods' ? `${u.path} ${u.name}` : u.path, u])).values(),
+];
+
+/** Every name that things have, with the trades and on the list. */
+const lineNames = (all: readonly MaterialLine[], plain: readonly { readonly id: string; readonly what: string }[]) => [
+  ...all.flatMap(namesOf),
+  ...plain.flatMap((l) => [l.id, l.what]),
+];
+
+/** What a delivery is to bring and nothing on the list is called. */
+const unknownGoods = (deliveries: Own['deliveries'], names: readonly string[]): Unused[] =>
+  deliveries.flatMap(({ id, goods }) =>
+    goods
+      .filter((g) => !isCalled(g, names))
+      .map((name): Unused => ({ path: `work.deliveries.${id}.goods`, name, because: 'goods' })),
+  );

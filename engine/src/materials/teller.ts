@@ -1,5 +1,5 @@
 import type { Teller } from '../plan/trade.ts';
-import { materials } from './materials.ts';
+import { materials, standsFor } from './materials.ts';
 import { words } from './messages.ts';
 import { readings } from './readings.ts';
 import { sources } from './sources.ts';
@@ -10,6 +10,7 @@ export const materialsTeller: Teller<'materials'> = {
   id: 'materials',
   title: 'Materials',
   materials,
+  standsFor,
   tasks,
   readings,
   sum,

@@ -6,6 +6,7 @@ import { questionsOf } from './questions.ts';
 import { quoteRows } from './quotes.ts';
 import type { PaperKind, PaperworkResult, WorkDays } from './result.ts';
 import { incentiveTerms, warrantyTerms } from './terms.ts';
+import { awaitedOf, orderDay } from './waits.ts';
 import { handsOf, worksOf } from './works.ts';
 
 /** The papers in order, what they keep for licensed people, their terms against the plan, and quotes at one scope. Pure. */
@@ -36,6 +37,8 @@ export function design({ project }: TradeInput): PaperworkResult {
         return days && !('missing' in days) ? [[p.id, days.likely]] : [];
       }),
     ),
+    awaited: awaitedOf(papers),
+    orderDay: attempt(() => orderDay(project)),
     workings: {},
     wanted: [],
   };

@@ -1,11 +1,12 @@
 import type { Judged, Words } from '../plan/judge.ts';
 import type { Printer } from '../plan/printer.ts';
 import { unknownWords } from '../plan/unknownWords.ts';
+import { sayDates, unknownDates } from './dateWords.ts';
 import { sayMoney } from './moneyWords.ts';
 import { sayPaper } from './paperWords.ts';
 import { sayWork } from './workWords.ts';
 
-const say = { ...sayPaper, ...sayMoney, hands: sayWork };
+const say = { ...sayPaper, ...sayMoney, ...sayDates, hands: sayWork };
 
 /** What a finding is about while nothing can be said of it. */
 const about = (word: string, name: string): string =>
@@ -20,6 +21,8 @@ const about = (word: string, name: string): string =>
     'warranty-terms': `What ends ${name} is not known yet.`,
     'insurance-told': `Whether they must be told before work begins is not known: ${name}.`,
     deadline: `Whether ${name} fits the days of work is not known.`,
+    comes: `When ${name} comes is not known.`,
+    stands: `Whether ${name} still stands on the day you order is not known.`,
     evidence: 'No paper is entered yet.',
     quote: `What ${name} comes to with all that it leaves out is not known.`,
     'life-cost': 'Which unit costs least over its life is not known yet.',
@@ -53,6 +56,8 @@ function unknown(j: Judged, print: Printer, word: string): Words {
       mend: 'Enter it again: year, month, day.',
     };
   if (word === 'hands') return sayWork(j, print);
+  const dates = unknownDates(j);
+  if (dates) return dates;
   const plain = unknownWords(j, print, about(word, name));
   const ask = j.because === 'missing' ? asking[word] : undefined;
   return ask ? { ...plain, mend: ask } : plain;

@@ -21,7 +21,7 @@ export function papersOf(project: ResolvedProject): Paper[] {
 }
 
 function paperOf(id: string, entry: Entry): Paper {
-  const { name, asksFor, due, evidence, amount } = entry;
+  const { name, asksFor, due, evidence, amount, asked, waits } = entry;
   const kind = choiceOf(entry.kind, 'permit');
   const real = due !== undefined && dayNumber(due) !== undefined;
   const { licence, works } = licenceOf(entry);
@@ -33,6 +33,8 @@ function paperOf(id: string, entry: Entry): Paper {
     status: choiceOf(entry.status, 'open'),
     ...(real ? { due } : {}),
     dueWrong: due !== undefined && !real,
+    ...(asked !== undefined && dayNumber(asked) !== undefined ? { asked } : {}),
+    ...('missing' in waits ? {} : { waits: Math.ceil(waits.likely) }),
     evidence: (evidence ?? '').trim() !== '',
     ...('missing' in amount ? {} : { amount: { low: amount.low, likely: amount.likely, high: amount.high } }),
     licence,

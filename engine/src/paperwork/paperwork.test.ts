@@ -1,7 +1,8 @@
 import type { Project } from '@kneewall/project';
 import { describe, expect, it } from 'vitest';
 import { demo } from '../../test/demos.ts';
-import { coldMemo, evaluate, type Finding } from '../index.ts';
+import { coldMemo, evaluate, type Finding, workPlanKind } from '../index.ts';
+import type { WorkInputs } from '../schedule/workJob.ts';
 
 const flat = demo('juniper-flat');
 const memo = coldMemo();
@@ -165,5 +166,55 @@ describe('quotes', () => {
   });
   it('that leave out more than a tenth fail', () => {
     expect(status(standing({ q: quote }, { scopePrices: prices }), 'quote:q')).toBe('fails');
+  });
+});
+
+describe('days that papers take', () => {
+  const days = (asked: string | undefined, waits: number | undefined, kind: 'permit' | 'inspection' = 'permit') => {
+    const found = standing({
+      p: {
+        ...{ kind, status: 'asked' as const, due: '2027-07-02' },
+        ...(asked === undefined ? {} : { asked }),
+        ...(waits === undefined ? {} : { waits: plain(waits) }),
+      },
+    });
+    return found['comes:p'];
+  };
+  it('are held against the day it is needed by', () => {
+    // By the calendar: 11 June and 21 days are 2 July, and 22 days are one too many.
+    expect(days('2027-06-11', 21)).toMatchObject({ status: 'ok', value: 0 });
+    expect(days('2027-06-11', 22)).toMatchObject({ status: 'fails', value: -1 });
+    expect(days(undefined, undefined)).toBeUndefined();
+  });
+  it('give the last day to ask where nobody has asked yet, and ask how long where that is missing', () => {
+    expect(days(undefined, 21)).toMatchObject({ status: 'unknown', needs: ['paperwork.p.asked'] });
+    expect(days(undefined, 21)?.what).toContain('ask by 2027-06-11');
+    expect(days('2027-06-11', undefined)).toMatchObject({ status: 'unknown', needs: ['paperwork.p.waits'] });
+  });
+  it('move what a permit covers in the plan, and nothing before it', () => {
+    const project = {
+      ...flat,
+      paperwork: { p: { kind: 'permit' as const, status: 'asked' as const, asked: '2027-07-01', waits: plain(10) } },
+    };
+    const spec = evaluate(project, {}, { memo }).wanted.find((j) => j.kind === workPlanKind)?.inputs as WorkInputs;
+    const release = (id: string) => spec.spec.tasks.find((t) => t.id === id)?.release;
+    // Windows begin on 3 July: 11 July is eight days later.
+    expect(release('circuit/pull')).toBe(8 * 1440);
+    expect(release('access/up')).toBeUndefined();
+  });
+});
+
+describe('a quote', () => {
+  const quote = (due: string, deliveries: NonNullable<Project['work']>['deliveries'], more: Partial<Project> = {}) =>
+    standing({ q: { kind: 'quote', due, name: 'Quote' } }, { deliveries }, more)['stands:q'];
+  const boat = { boat: { day: '2027-06-20', lead: { value: 10 * 86_400, known: 'estimated' as const } } };
+  it('is held against the last day to order the unit', () => {
+    expect(quote('2027-06-10', boat)).toMatchObject({ status: 'ok', value: 0 });
+    expect(quote('2027-06-09', boat)).toMatchObject({ status: 'fails', value: -1 });
+    expect(quote('2027-06-09', boat)?.what).toContain('ends before you order');
+    expect(quote('2027-06-09', boat, ordered)).toBeUndefined();
+  });
+  it('is not judged where no day of the order is known', () => {
+    expect(quote('2027-06-09', {})).toMatchObject({ status: 'unknown', needs: ['work.deliveries'] });
   });
 });

@@ -20,6 +20,9 @@ export type Paper = {
   /** A day of the calendar; `dueWrong` where what was entered is none. */
   readonly due?: string;
   readonly dueWrong: boolean;
+  /** The day on which it was asked for, or is to be, and how many days that takes. */
+  readonly asked?: string;
+  readonly waits?: number;
   readonly evidence: boolean;
   readonly amount?: Range;
   readonly licence: YesNo;
@@ -87,6 +90,14 @@ export type Question = { readonly id: QuestionId; readonly open: boolean };
 /** Days of work as the windows and the last day name them. */
 export type WorkDays = { readonly first: string; readonly last: string };
 
+/** A permit or inspection that work waits for, and the day on which it comes, counted from 1970. */
+export type Awaited = {
+  readonly id: string;
+  readonly name: string;
+  readonly kind: 'permit' | 'inspection';
+  readonly comes: number;
+};
+
 export type PaperworkResult = ResultBase & {
   /** By the day they are due, those without one last. */
   readonly papers: readonly Paper[];
@@ -101,4 +112,7 @@ export type PaperworkResult = ResultBase & {
   readonly unit: 'open' | 'ordered' | 'fitted';
   /** Days within which a warranty is to be registered, by paper. */
   readonly registers: Readonly<Record<string, number>>;
+  readonly awaited: readonly Awaited[];
+  /** The last day to order with the delivery that brings the unit, or what is missing to know it. */
+  readonly orderDay: Outcome<string>;
 };

@@ -1,6 +1,9 @@
 import type { QuantityKind, Range, TradeId } from '@kneewall/project';
 import type { HoldPoint } from './finding.ts';
 
+/** A straight piece, m: so many of it. One that is longer than the lengths in the shop is joined where they end. */
+export type StraightPiece = { readonly name: string; readonly length: number; readonly count: number };
+
 /** One thing that is needed, before waste and before rounding to what shops sell. `amount` is in the unit of `kind`. */
 export type MaterialLine = {
   readonly id: string;
@@ -12,6 +15,8 @@ export type MaterialLine = {
   readonly soldBy?: number;
   /** The document entry it is for. */
   readonly for?: string;
+  /** m of each piece that is cut for it from straight lengths; together they are its amount. */
+  readonly pieces?: readonly StraightPiece[];
   /** What it is in the shop, where several lines are the same thing there: they are added up under that id and name. */
   readonly like?: { readonly id: string; readonly what: string };
 };
@@ -42,6 +47,10 @@ export type Task = {
   readonly noisy?: true;
   /** What has to be there while it is done. */
   readonly needs?: readonly ('power' | 'water')[];
+  /** No task of that hold point begins before it is done. */
+  readonly gates?: HoldPoint;
+  /** It takes no window: to be done within so many days of the end of what it comes after. */
+  readonly within?: number;
   /** Drying or curing after its end, before what comes after it may begin: s. */
   readonly cures?: number;
 };

@@ -87,6 +87,8 @@ export type Teller<Id extends keyof TradeResults> = {
   readonly id: Id;
   readonly title: string;
   materials(result: TradeResults[Id]): readonly MaterialLine[];
+  /** Ids of lines of other trades that its own stand in for. */
+  standsFor?(result: TradeResults[Id]): readonly string[];
   tasks(result: TradeResults[Id]): readonly Task[];
   readings(result: TradeResults[Id], conditions: Conditions, view: PlanView): readonly ExpectedReading[];
   /** Of the phase `sum`: its result with what all other trades said, and the jobs that asks for; judged again then. */

@@ -8,7 +8,7 @@ import { atticClock } from './atticClock.ts';
 import type { ScheduleResult, WorkFrame } from './result.ts';
 import { dayAt, offOf, putOffOf, quietOf, type Since, ticksOf } from './ticks.ts';
 
-type Input = TradeInput<'access' | 'materials'>;
+type Input = TradeInput<'access' | 'materials' | 'paperwork'>;
 type Work = ResolvedProject['work'];
 
 /** How long work takes, against a handy person. Common practice, no source: `schedule.pace`. */
@@ -43,6 +43,7 @@ function frameOf({ project, upstream }: Input): WorkFrame {
   const clock = s.choice(work.dates.clock);
   const ahead = (s.maybe(site.timeZone) ?? Math.round(longitude / 15)) + (clock === 'summer' ? 1 : 0);
   const hotDay = required(upstream.access.hotDay as AccessResult['hotDay']);
+  const atticMonths = hotDay.map((hours) => atticClock(hours, ahead - longitude / 15));
   const { doneBy } = work.dates;
   if (doneBy !== undefined && !Number.isFinite(dayNumber(doneBy))) return unresolved('missing', 'work.dates.doneBy');
   return {
@@ -60,10 +61,14 @@ function frameOf({ project, upstream }: Input): WorkFrame {
     pace: crew.reduce((sum, [, who]) => sum + paceOf[s.choice(who.skill)], 0) / crew.length,
     attic: days.map((day) => ({
       from: since(day),
-      minutes: atticClock(hotDay[Number(day.slice(5, 7)) - 1] ?? [], ahead - longitude / 15),
+      minutes: atticMonths[Number(day.slice(5, 7)) - 1] ?? Array<number>(24).fill(0),
     })),
+    atticMonths,
     ...(doneBy === undefined ? {} : { doneBy: since(doneBy) + perDay }),
     ahead,
+    papers: upstream.paperwork.awaited.map(({ id, name, kind, comes }) => ({
+      ...{ id, name, kind, at: (comes + since('1970-01-01') / perDay) * perDay },
+    })),
     ...asItStands(work, upstream.materials.own, since, s),
   };
 }
@@ -79,8 +84,9 @@ function asItStands(work: Work, own: MaterialsResult['own'], since: Since, s: Sc
     ...(planFrom === undefined ? {} : { planFrom: dayAt(planFrom, since, 'work.dates.planFrom') }),
     ...(quiet ? { quiet } : {}),
     off: offOf(work, since, s),
-    deliveries: own.deliveries.map(({ id, name, arrives, brings }) => ({
-      ...{ id, name, brings, at: (required(arrives) + firstDay) * perDay },
+    deliveries: own.deliveries.map(({ id, name, arrives, brings, goods, at }) => ({
+      ...{ id, name, brings, goods },
+      ...(arrives.ok ? { at: (arrives.value + firstDay) * perDay + at / 60 } : {}),
     })),
     here: [
       ...own.stock.flatMap((x) => x.line ?? []),

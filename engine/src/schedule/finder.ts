@@ -4,11 +4,11 @@ import { findings } from './findings.ts';
 import { learn } from './learn.ts';
 
 /** Who has time when, and which work fits there. The tasks come with the telling: see `sum` of the teller. */
-export const scheduleFinder: Finder<'schedule', 'access' | 'materials'> = {
+export const scheduleFinder: Finder<'schedule', 'access' | 'materials' | 'paperwork'> = {
   id: 'schedule',
   phase: 'sum',
   reads: ['work.crew', 'work.windows', 'work.dates', 'work.done', 'work.putOff', 'work.off', 'site'],
-  after: ['access', 'materials'],
+  after: ['access', 'materials', 'paperwork'],
   design,
   learn,
   findings,

@@ -1,6 +1,7 @@
 import { required } from '../plan/outcome.ts';
 import { type DraftOf, draftsOf, type Found, telling } from '../plan/telling.ts';
 import type { Drafts } from '../plan/trade.ts';
+import { askedOf } from './asked.ts';
 import type { ScheduleResult, Unplaced, WorkAnswers } from './result.ts';
 
 /** Common practice, no source: chances that are held against a plan. */
@@ -21,7 +22,10 @@ export function findings(result: ScheduleResult): Drafts {
   const names = result.sum?.names ?? {};
   const found = [
     one(
-      { ...placed, facts: { waits: unplaced.map((u) => ({ ...u, name: names[u.task] ?? u.task })) } },
+      {
+        ...placed,
+        facts: { waits: unplaced.map((u) => ({ ...u, name: names[u.task] ?? u.task })), ...holding(result, names) },
+      },
       'unplaced',
       (w) => w.unplaced.length,
     ),
@@ -39,44 +43,10 @@ export function findings(result: ScheduleResult): Drafts {
     }),
   ];
   if (work.ok && work.value.chance !== undefined) found.push(one(inTime, 'chance', (w) => w.chance ?? 0));
-  return draftsOf([...found, ...asked(result)]);
+  return draftsOf([...found, ...askedOf(result)]);
 }
-
-/** What is entered and cannot be used as it stands: deliveries too late, ticks of no task. */
-function asked({ frame, sum }: ScheduleResult): Found[] {
-  if (!frame.ok || !sum) return [];
-  const { deliveries, doneBy = 0 } = frame.value;
-  const late = sum.late.flatMap(({ delivery, tasks }): Found[] => {
-    const own = deliveries.find((d) => d.id === delivery);
-    if (!own) return [];
-    const facts = { name: own.name, tasks: tasks.map((id) => ({ name: sum.names[id] ?? id })) };
-    return [
-      telling('schedule', `work.deliveries.${delivery}`)({ ...delivered, id: `delivery:${delivery}`, facts }, (rec) => {
-        rec.step('after', 'solved', {}, 60 * (own.at - doneBy), 's', delivered.source);
-        return 60 * (own.at - doneBy);
-      }),
-    ];
-  });
-  if (sum.unknown.length === 0) return late;
-  const facts = { tasks: sum.unknown.map((t) => ({ name: t.task })) };
-  const unknown = telling('schedule', sum.unknown[0]?.path ?? 'work.done')({ ...ticks, facts }, (rec) => {
-    rec.step('unknown', 'table', {}, sum.unknown.length, '', 'project');
-    return sum.unknown.length;
-  });
-  return [...late, unknown];
-}
-
-const delivered: DraftOf = {
-  id: 'delivery',
-  holdPoint: 'decide',
-  kind: 'time',
-  source: 'schedule.plan',
-  consequence: 'money',
-  limit: { max: -1 },
-};
 
 const base = { kind: 'count', source: 'schedule.plan', consequence: 'harm' } as const;
-const ticks: DraftOf = { ...base, id: 'ticks', holdPoint: 'decide', consequence: 'money', limit: { max: 0 } };
 const placed: DraftOf = { ...base, id: 'placed', holdPoint: 'decide', consequence: 'money', limit: { max: 0 } };
 const stops: DraftOf = { ...base, id: 'safe-stops', holdPoint: 'lift', source: 'schedule.check', limit: { max: 0 } };
 const attic: DraftOf = {
@@ -105,6 +75,18 @@ const inTime: DraftOf = {
   source: 'schedule.lives',
   limit: { min: chanceLeast },
 };
+
+/** The first windows that would hold what has no place, and how many there are. */
+function holding({ work, frame }: ScheduleResult, names: Readonly<Record<string, string>>): DraftOf['facts'] & object {
+  if (!work.ok || !frame.ok) return {};
+  const { toAdd } = work.value;
+  const at = (minute: number) => new Date(Date.parse(`${frame.value.start}T00:00:00Z`) + minute * 60_000).toISOString();
+  const told = toAdd.slice(0, 3).map((w) => ({
+    ...{ name: names[w.task] ?? w.task, missing: w.missing, people: w.people },
+    ...{ day: at(w.from).slice(0, 10), from: at(w.from).slice(11, 16), to: at(w.to).slice(11, 16) },
+  }));
+  return { toAdd: told, adds: toAdd.length };
+}
 
 /** A task of which a part is longer than any window. */
 const windowFor = ({ task, longest = 0, needed = 0 }: Unplaced, names: Readonly<Record<string, string>>): Found =>

@@ -1,9 +1,15 @@
 import type { Results } from '../plan/trade.ts';
 import type { ScheduleResult, WorkAnswers } from './result.ts';
+import { firstPlanKind, workPlanKind } from './workJob.ts';
 
-/** The windows with the plan of their work, once it is found. */
+/** The windows with the plan of their work, once it is found; until then the first one, beside it. */
 export function learn(result: ScheduleResult, found: Results): ScheduleResult {
-  const [job] = result.wanted;
-  if (!job || !(job.key in found)) return result;
-  return { ...result, work: { ok: true, value: found[job.key] as WorkAnswers }, wanted: [] };
+  const answers = (kind: string): WorkAnswers | undefined => {
+    const job = result.wanted.find((j) => j.kind === kind);
+    return job && (found[job.key] as WorkAnswers | undefined);
+  };
+  const best = answers(workPlanKind);
+  if (best) return { ...result, work: { ok: true, value: best }, wanted: [] };
+  const first = answers(firstPlanKind);
+  return first ? { ...result, first, wanted: result.wanted.filter((j) => j.kind !== firstPlanKind) } : result;
 }

@@ -1,7 +1,8 @@
 import type { Judged, Words } from '../plan/judge.ts';
 import type { Printer } from '../plan/printer.ts';
 import { unknownWords } from '../plan/unknownWords.ts';
-import type { Unplaced } from './result.ts';
+import { missingWords } from './missingWords.ts';
+import type { Unplaced, WindowToAdd } from './result.ts';
 
 type Say = (j: Judged, print: Printer) => Words;
 
@@ -12,14 +13,36 @@ const because: Readonly<Record<Unplaced['because'], string>> = {
   waits: 'waits for one of these',
   circle: 'waits for itself, through others',
   delivery: 'what it needs comes after the last window',
+  'no-day': 'what it needs comes with a delivery that has no day',
+  paper: 'its permit or inspection comes after the last window',
 };
 const listed = (j: Judged): string[] =>
   ((j.facts?.tasks ?? []) as readonly { readonly name: string }[]).map((t) => `“${t.name}”`);
+/** The first of them, and how many more there are. */
+const some = (j: Judged): string => {
+  const all = listed(j);
+  const shown = all.length > 10 ? 9 : all.length;
+  return all.slice(0, shown).join(', ') + (shown < all.length ? ` and ${all.length - shown} more` : '');
+};
+const late = (j: Judged, print: Printer): string => print.quantity(Math.abs(j.margin ?? 0), 'time');
 const waiting = (j: Judged): string =>
   ((j.facts?.waits ?? []) as readonly (Unplaced & { readonly name: string })[])
     .slice(0, 6)
     .map((u) => `“${u.name}” (${because[u.because]})`)
     .join('; ');
+
+type ToAdd = Pick<WindowToAdd, 'missing' | 'people'> & Readonly<Record<'name' | 'day' | 'from' | 'to', string>>;
+/** The windows that would do, the soonest first. */
+function wayOut(j: Judged): string {
+  const told = (j.facts?.toAdd ?? []) as readonly ToAdd[];
+  if (told.length === 0) return 'Enter more or longer windows, or ask for more hands.';
+  const more = Number(j.facts?.adds ?? 0) - told.length;
+  const each = told.map(
+    (w) =>
+      `${w.day} from ${w.from} to ${w.to} with ${w.people} ${w.people === 1 ? 'person' : 'people'} for “${w.name}” (${missingWords[w.missing]})`,
+  );
+  return `These windows would hold it, the soonest beside yours: ${each.join('; ')}${more > 0 ? `; and ${more} more, on Do` : ''}.`;
+}
 
 const say: Readonly<Record<string, Say>> = {
   placed: (j, print) => ({
@@ -28,10 +51,7 @@ const say: Readonly<Record<string, Say>> = {
         ? 'All work has a place in your windows.'
         : `Tasks without a place in your windows: ${print.value(j)}: ${waiting(j)}.`,
     why: 'A house half opened when the free days end is cold, wet and dangerous.',
-    mend:
-      j.status === 'ok'
-        ? 'Plan again when a day falls through.'
-        : 'Enter more or longer windows, or ask for more hands.',
+    mend: j.status === 'ok' ? 'Plan again when a day falls through.' : wayOut(j),
   }),
   window: (j, print) => ({
     what: `“${String(j.facts?.task ?? '')}”: no window is long enough. It needs ${print.limit(j)} in one go until it is safe to leave; the longest window it could use has ${print.value(j)}.`,
@@ -71,9 +91,20 @@ const say: Readonly<Record<string, Say>> = {
         : 'Give that day more time, begin it first thing, or put one of its tasks off.',
   }),
   delivery: (j, print) => ({
-    what: `“${String(j.facts?.name ?? '')}” comes ${print.value(j)} after the day on which all should be done. Waiting for it: ${listed(j).join(', ')}.`,
+    what: `“${String(j.facts?.name ?? '')}” comes ${print.value(j)} after ${j.facts?.entered === 0 ? 'the last of your windows' : 'the day on which all should be done'}. Waiting for it: ${some(j)}.`,
     why: 'What has to be built in cannot come after the work is over.',
     mend: 'Order it with an earlier delivery, correct its day, or move the day you want to be done by.',
+  }),
+  within: (j, print) => ({
+    what:
+      j.facts?.done === 1
+        ? `“${String(j.facts?.task ?? '')}”: done${j.status === 'ok' ? ' in time' : ` ${late(j, print)} too late`}. The last day was ${String(j.facts?.by ?? '')}.`
+        : `“${String(j.facts?.task ?? '')}”: by ${String(j.facts?.by ?? '')}, ${String(j.facts?.days ?? '')} days from ${String(j.facts?.from ?? '')}${j.status === 'ok' ? '' : `, ${late(j, print)} ago`}.`,
+    why: 'A form sent a day late is how most warranties are lost.',
+    mend:
+      j.status === 'ok'
+        ? 'It takes no window: do it the same evening, and tick it off.'
+        : 'Send it today all the same, with the report of the first start, and ask in writing that it counts.',
   }),
   ticks: (j, print) => ({
     what: `Ticked off, but no task of the plan: ${print.value(j)} (${listed(j).join(', ')}).`,
@@ -101,8 +132,16 @@ const about: Readonly<Record<string, string>> = {
   overruns: 'How likely work runs past its window',
   crew: 'Whether there are hands enough',
   delivery: 'Whether deliveries come in time',
+  'no-day': 'When a delivery comes',
+  within: 'By when a form must be sent',
   ticks: 'Whether what is ticked off is in the plan',
 };
+
+const noDay = (j: Judged): Words => ({
+  what: `“${String(j.facts?.name ?? '')}” has no day of arrival: the plan takes it that nothing of it has come. Waiting for it, and planned nowhere: ${some(j)}.`,
+  why: 'A plan that reckons with goods nobody has promised sends people up a ladder for nothing.',
+  mend: 'Ask for its day and enter it; tick on the list what is here already. Everything else is planned.',
+});
 
 const tooFarApart = 'Windows up to 200 days apart are planned at once: take the later ones out for now.';
 
@@ -110,6 +149,7 @@ export function words(j: Judged, print: Printer): Words {
   const word = j.id.split(':')[0] ?? j.id;
   const topic = about[word];
   if (j.status === 'unknown') {
+    if (word === 'no-day') return noDay(j);
     const unknown = unknownWords(j, print, `${topic ?? 'The plan of work'} is not known yet.`);
     return j.because === 'out-of-range' ? { ...unknown, mend: tooFarApart } : unknown;
   }

@@ -3,7 +3,7 @@ import type { Task } from '../plan/lines.ts';
 
 /**
  * What each task comes after, by id: what it names as far as that is planned; where it names nothing, all tasks of
- * earlier hold points, except those that would then wait for themselves.
+ * earlier hold points, except those that would then wait for themselves; and what gates its hold point.
  */
 export function orderOf(tasks: readonly Task[]): ReadonlyMap<string, readonly string[]> {
   const ids = new Set(tasks.map((t) => t.id));
@@ -14,6 +14,10 @@ export function orderOf(tasks: readonly Task[]): ReadonlyMap<string, readonly st
     for (const other of tasks)
       if (rank(other) < rank(t) && !comesAfter(order, other.id, t.id)) order.get(t.id)?.push(other.id);
   }
+  for (const gate of tasks)
+    for (const t of tasks)
+      if (t.holdPoint === gate.gates && !order.get(t.id)?.includes(gate.id) && !comesAfter(order, gate.id, t.id))
+        order.get(t.id)?.push(gate.id);
   return order;
 }
 

@@ -3,20 +3,37 @@ import {
   chanceBy,
   chancesOf,
   checkPlan,
+  type Effort,
   type PlacedPiece,
   type WorkSpec,
 } from '../physics/schedule/index.ts';
+import { windowsToAdd } from './addWindows.ts';
 import { atticOver } from './atticOver.ts';
 import { replan } from './replan.ts';
 import type { WorkAnswers } from './result.ts';
 import type { WorkInputs } from './workJob.ts';
 
 const lives = 1000;
+/** For a plan that stands for seconds. */
+const firstLives = 200;
+const atOnce: Effort = { plans: 60, conflicts: 0 };
+
+/** A plan as it is found at once, by the same rules as the best one. */
+export const firstPlan = (inputs: WorkInputs): WorkAnswers => planned(inputs, () => undefined, atOnce, firstLives);
 
 /** The plan of what fits, and what does not, with why. A task that finds no place takes those with it that wait for it. */
-export function planJob(inputs: WorkInputs, tell: (done: number, total: number) => void): WorkAnswers {
+export const planJob = (inputs: WorkInputs, tell: Tell): WorkAnswers => planned(inputs, tell, undefined, lives);
+
+type Tell = (done: number, total: number) => void;
+
+function planned(inputs: WorkInputs, tell: Tell, effort: Effort | undefined, lives: number): WorkAnswers {
   tell(0, 2);
-  const { spec, plan, unplaced, moved, margin } = replan(inputs.spec, inputs.unplaced, inputs.stages ?? []);
+  const { spec, whole, plan, unplaced, moved, margin } = replan(
+    inputs.spec,
+    inputs.unplaced,
+    inputs.stages ?? [],
+    effort,
+  );
   tell(1, 2);
   const windows = (inputs.windows ?? []).filter((w) => plan.pieces.some((p) => w.from <= p.from && p.from < w.to));
   const chances = chancesOf(spec, plan.pieces, { lives, spans: windows });
@@ -26,6 +43,7 @@ export function planJob(inputs: WorkInputs, tell: (done: number, total: number) 
   return {
     parts: plan.pieces.map((p) => partOf(p, spec, chances)),
     unplaced,
+    toAdd: windowsToAdd(whole, plan.pieces, unplaced, inputs),
     end: plan.end,
     bound: plan.bound,
     proved: plan.proved,

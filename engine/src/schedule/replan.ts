@@ -1,4 +1,5 @@
 import {
+  type Effort,
   meanOf,
   type PlannedWork,
   type PlanOptions,
@@ -16,6 +17,8 @@ import { withFollowers } from './workSpec.ts';
 /** A plan, the spec it is of, what found no place, and the tasks that stand at another time than before. */
 export type Replanned = {
   readonly spec: WorkSpec;
+  /** Of all tasks as it stands now, placed or not. */
+  readonly whole: WorkSpec;
   readonly plan: WorkPlan;
   readonly unplaced: readonly Unplaced[];
   readonly moved: readonly string[];
@@ -41,16 +44,23 @@ const onTheWay = { plans: 200, conflicts: 200 };
  * The plan as it was before anything was ticked, then day by day with what was ticked by then, each holding on to the one before: what
  * need not move stays, up to the end that was planned before.
  */
-export function replan(spec: WorkSpec, unplaced: readonly Unplaced[], stages: readonly WorkStage[]): Replanned {
-  let now = { ...placed(spec, unplaced, {}), moved: [] as readonly string[] };
+export function replan(
+  spec: WorkSpec,
+  unplaced: readonly Unplaced[],
+  stages: readonly WorkStage[],
+  effort?: Effort,
+): Replanned {
+  const given = effort ? { effort } : {};
+  let now = { ...placed(spec, unplaced, given), whole: spec, moved: [] as readonly string[] };
   stages.forEach((stage, k) => {
     const last = k === stages.length - 1;
-    const found = placed(specAt(spec, stage), unplaced, {
-      ...(last ? {} : { effort: onTheWay }),
+    const whole = specAt(spec, stage);
+    const found = placed(whole, unplaced, {
+      ...(last ? given : { effort: effort ?? onTheWay }),
       before: now.plan.pieces,
       soonEnough: now.plan.end,
     });
-    now = { ...found, moved: movedIn(now.plan, found.plan) };
+    now = { ...found, whole, moved: movedIn(now.plan, found.plan) };
   });
   return now;
 }
@@ -88,7 +98,11 @@ function atPace(p: WorkPiece, learned: LearnedPace | undefined): WorkPiece {
 }
 
 /** Plans, leaves out what has no place, and plans the rest: each turn leaves out at least one task. */
-function placed(spec: WorkSpec, unplaced: readonly Unplaced[], options: PlanOptions): Omit<Replanned, 'moved'> {
+function placed(
+  spec: WorkSpec,
+  unplaced: readonly Unplaced[],
+  options: PlanOptions,
+): Omit<Replanned, 'moved' | 'whole'> {
   const order = new Map(spec.tasks.map((t) => [t.id, (t.after ?? []).map((a) => a.task)]));
   let left = [...unplaced];
   let tasks = spec.tasks;

@@ -1,5 +1,6 @@
 import type { Range } from '@kneewall/project';
 import type { Delivery } from '../materials/result.ts';
+import type { Awaited } from '../paperwork/result.ts';
 import type { Outcome } from '../plan/outcome.ts';
 import type { ResultBase } from '../plan/trade.ts';
 
@@ -22,6 +23,8 @@ export type WorkFrame = {
   readonly pace: number;
   /** Minutes that each clock hour leaves in the attic, for each day of a window. */
   readonly attic: readonly { readonly from: number; readonly minutes: readonly number[] }[];
+  /** Minutes that each clock hour of a hot day leaves in the attic, by month: [12][24]. */
+  readonly atticMonths: readonly (readonly number[])[];
   /** The last minute on which work may end. */
   readonly doneBy?: number;
   /** Hours that clocks are ahead of Greenwich. */
@@ -34,6 +37,13 @@ export type WorkFrame = {
   readonly quiet?: { readonly from: number; readonly to: number };
   readonly off: readonly { readonly what: 'power' | 'water'; readonly from: number; readonly to: number }[];
   readonly deliveries: readonly WorkDelivery[];
+  /** Permits and inspections that are waited for, with the minute from which they are in hand. */
+  readonly papers: readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly kind: Awaited['kind'];
+    readonly at: number;
+  }[];
   /** Lines of the shopping list that are here already: `here` by line, and what entries stand for. */
   readonly here: readonly string[];
 };
@@ -48,13 +58,8 @@ export type Tick = {
   readonly took?: number;
 };
 
-/** Arrives at a minute, with what comes from a kind of shop. */
-export type WorkDelivery = {
-  readonly id: string;
-  readonly name: string;
-  readonly at: number;
-  readonly brings: Delivery['brings'];
-};
+/** Arrives at a minute, with things named or what comes from a kind of shop; without a day nothing of it counts as come. */
+export type WorkDelivery = Pick<Delivery, 'id' | 'name' | 'brings' | 'goods'> & { readonly at?: number };
 
 /** How far a task is: whole parts, and the minute at which the last of them ended. */
 export type TaskDone = { readonly parts: number; readonly of: number; readonly at: number };
@@ -80,21 +85,37 @@ export type WorkPart = {
 /**
  * A task that has no place. `no-window`: a part of it is longer than any window, minutes. `too-few`: it needs more people
  * than there are. `does-not-fit`: the windows are used up. `circle`: it waits for itself. `delivery`: what it needs comes after
- * the last window. `waits`: what comes before it has no place.
+ * the last window. `no-day`: what it needs comes with a delivery that has no day. `paper`:
+ * a permit comes after the last window. `waits`: what comes before it has no place.
  */
 export type Unplaced = {
   readonly task: string;
-  readonly because: 'no-window' | 'too-few' | 'does-not-fit' | 'waits' | 'circle' | 'delivery';
-  /** `circle`: tasks that wait for each other, in that order. `delivery`: the one it waits for. */
+  readonly because: 'no-window' | 'too-few' | 'does-not-fit' | 'waits' | 'circle' | 'delivery' | 'no-day' | 'paper';
+  /** `circle`: tasks that wait for each other, in that order. `delivery`, `no-day`, `paper`: those it waits for. */
   readonly names?: readonly string[];
   readonly longest?: number;
   readonly needed?: number;
+};
+
+/**
+ * A window that would hold parts of a task without a place, minutes from the plan's start, where everything placed stays. `missing`:
+ * what no window of those there are has for it: hours long enough, cool hours in the attic, people, or time that is not used up.
+ */
+export type WindowToAdd = {
+  readonly task: string;
+  readonly from: number;
+  readonly to: number;
+  readonly people: number;
+  readonly parts: number;
+  readonly missing: 'length' | 'cool' | 'people' | 'time';
 };
 
 /** The plan of all work. */
 export type WorkAnswers = {
   readonly parts: readonly WorkPart[];
   readonly unplaced: readonly Unplaced[];
+  /** One way to give a place to what has none; nothing for what waits for goods or papers, or needs more people than there are. */
+  readonly toAdd: readonly WindowToAdd[];
   /** When all that has a place is done, the least it could be, and whether that is proved, minutes. */
   readonly end: number;
   readonly bound: number;
@@ -120,6 +141,8 @@ export type WorkAnswers = {
 export type ScheduleResult = ResultBase & {
   readonly frame: Outcome<WorkFrame>;
   readonly work: Outcome<WorkAnswers>;
+  /** A plan that keeps to everything and is not the best yet: there until that is found, and nothing is judged by it. */
+  readonly first?: WorkAnswers;
   /** With the tasks: their names, how far each is, ticks of no task, pace learned, deliveries that come too late. */
   readonly sum?: {
     readonly names: Readonly<Record<string, string>>;
@@ -127,5 +150,9 @@ export type ScheduleResult = ResultBase & {
     readonly unknown: readonly Tick[];
     readonly learned?: LearnedPace;
     readonly late: readonly { readonly delivery: string; readonly tasks: readonly string[] }[];
+    /** Tasks that take no window: within so many days of the end of others. */
+    readonly within: readonly { readonly task: string; readonly after: readonly string[]; readonly days: number }[];
+    /** Deliveries without a day that a task waits for. */
+    readonly undated: readonly { readonly delivery: string; readonly tasks: readonly string[] }[];
   };
 };

@@ -7,9 +7,9 @@ import type { Task } from '../plan/lines.ts';
 import { minutes } from '../plan/minutes.ts';
 import { atticClock } from './atticClock.ts';
 import { orderOf } from './order.ts';
-import { planJob } from './planJob.ts';
+import { firstPlan, planJob } from './planJob.ts';
 import type { WorkAnswers } from './result.ts';
-import { type WorkInputs, workPlanKind } from './workJob.ts';
+import { firstPlanKind, type WorkInputs, workPlanKind } from './workJob.ts';
 
 const quiet = () => undefined;
 const unpadded = ({ planned: _margin, ...piece }: WorkPiece): WorkPiece => piece;
@@ -67,10 +67,27 @@ describe.each(demoNames)('the plan of work of %s', (name) => {
     expect(work.atticOver).toBe(0);
   });
 
+  it('has a first plan that keeps to the same rules, by which nothing is judged', () => {
+    const quick = first.wanted.find((j) => j.kind === firstPlanKind);
+    expect(quick?.inputs).toEqual(job.inputs);
+    const found = firstPlan(inputs);
+    expect([found.wrong, found.atticOver]).toEqual([[], 0]);
+    expect(found.parts.length).toBeGreaterThan(20);
+    if (found.unplaced.length === 0 && found.margin === work.margin) expect(found.end).toBeGreaterThanOrEqual(work.end);
+    const { plan, wanted } = evaluate(demo(name), { [quick?.key ?? '']: found });
+    expect(plan.trades.schedule?.first).toEqual(found);
+    expect(plan.findings.find((f) => f.id === 'schedule/placed')).toMatchObject({
+      because: 'pending',
+      needs: [job.key],
+    });
+    expect(wanted.map((j) => j.kind).filter((k) => k.startsWith('schedule/'))).toEqual([workPlanKind]);
+    expect(second.plan.trades.schedule?.first).toBeUndefined();
+  });
+
   it('is wanted once, pending until then, and said in findings that agree with it', () => {
     const own = (plan: typeof first.plan) => plan.findings.filter((f) => f.trade === 'schedule');
     expect(own(first.plan).every((f) => f.because === 'pending' && f.needs?.[0] === job.key)).toBe(true);
-    expect(second.wanted.some((j) => j.kind === workPlanKind)).toBe(false);
+    expect(second.wanted.some((j) => j.kind.startsWith('schedule/'))).toBe(false);
     const status = (id: string) => own(second.plan).find((f) => f.id === `schedule/${id}`)?.status;
     expect(status('placed')).toBe(work.unplaced.length === 0 ? 'ok' : 'fails');
     expect([status('safe-stops'), status('attic')]).toEqual(['ok', 'ok']);
@@ -94,6 +111,34 @@ it('fails at “decide” where a task has none of its safe stops within any win
   expect(work.wrong).toEqual([]);
 });
 
+it('says which windows would hold what has no place in July, soonest first, and with them all has one', () => {
+  const project = structuredClone(demo('juniper-flat')) as unknown as { work: { windows: Record<string, object> } };
+  const before = planned(project as unknown as Project);
+  const { toAdd, unplaced } = before.work;
+  expect(new Set(toAdd.map((w) => w.task))).toEqual(new Set(unplaced.map((u) => u.task)));
+  expect(toAdd.some((w) => w.missing === 'cool')).toBe(true);
+  const text = before.second.plan.findings.find((f) => f.id === 'schedule/placed')?.mend;
+  expect(text).toContain('2027-07-30 from 05:00 to 08:00 with 2 people');
+  const order = orderOf(before.first.plan.tasks.filter((t) => t.holdPoint !== 'season'));
+  toAdd.forEach((w, i) => {
+    const start = new Date(Date.UTC(2027, 6, 3) + w.from * 60_000).toISOString().slice(0, 10);
+    const is = (value: number) => ({ value: 60 * value, known: 'estimated' });
+    // Clear of every other window, and after the end of all that comes before.
+    for (const other of [...before.frame.windows, ...toAdd.slice(0, i)])
+      expect(w.to <= other.from || w.from >= other.to).toBe(true);
+    for (const id of order.get(w.task) ?? [])
+      for (const p of before.work.parts.filter((x) => x.task === id)) expect(p.to).toBeLessThanOrEqual(w.from);
+    project.work.windows[`z${i}`] = {
+      order: `z${i}`,
+      day: start,
+      from: is(w.from % 1440),
+      duration: is(w.to - w.from),
+    };
+  });
+  const { work } = planned(project as unknown as Project);
+  expect([work.unplaced, work.toAdd, work.wrong, work.atticOver]).toEqual([[], [], [], 0]);
+});
+
 const minutesOf = (value: number) => ({ value: 60 * value, known: 'estimated' });
 const dayAt = (day: string): number => (Date.parse(day) - Date.parse('2027-05-01')) / 60_000;
 
@@ -109,6 +154,7 @@ it('keeps to ticks, deliveries, quiet hours and times without power, and asks ab
     deliveries: {
       boat: { order: 'a', name: 'Boat', day: '2027-05-08', brings: 'dealer' },
       freight: { order: 'b', name: 'Freight', day: '2027-06-19', brings: 'electrical' },
+      post: { order: 'c', name: 'Post', goods: 'Plugs for two pressure test ports; No such thing' },
     },
     dates: { ...project.work.dates, doneBy: '2027-05-29', quietFrom: minutesOf(18 * 60), quietTo: minutesOf(10 * 60) },
   });
@@ -119,7 +165,8 @@ it('keeps to ticks, deliveries, quiet hours and times without power, and asks ab
   expect(work.parts.some((p) => p.task === 'access/frame')).toBe(false);
   expect(work.parts.every((p) => p.from >= 12 * 60)).toBe(true);
   expect(startOf('access/platform')).toBeGreaterThanOrEqual(dayAt('2027-05-08'));
-  expect(startOf('equipment/receive')).toBeGreaterThanOrEqual(dayAt('2027-05-08'));
+  // No time of day is entered: it counts from six in the evening, when that Saturday's window is over.
+  expect(startOf('equipment/receive')).toBeGreaterThanOrEqual(dayAt('2027-05-08') + 18 * 60);
   for (const p of work.parts) {
     const hours = [p.from, p.to].map((t) => (t % 1440) / 60);
     if (tasks.get(p.task)?.noisy) expect((hours[0] ?? 0) >= 10 && (hours[1] ?? 0) <= 18, p.task).toBe(true);
@@ -135,6 +182,15 @@ it('keeps to ticks, deliveries, quiet hours and times without power, and asks ab
   expect(status('delivery:freight')).toMatchObject({ status: 'fails' });
   expect(status('delivery:freight')?.what).toContain('Freight');
   expect(status('delivery:boat')).toBeUndefined();
+  // What has no day has not come: what needs it has no place and is named, all else is planned.
+  expect(work.unplaced.find((u) => u.task === 'air/seal')).toMatchObject({ because: 'no-day', names: ['post'] });
+  expect(status('no-day:post')).toMatchObject({ status: 'unknown', needs: ['work.deliveries.post.day'] });
+  expect(status('no-day:post')?.what).toContain('Seal');
+  expect(work.parts.some((p) => p.task === 'air/hang')).toBe(true);
+  const list = second.plan.trades.materials?.list;
+  expect(list?.ok && list.value.unused.filter((u) => u.because === 'goods')).toEqual([
+    { path: 'work.deliveries.post.goods', name: 'No such thing', because: 'goods' },
+  ]);
   expect(status('ticks')).toMatchObject({ status: 'fails', value: 1 });
   expect(second.plan.trades.schedule?.sum?.done).toEqual({ 'access/frame': { parts: 2, of: 2, at: 720 } });
   expect((job.inputs as WorkInputs).stages?.length).toBe(1);

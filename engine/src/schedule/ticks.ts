@@ -1,7 +1,7 @@
 import { inOrder, type ResolvedProject } from '@kneewall/project';
 import { unresolved } from '../plan/outcome.ts';
 import type { Scenario } from '../plan/scenario.ts';
-import type { Tick } from './result.ts';
+import type { Tick, WorkFrame } from './result.ts';
 
 type Work = ResolvedProject['work'];
 /** Minutes from the plan's start to a day's midnight; not a number where it is no day. */
@@ -56,3 +56,6 @@ export function dayAt(day: string | undefined, since: Since, path: string): numb
   const at = day === undefined ? Number.NaN : since(day);
   return Number.isFinite(at) ? at : unresolved('missing', path);
 }
+
+/** The end of the last window. */
+export const lastMinute = ({ windows }: Pick<WorkFrame, 'windows'>): number => Math.max(...windows.map((w) => w.to));

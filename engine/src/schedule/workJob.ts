@@ -1,9 +1,9 @@
-import { type Job, makeJob } from '../jobs/job.ts';
+import { type Job, makeJob, type PlainParts } from '../jobs/job.ts';
 import type { WorkSpec } from '../physics/schedule/work.ts';
 import type { LearnedPace, TaskDone, Unplaced, WorkFrame } from './result.ts';
 
 export const workPlanKind = 'schedule/work-plan';
-export const workPlanVersion = 2;
+export const workPlanVersion = 3;
 
 export type WorkInputs = {
   readonly spec: WorkSpec;
@@ -13,7 +13,9 @@ export type WorkInputs = {
   readonly mostPeople: number;
   readonly doneBy?: number;
   /** Windows whose ends are asked about. */
-  readonly windows?: readonly { readonly id: string; readonly from: number; readonly to: number }[];
+  readonly windows?: readonly Pick<WorkFrame['windows'][number], 'id' | 'from' | 'to' | 'people'>[];
+  /** For windows that are not there: the plan's first day, attic hours by month, hours of quiet. */
+  readonly otherDays?: Pick<WorkFrame, 'start' | 'atticMonths' | 'quiet'>;
   /** How it stood at the end of each day with a tick, and now. None: nothing is ticked, put off or wanted later. */
   readonly stages?: readonly WorkStage[];
 };
@@ -27,5 +29,14 @@ export type WorkStage = {
   readonly learned?: LearnedPace;
 };
 
-/** Which work fits which window. */
-export const workPlanJob = (inputs: WorkInputs): Job => makeJob(workPlanKind, workPlanVersion, inputs, 'quick');
+export const firstPlanKind = 'schedule/first-plan';
+export const firstPlanVersion = 1;
+
+/** Which work fits which window: the first plan that is found at once, then the best one. */
+export function workPlanJobs(inputs: WorkInputs): readonly [first: Job, best: Job] {
+  const kept: PlainParts = new WeakMap();
+  return [
+    makeJob(firstPlanKind, firstPlanVersion, inputs, 'quick', kept),
+    makeJob(workPlanKind, workPlanVersion, inputs, 'quick', kept),
+  ];
+}

@@ -2,22 +2,26 @@ import type { Waiting } from '../coupling/deliveries/waiting.ts';
 import type { WorkSpec, WorkTask } from '../physics/schedule/work.ts';
 import type { Task } from '../plan/lines.ts';
 import { single } from '../plan/tools.ts';
+import { notInTime, releases } from './awaited.ts';
 import { calendarsOf } from './calendars.ts';
 import { orderOf } from './order.ts';
 import { piecesOf } from './pieces.ts';
 import type { Unplaced, WorkFrame } from './result.ts';
 import { stagesOf } from './stages.ts';
+import { lastMinute } from './ticks.ts';
 import type { WorkInputs } from './workJob.ts';
+
+/** Whether a task is planned into windows: not what recurs every season, nor what any evening will do for. */
+export const takesWindow = (t: Task): boolean => t.holdPoint !== 'season' && t.within === undefined;
 
 /** Tasks and windows as the planner takes them; what recurs every season is not planned. */
 export function workInputs(frame: WorkFrame, all: readonly Task[], waiting: readonly Waiting[]): WorkInputs {
-  const tasks = all.filter((t) => t.holdPoint !== 'season');
+  const tasks = all.filter(takesWindow);
   const order = orderOf(tasks);
-  const horizon = Math.max(...frame.windows.map((w) => w.to));
+  const horizon = lastMinute(frame);
   const tooFew = tasks.filter((t) => t.people > frame.crew).map((t): Unplaced => ({ task: t.id, because: 'too-few' }));
-  const tooLate = waiting
-    .filter((w) => w.at >= horizon && !tooFew.some((u) => u.task === w.task) && tasks.some((t) => t.id === w.task))
-    .map((w): Unplaced => ({ task: w.task, because: 'delivery', names: [w.delivery] }));
+  const notTooFew = tasks.filter((t) => t.people <= frame.crew);
+  const tooLate = notTooFew.flatMap((t) => notInTime(t.id, waiting, horizon));
   const unplaced = withFollowers(
     [...tooFew, ...tooLate],
     tasks.map((t) => t.id),
@@ -27,12 +31,13 @@ export function workInputs(frame: WorkFrame, all: readonly Task[], waiting: read
   const placed = tasks.filter((t) => !left.has(t.id));
   const stages = stagesOf(frame, tasks);
   return {
-    spec: specOf(frame, placed, order, new Map(waiting.map((w) => [w.task, w.at]))),
+    spec: specOf(frame, placed, order, releases(waiting)),
     attic: frame.attic,
     unplaced,
     mostPeople: Math.max(0, ...tasks.map((t) => t.people)),
     ...(frame.doneBy === undefined ? {} : { doneBy: frame.doneBy }),
-    windows: frame.windows.map(({ id, from, to }) => ({ id, from, to })),
+    windows: frame.windows.map(({ id, from, to, people }) => ({ id, from, to, people })),
+    otherDays: { start: frame.start, atticMonths: frame.atticMonths, ...(frame.quiet ? { quiet: frame.quiet } : {}) },
     ...(stages.length > 0 ? { stages } : {}),
   };
 }
@@ -65,7 +70,7 @@ function specOf(
   const cures = new Map(tasks.map((t) => [t.id, (t.cures ?? 0) / 60]));
   const shared = single.filter((what) => tasks.filter((t) => t.tools?.includes(what)).length > 1);
   return {
-    horizon: Math.ceil(Math.max(...frame.windows.map((w) => w.to)) / 5) * 5,
+    horizon: Math.ceil(lastMinute(frame) / 5) * 5,
     resources: [
       {
         id: 'people',

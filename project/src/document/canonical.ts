@@ -36,5 +36,11 @@ export const hashOf = (text: string): string => bytesToHex(sha256(utf8ToBytes(te
 /** SHA-256 of bytes: the name of a blob. */
 export const hashOfBytes = (bytes: Uint8Array): string => bytesToHex(sha256(bytes));
 
+/** The name of a blob whose bytes come piece by piece. */
+export function blobHasher(): { readonly add: (bytes: Uint8Array) => void; readonly name: () => string } {
+  const hash = sha256.create();
+  return { add: (bytes) => void hash.update(bytes), name: () => bytesToHex(hash.digest()) };
+}
+
 /** The text a project is saved as: two spaces, keys as they stand, one newline at the end. */
 export const projectText = (project: unknown): string => `${JSON.stringify(project, null, 2)}\n`;

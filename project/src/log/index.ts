@@ -5,6 +5,7 @@ export { encodingOf, type LogEncoding } from './encoding.ts';
 export { type Faults, faultWords, type LogFault } from './faults.ts';
 export { hourMeans, type LogHours } from './hourMeans.ts';
 export { isLogTable, type LogTable } from './logTable.ts';
+export { endLength, type LogBytes, type LogEnds, logEndsOf, logTextOfBytes, tailFrom } from './logText.ts';
 export type { LogColumns } from './propose.ts';
 export {
   type LogQuantity,
@@ -15,4 +16,4 @@ export {
   quantityOf,
   unitsOfDimension,
 } from './quantities.ts';
-export { type LogEntry, type LogPlan, planLog, readLog } from './readLog.ts';
+export { type LogEntry, type LogPlan, type LogRead, planLog, readLog, readLogText } from './readLog.ts';

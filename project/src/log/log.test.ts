@@ -5,7 +5,8 @@ import { momentOf, ordersOf } from './dates.ts';
 import { encodingOf } from './encoding.ts';
 import { hourMeans } from './hourMeans.ts';
 import { logReader } from './logReader.ts';
-import { type LogEntry, planLog, readLog } from './readLog.ts';
+import { logTextOf, logTextOfBytes } from './logText.ts';
+import { type LogEntry, planLog, readLog, readLogText } from './readLog.ts';
 
 const site = { timeZone: { value: 1, known: 'measured' as const } };
 const lines = (head: string, row: (i: number) => string, count = 60): string =>
@@ -246,12 +247,47 @@ describe('rows with faults', () => {
     const warm = (i: number): string => `2026-01-${two(1 + Math.floor(i / 24))} ${two(i % 24)}:00,68`;
     const entry = { columns: { indoor: { name: 'indoor', unit: 'C' } } };
     expect(read(lines('time,indoor', warm, 240), entry).problems.map((p) => p.code)).toEqual(['wrong-unit']);
-    expect(planLog(lines('time,indoor', warm, 240), {}, site).columns.indoor?.unit).toBe('F');
+    expect(planLog(logTextOf(lines('time,indoor', warm, 240)).ends, {}, site).columns.indoor?.unit).toBe('F');
+  });
+
+  it.each([
+    ['UTF-8', (t: string) => new TextEncoder().encode(t)],
+    ['UTF-8 with its mark', (t: string) => new TextEncoder().encode(`\uFEFF${t}`)],
+    [
+      'UTF-16',
+      (t: string) =>
+        Uint8Array.from(
+          [`\uFEFF${t}`].flatMap((u) => [...u].flatMap((c) => [c.charCodeAt(0) & 255, c.charCodeAt(0) >> 8])),
+        ),
+    ],
+    ['Windows letters', (t: string) => Uint8Array.from([...t], (c) => c.charCodeAt(0))],
+  ])('gives the same for a file fetched by pieces as for its text: %s', (_, encode) => {
+    // Four pieces, and every letter ° and ß is once in the way of their ends.
+    const text = lines(
+      'time;Außen °C;note',
+      (i) => `${start + 60 * i};${(i % 40).toFixed(1)};${'°ß'.repeat(1 + (i % 7))}`,
+      8000,
+    );
+    const bytes = encode(text);
+    const heard: number[] = [];
+    const file = { size: bytes.length, bytes: (from: number, to: number) => bytes.subarray(from, to) };
+    const log = logTextOfBytes(
+      file,
+      (encoding) => new TextDecoder(encoding),
+      (piece) => heard.push(piece.length),
+    );
+    const told: number[] = [];
+    const found = readLogText(log, {}, site, (done, total) => told.push(done / total));
+    expect(found.value?.time.length).toBe(8000);
+    expect(found.value).toEqual(read(text).value);
+    expect(heard.reduce((a, b) => a + b, 0)).toBe(bytes.length);
+    expect(told.length).toBeGreaterThan(2);
+    expect(told.at(-1)).toBe(1);
   });
 
   it('gives the same for text in pieces of any size', () => {
     const text = lines('time,outdoor °C', (i) => `2026-01-15 ${clock(i)},${i}.5`);
-    const { reading } = planLog(text, {}, site);
+    const { reading } = planLog(logTextOf(text).ends, {}, site);
     if (!reading) throw new Error('not understood');
     for (const size of [1, 7, 64, 5000]) {
       const reader = logReader(reading);

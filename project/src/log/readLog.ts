@@ -4,6 +4,7 @@ import type { DateOrder } from './dates.ts';
 import { type Dialect, sniffLog } from './dialect.ts';
 import { type LogReading, logReader } from './logReader.ts';
 import type { LogTable } from './logTable.ts';
+import { type LogEnds, type LogText, logTextOf } from './logText.ts';
 import { type LogColumn, type LogColumns, proposeColumns } from './propose.ts';
 import { type LogQuantity, type LogUnit, logQuantityIds, logUnits } from './quantities.ts';
 import { suspicions } from './suspicions.ts';
@@ -18,9 +19,6 @@ export type LogPlan = {
   readonly problems: readonly Problem[];
 };
 
-const headLength = 65_536;
-const pieceLength = 1 << 20;
-
 /** Standard time's distance from Greenwich, hours: stated, or after the longitude. */
 function zoneOf(site: Project['site']): number {
   const stated = site?.timeZone?.value ?? Math.round(Number(site?.longitude?.value ?? 0) / 15);
@@ -28,9 +26,8 @@ function zoneOf(site: Project['site']): number {
 }
 
 /** Looks at the beginning and the end of a log. What the entry does not say is proposed; what cannot be known is asked. */
-export function planLog(text: string, entry: LogEntry, site: Project['site']): LogPlan {
-  const tail = text.length > headLength ? text.slice(Math.max(headLength, text.length - headLength)) : '';
-  const { dialect, problem } = sniffLog(text.slice(0, headLength), tail);
+export function planLog({ head, tail }: LogEnds, entry: LogEntry, site: Project['site']): LogPlan {
+  const { dialect, problem } = sniffLog(head, tail);
   if (!dialect) return { columns: {}, problems: problem ? [problem] : [] };
   const stated = statedColumns(entry, dialect);
   const columns = Object.keys(stated.columns).length > 0 ? stated.columns : proposeColumns(dialect);
@@ -87,19 +84,22 @@ function statedColumns(entry: LogEntry, dialect: Dialect): { columns: LogColumns
   return { columns, problems };
 }
 
-/** Reads a log as its entry says. `tell` hears how many characters are read. Nothing is taken while a question is open. */
-export function readLog(
-  text: string,
-  entry: LogEntry,
-  site: Project['site'],
-  tell: (done: number, total: number) => void = () => {},
-): { readonly value?: LogTable; readonly problems: readonly Problem[] } {
-  const { reading, problems } = planLog(text, entry, site);
+/** What was read, or what keeps it from being read. */
+export type LogRead = { readonly value?: LogTable; readonly problems: readonly Problem[] };
+type Tell = (done: number, total: number) => void;
+
+/** Reads a log that is at hand as text. */
+export const readLog = (text: string, entry: LogEntry, site: Project['site']): LogRead =>
+  readLogText(logTextOf(text), entry, site);
+
+/** Reads a log as its entry says, piece by piece. `tell` hears how far it is. Nothing is taken while a question is open. */
+export function readLogText(log: LogText, entry: LogEntry, site: Project['site'], tell: Tell = () => {}): LogRead {
+  const { reading, problems } = planLog(log.ends, entry, site);
   if (!reading) return { problems };
   const reader = logReader(reading);
-  for (let at = 0; at < text.length; at += pieceLength) {
-    reader.add(text.slice(at, at + pieceLength));
-    tell(Math.min(at + pieceLength, text.length), text.length);
+  for (const { text, done } of log.pieces()) {
+    reader.add(text);
+    tell(done, log.size);
   }
   const value = reader.end();
   if (value.time.length < 2)

@@ -104,6 +104,22 @@ const straight = group(
         default: 'fewest-splices',
       },
     ),
+    saw: quantity('length', {
+      label: 'A saw cut takes',
+      help: 'Of pipe, conduit, channel and timber: 1/8 in or 3 mm.',
+      default: 0.003175,
+      plausible: { min: 0, max: 0.006 },
+      possible: { min: 0, max: 0.05 },
+      usually: 'assumed',
+    }),
+    splicesMost: quantity('count', {
+      label: 'Splices in one run, at most',
+      help: 'Its maker may allow none. A run that needs more is told of: buy a longer bag, or go part of the way in metal.',
+      default: 1,
+      plausible: { min: 0, max: 4 },
+      possible: { min: 0 },
+      usually: 'assumed',
+    }),
   },
   { label: 'Straight lengths and bags' },
 );

@@ -125,6 +125,15 @@ export const lineset = group(
     footing: usual('Firm ground wanted before it', 0.8, 3, 'Where people stand who lift, clean and mend it.'),
     clearBeside: usual('Free beside the unit', 0.25, 2, 'The data sheet decides.'),
     clearAbove: usual('Free above it', 0.5, 2, 'The data sheet decides.'),
+    cover: choice(
+      { clips: 'Clips', channel: 'A channel with a cover' },
+      {
+        label: 'Outside it is held by',
+        help: 'A channel is cut from lengths along the way that is drawn on the wall.',
+        default: 'clips',
+      },
+    ),
+    channel: usual('Length in which such a channel is sold', 1.9812, 6, '6 1/2 ft or 2 m.'),
     hold: group(
       {
         wind: quantity('velocity', {

@@ -115,6 +115,11 @@ export const paperwork = map(
       { label: 'Where it stands', default: 'open' },
     ),
     due: date({ label: 'By', help: 'A permit: needed by. A quote: stands until. An incentive: all done and sent by.' }),
+    asked: date({ label: 'Asked on', help: 'Also the day on which you mean to ask.' }),
+    waits: days(
+      'Days until there is an answer',
+      'As the office says. An inspection: from your call until somebody comes.',
+    ),
     licensed: flag({ label: 'Needs a licensed installer', help: 'The same as Yes under Licensed work.' }),
     evidence: text({ label: 'Evidence', help: 'Its number, the letter, who said so and when.', longest: 2000 }),
     amount: quantity('money', {

@@ -1,6 +1,7 @@
 import { ductKind, ductSize } from './ductSize.ts';
 import { choice, date, flag, group, map, quantity, text } from './field.ts';
 import { hands, life, scopePrices } from './lifeMoney.ts';
+import { pieceToCut } from './stockPiece.ts';
 import { timeOfDay } from './timeOfDay.ts';
 import { done, off, putOff, quietHours } from './workDone.ts';
 
@@ -82,8 +83,12 @@ const dates = group(
 const stock = map(
   {
     name: text({ label: 'What' }),
-    amount: text({ label: 'How much', help: 'With its unit: 3, or 25 ft. Without it nothing is taken off the list.' }),
+    amount: text({
+      label: 'How much',
+      help: 'With its unit: 3, or 25 ft. Without it nothing is taken off the list; of pieces to cut from it is one.',
+    }),
     line: lineOfList,
+    ...pieceToCut,
     duct: ductKind(
       'A size of duct to be had',
       'Only for duct: the plan then counts its size among those it may choose.',
@@ -147,6 +152,15 @@ const deliveries = map(
       plausible: { min: 0, max: 180 * 86_400 },
       possible: { min: 0 },
       usually: 'estimated',
+    }),
+    at: timeOfDay('Arrives at', {
+      help: 'Left empty nothing is planned with it before six in the evening: lorries and boats seldom say when.',
+      default: 64_800,
+    }),
+    goods: text({
+      label: 'Brings these things',
+      help: 'Names as on the shopping list, or their beginnings, with semicolons between. Left empty: all that comes from the shop below and no other delivery names.',
+      longest: 2000,
     }),
     brings: choice({ all: 'Everything', ...shops }, { label: 'Brings what comes from', default: 'all' }),
   },

@@ -88,6 +88,18 @@ const sections = map(
       help: 'The section nearer the air handler; empty where it joins the air handler itself.',
     }),
     kind: choice(ductKinds, { label: 'Made of', default: 'flexible' }),
+    already: choice(
+      {
+        new: 'To be made',
+        kept: 'There already, kept as it is',
+        patched: 'There already, kept, its joints to be sealed',
+      },
+      {
+        label: 'It is',
+        help: 'What is there is neither bought nor cut; its size is judged like any other.',
+        default: 'new',
+      },
+    ),
     diameter: optionalLength('Diameter', 0.8, 'Inside. Give it, or width and height.'),
     width: optionalLength('Width inside', 1.5),
     height: optionalLength('Height inside', 1.5),
@@ -153,6 +165,7 @@ const terminals = map(
     name: text({ label: 'Name' }),
     section: reference('routes.ducts.sections', { label: 'At the end of', neededBy: ['air'] }),
     room: reference('house.rooms', { label: 'In', neededBy: ['air'] }),
+    already: choice({ new: 'To be bought', kept: 'There already, kept' }, { label: 'It is', default: 'new' }),
     width: measuredLength('Width of the face', ['air'], 1.5),
     height: measuredLength('Height of the face', ['air'], 1.5),
     freeShare: quantity('fraction', {

@@ -13,7 +13,7 @@ export function BuyLine({ line, way }: { line: ListLine; way: 'when' | 'shop' | 
   return (
     <li className={`buy-line ${line.openPieces === 0 && line.open === 0 ? 'buy-done' : ''}`}>
       <div className="buy-what">
-        <h3>{line.what}</h3>
+        <h4>{line.what}</h4>
         <p className="buy-amount">
           <strong>{piecesWords(line, line.pieces, line.bought, units)}</strong>
           {line.cost && (
@@ -28,11 +28,8 @@ export function BuyLine({ line, way }: { line: ListLine; way: 'when' | 'shop' | 
           <Facts line={line} /> {way !== 'shop' && `${shopTitle[line.shop]}. `}
           {way !== 'when' && `Before “${holdPointTitle[line.by].title}”.`}
         </p>
-        {many && (
-          <details className="fold">
-            <summary>
-              <span className="fold-title">What it is for</span>
-            </summary>
+        <PriceBox line={line}>
+          {many && (
             <ul className="buy-sources">
               {line.from.map((f) => (
                 <li key={f.id}>
@@ -40,9 +37,8 @@ export function BuyLine({ line, way }: { line: ListLine; way: 'when' | 'shop' | 
                 </li>
               ))}
             </ul>
-          </details>
-        )}
-        <PriceBox line={line} />
+          )}
+        </PriceBox>
       </div>
       <TickBox line={line} />
     </li>

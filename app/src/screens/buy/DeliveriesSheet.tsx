@@ -1,5 +1,5 @@
-import { dayName } from '@kneewall/documents';
-import { type MaterialsResult, type Plan, shopTitle, worstFirst } from '@kneewall/engine';
+import { clock, dayName } from '@kneewall/documents';
+import { comesWith, type MaterialsResult, namesOnList, type Plan, shopTitle, worstFirst } from '@kneewall/engine';
 import { FindingLine } from '../../findings/FindingLine.tsx';
 import { Sheet } from '../../look/Sheet.tsx';
 
@@ -13,6 +13,7 @@ export function DeliveriesSheet({ plan }: { plan: Plan }) {
   const materials = plan.trades.materials;
   const deliveries = (materials?.own.deliveries ?? []).toSorted((a, b) => orderDay(a) - orderDay(b));
   if (!materials || deliveries.length === 0) return null;
+  const inTurn = deliveries.toSorted((a, b) => arrivalDay(a) - arrivalDay(b));
   const list = materials.list.ok ? materials.list.value : undefined;
   const against = new Set(list?.beforeOrder.map((f) => f.id));
   const before = plan.findings.filter((f) => against.has(f.id) && f.status !== 'tight').toSorted(worstFirst);
@@ -22,19 +23,11 @@ export function DeliveriesSheet({ plan }: { plan: Plan }) {
         <article key={d.id} className="buy-delivery">
           <h3>{d.name}</h3>
           <p>
-            <Days delivery={d} /> Brings {d.brings === 'all' ? 'everything' : `what comes from: ${shopTitle[d.brings]}`}
-            ; still to order for it:{' '}
-            {list?.lines.filter((l) => l.open > 0 && (d.brings === 'all' || l.shop === d.brings)).length ?? 0}.
+            <Days delivery={d} /> Brings {broughtWords(d)}; still to order for it:{' '}
+            {list?.lines.filter((l) => l.open > 0 && comesWith(namesOnList(l), l.shop, inTurn).includes(d)).length ?? 0}
+            .
           </p>
-          <ul>
-            {plan.findings
-              .filter((f) => f.trade === 'materials' && f.id.endsWith(`:${d.id}`))
-              .map((f) => (
-                <li key={f.id}>
-                  <FindingLine finding={f} trade={false} />
-                </li>
-              ))}
-          </ul>
+          <AboutIt plan={plan} id={d.id} />
         </article>
       ))}
       {before.length > 0 && (
@@ -55,10 +48,48 @@ export function DeliveriesSheet({ plan }: { plan: Plan }) {
   );
 }
 
+/** What stands against a delivery in plain sight, what holds folded. */
+function AboutIt({ plan, id }: { plan: Plan; id: string }) {
+  const own = plan.findings.filter(
+    (f) => (f.trade === 'materials' || f.trade === 'schedule') && f.id.endsWith(`:${id}`),
+  );
+  const holds = own.filter((f) => f.status === 'ok');
+  return (
+    <>
+      <Lines findings={own.filter((f) => f.status !== 'ok')} />
+      {holds.length > 0 && (
+        <details className="fold">
+          <summary>
+            <span className="fold-title">
+              {holds.length} {holds.length === 1 ? 'holds' : 'hold'}
+            </span>
+          </summary>
+          <Lines findings={holds} />
+        </details>
+      )}
+    </>
+  );
+}
+
+const Lines = ({ findings }: { findings: Plan['findings'] }) => (
+  <ul>
+    {findings.map((f) => (
+      <li key={f.id}>
+        <FindingLine finding={f} trade={false} />
+      </li>
+    ))}
+  </ul>
+);
+
 const orderDay = ({ orderBy, arrives }: Delivery): number =>
   orderBy.ok ? orderBy.value : arrives.ok ? arrives.value : Number.POSITIVE_INFINITY;
 
-function Days({ delivery: { arrives, orderBy } }: { delivery: Delivery }) {
+const arrivalDay = ({ arrives }: Delivery): number => (arrives.ok ? arrives.value : Number.MAX_VALUE);
+
+const broughtWords = ({ goods, brings }: Delivery): string =>
+  goods.length > 0 ? goods.join('; ') : brings === 'all' ? 'everything' : `what comes from: ${shopTitle[brings]}`;
+
+function Days({ delivery: { arrives, orderBy, at } }: { delivery: Delivery }) {
   return (
     <>
       {orderBy.ok ? (
@@ -69,7 +100,9 @@ function Days({ delivery: { arrives, orderBy } }: { delivery: Delivery }) {
       ) : (
         'No day to order by is entered. '
       )}
-      {arrives.ok ? `Arrives on ${dayName(dayOf(arrives.value))}.` : 'No day of arrival is entered.'}
+      {arrives.ok
+        ? `Arrives on ${dayName(dayOf(arrives.value))}; the plan counts on it from ${clock(at / 60)}.`
+        : 'No day of arrival is entered: nothing of it counts as come.'}
     </>
   );
 }

@@ -1,4 +1,5 @@
 import { forgottenWords, holdPointTitle, type ShoppingList } from '@kneewall/engine';
+import type { ReactNode } from 'react';
 import { Sheet } from '../../look/Sheet.tsx';
 import { useServices, useSession } from '../../services.ts';
 import { tickChanges } from './tick.ts';
@@ -8,13 +9,13 @@ export function ToolsSheet({ list: { tools } }: { list: ShoppingList }) {
   if (tools.length === 0) return null;
   return (
     <Sheet title="Tools">
-      <ul className="buy-ticks">
+      <TickFold all={tools}>
         {tools.map((t) => (
           <li key={t.id}>
             <HaveIt line={t.id} name={t.what} have={t.atHand} more={`Before “${holdPointTitle[t.by].title}”.`} />
           </li>
         ))}
-      </ul>
+      </TickFold>
     </Sheet>
   );
 }
@@ -25,7 +26,7 @@ export function ForgottenSheet({ list: { forgotten } }: { list: ShoppingList }) 
   return (
     <Sheet title="Easily forgotten">
       <p className="field-help">Common practice, no source. Tick what you have.</p>
-      <ul className="buy-ticks">
+      <TickFold all={forgotten}>
         {forgotten.map((f) => (
           <li key={f.id}>
             <HaveIt
@@ -36,8 +37,24 @@ export function ForgottenSheet({ list: { forgotten } }: { list: ShoppingList }) 
             />
           </li>
         ))}
-      </ul>
+      </TickFold>
     </Sheet>
+  );
+}
+
+/** Things to tick, folded with how many of them are at hand. */
+function TickFold({ all, children }: { all: readonly { readonly atHand: boolean }[]; children: ReactNode }) {
+  const here = all.filter((x) => x.atHand).length;
+  return (
+    <details className="fold">
+      <summary>
+        <span className="fold-title">
+          {all.length} {all.length === 1 ? 'thing' : 'things'} to tick
+        </span>
+        <span className="fold-count">{here === 0 ? 'none at hand yet' : `${here} at hand`}</span>
+      </summary>
+      <ul className="buy-ticks">{children}</ul>
+    </details>
   );
 }
 

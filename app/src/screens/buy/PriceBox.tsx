@@ -1,12 +1,12 @@
 import { type ListLine, piecesWords } from '@kneewall/engine';
-import { useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import { Button } from '../../look/Button.tsx';
 import { QuantityRange } from '../../quantity/Quantity.tsx';
 import { usePlanner, useServices, useSession, useUnits } from '../../services.ts';
 import { freePrices, priceEdit, takeEdit } from './priceEdits.ts';
 
-/** The price of a line: what it is and whose, to type for one pack, or to take from prices that are there. */
-export function PriceBox({ line }: { line: ListLine }) {
+/** Folded under a line: what it is for (`children`), and its price: what it is and whose, to type for one pack, or to take from prices that are there. */
+export function PriceBox({ line, children }: { line: ListLine; children: ReactNode }) {
   const { session } = useServices();
   const units = useUnits();
   const barred = useSession((s) => s.barred !== undefined);
@@ -26,8 +26,12 @@ export function PriceBox({ line }: { line: ListLine }) {
   return (
     <details className="fold">
       <summary>
-        <span className="fold-title">{line.price ? 'Price' : 'Enter a price'}</span>
+        <span className="fold-title">
+          {line.price ? 'Price' : 'Enter a price'}
+          {line.from.length > 1 && ', and what it is for'}
+        </span>
       </summary>
+      {children}
       <div className="buy-columns">
         {line.price && (
           <p>

@@ -46,7 +46,7 @@ export function UnusedSheet({ list }: { list: ShoppingList }) {
     <Sheet title="Entered, and not used">
       <ul className="buy-sources">
         {list.unused.map((u) => (
-          <li key={u.path}>
+          <li key={`${u.path} ${u.name}`}>
             {u.name}: {unusedWords[u.because]}.
           </li>
         ))}

@@ -5,7 +5,9 @@ import { Quantity, QuantityRange } from '../../quantity/Quantity.tsx';
 import { goTo, useRoute } from '../../route/route.ts';
 import { usePlanner } from '../../services.ts';
 import { TaskCard } from './card/TaskCard.tsx';
+import { DeadlinesSheet } from './DeadlinesSheet.tsx';
 import { Standing } from './Standing.tsx';
+import { WindowsToAdd } from './WindowsToAdd.tsx';
 import { OpenCard, WorkWindows } from './WorkWindows.tsx';
 import './Lists.css';
 
@@ -13,7 +15,8 @@ import './Lists.css';
 export function DoScreen() {
   const plan = usePlanner((p) => p.plan);
   const tasks = plan?.tasks ?? [];
-  const planned = plan?.trades.schedule?.work.ok === true;
+  const schedule = plan?.trades.schedule;
+  const planned = schedule?.work.ok === true || schedule?.first !== undefined;
   const { card } = useRoute();
   const open = tasks.find((t) => t.id === card);
   return (
@@ -24,7 +27,9 @@ export function DoScreen() {
       </header>
       {plan && <Standing plan={plan} />}
       {plan && open && <TaskCard key={open.id} task={open} plan={plan} close={() => goTo({ screen: 'do' })} />}
+      {plan && <WindowsToAdd plan={plan} />}
       {plan && planned && <WorkWindows plan={plan} />}
+      {plan && planned && <DeadlinesSheet plan={plan} />}
       {tasks.length === 0 && <p>No task follows from the plan yet.</p>}
       {planned ? (
         <details className="by-point">

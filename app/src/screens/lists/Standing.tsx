@@ -5,13 +5,25 @@ import { Quantity, QuantityRange } from '../../quantity/Quantity.tsx';
 export function Standing({ plan }: { plan: Plan }) {
   const { schedule } = plan.trades;
   if (!schedule) return null;
-  const { work, sum } = schedule;
+  const { work, first, sum } = schedule;
   const pending = !work.ok && work.because === 'pending';
   const done = Object.values(sum?.done ?? {}).filter((d) => d.parts >= d.of).length;
   const learned = sum?.learned;
   return (
     <div role="status" className="standing">
-      {pending && <p>The work is being planned into your windows.</p>}
+      {pending && !first && <p>The work is being planned into your windows.</p>}
+      {pending && first && (
+        <p>
+          This is the first plan that fits: it keeps to windows, heat, people and deliveries, and a better one is being
+          looked for. Nothing is judged by it, printed or saved until then.
+          {first.unplaced.length > 0 && (
+            <>
+              {' '}
+              Without a place in it: <Quantity value={first.unplaced.length} kind="count" />.
+            </>
+          )}
+        </p>
+      )}
       {done > 0 && (
         <p>
           Ticked off: <Quantity value={done} kind="count" /> of <Quantity value={plan.tasks.length} kind="count" />{' '}

@@ -8,16 +8,18 @@ import { printRoute } from '../../route/route.ts';
 import './Lists.css';
 import './WorkWindows.css';
 
-/** The plan of work, window by window, the next one open: what, who, how long, and where it may be left. Nothing while there is no plan. */
+/** The plan of work, the first one until the best is found, window by window, the next one open: what, who, how long, where it may be left. */
 export function WorkWindows({ plan }: { plan: Plan }) {
-  const windows = workByWindow(plan);
+  const windows = workByWindow(plan, true);
   const file = workCalendar(plan);
-  if (windows.length === 0 || file === undefined) return null;
+  if (windows.length === 0) return null;
   return (
     <>
-      <p>
-        <Button onClick={() => handOver('work-plan.ics', file, 'text/calendar')}>Save for your calendar</Button>
-      </p>
+      {file !== undefined && (
+        <p>
+          <Button onClick={() => handOver('work-plan.ics', file, 'text/calendar')}>Save for your calendar</Button>
+        </p>
+      )}
       <Sheet title="Window by window">
         {windows.map((w, i) => (
           <details key={w.window} className="fold" open={i === 0}>

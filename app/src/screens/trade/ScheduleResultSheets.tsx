@@ -2,6 +2,7 @@ import { dayName } from '@kneewall/documents';
 import type { Plan, ScheduleResult, Unplaced, WorkAnswers } from '@kneewall/engine';
 import { Sheet } from '../../look/Sheet.tsx';
 import { Quantity } from '../../quantity/Quantity.tsx';
+import { WindowsToAdd } from '../lists/WindowsToAdd.tsx';
 import { WorkWindows } from '../lists/WorkWindows.tsx';
 import { OutcomeOr } from './OutcomeOr.tsx';
 
@@ -15,6 +16,7 @@ export default function ScheduleResultSheets({ result, plan }: { result: Schedul
           {(work) => (start === undefined ? null : <Facts work={work} result={result} plan={plan} />)}
         </OutcomeOr>
       </Sheet>
+      <WindowsToAdd plan={plan} />
       <WorkWindows plan={plan} />
     </>
   );
@@ -30,6 +32,8 @@ const why: Readonly<Record<Unplaced['because'], string>> = {
   waits: 'it waits for one that has no place',
   circle: 'it waits for itself, through others',
   delivery: 'what it needs comes after the last window',
+  'no-day': 'what it needs comes with a delivery that has no day',
+  paper: 'its permit or inspection comes after the last window',
 };
 
 function Facts({ work, result, plan }: { work: WorkAnswers; result: ScheduleResult; plan: Plan }) {

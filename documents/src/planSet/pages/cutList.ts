@@ -37,6 +37,9 @@ export function cutListPages({ plan, units }: SetInput): Block[] {
     ...(straight.length === 0
       ? []
       : [
+          lead(
+            'Goggles and gloves at the saw. Timber carries people and the unit: a licensed engineer first where joists are short of strength; this is no design of structure.',
+          ),
           table(
             [
               { head: 'From', width: 160 },

@@ -12,6 +12,7 @@ export function recordPages({ plan, project, units }: SetInput): Block[] {
       'A record, not a certificate: what was found, by whom, with what, and what the plan of this print makes of it. Later visits are added, nothing is overwritten.',
     ),
     ...visitBlocks(plan, project, units),
+    ...logBlocks(plan, project),
     ...photoBlocks(project),
     table(
       [
@@ -36,21 +37,33 @@ export function recordPages({ plan, project, units }: SetInput): Block[] {
 function visitBlocks(plan: Plan, project: Project, units: System): Block[] {
   const visits = inOrder(project.visits ?? {});
   if (visits.length === 0) return [body('No visit is entered yet: write it by hand on the sheets for the readings.')];
-  const of = (id: string): Finding[] =>
-    plan.findings.filter((f) => f.trade === 'commissioning' && f.subject === id && !f.id.includes('/since-first'));
+  const of = (id: string): Finding[] => foundOf(plan, id).filter((f) => !f.id.includes('/since-first'));
   return visits.flatMap(([id, visit]) => [
     part([visit.name ?? id, ...(visit.day === undefined ? [] : [visit.day])].join(', ')),
     small(stateWords(visit, units)),
-    table(
-      [
-        { head: 'Stands', width: 62 },
-        { head: 'What was found', width: '*' },
-        { head: 'What it asks for', width: 170 },
-      ],
-      of(id).map((f) => [bold(signOf(f.status)), f.what, f.mend]),
-    ),
+    foundTable(of(id)),
   ]);
 }
+
+const foundOf = (plan: Plan, subject: string): Finding[] =>
+  plan.findings.filter((f) => f.trade === 'commissioning' && f.subject === subject);
+
+const foundTable = (findings: readonly Finding[]): Block =>
+  table(
+    [
+      { head: 'Stands', width: 62 },
+      { head: 'What was found', width: '*' },
+      { head: 'What it asks for', width: 170 },
+    ],
+    findings.map((f) => [bold(signOf(f.status)), f.what, f.mend]),
+  );
+
+/** What each log says, from when something changed among it. */
+const logBlocks = (plan: Plan, project: Project): Block[] =>
+  inOrder(project.logs ?? {}).flatMap(([id, log]) => [
+    part(`By the log “${log.name ?? id}”`),
+    foundTable(foundOf(plan, `log-${id}`)),
+  ]);
 
 type VisitEntry = NonNullable<Project['visits']>[string];
 

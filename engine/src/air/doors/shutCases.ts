@@ -9,6 +9,8 @@ import type { WeatherCase, WeatherId } from './weathers.ts';
 /** The blower alone on a calm day, which is what rooms are judged by; the same in other weather; and what a flue meets. */
 export type ShutCases = {
   readonly blower: ShutDoors;
+  /** The house that was solved with the blower alone. */
+  readonly house: HouseAir;
   /** Pa of each room against the hall by weather, the largest either way of what the wind may do. */
   readonly doors: Readonly<Record<string, Readonly<Partial<Record<WeatherId, number>>>>>;
   /** What to cut or buy for the rooms above the pressure allowed. */

@@ -47,6 +47,7 @@ export function shutDesign(
     const judged = withEnough(blower, model, nominalAir, open, alone);
     return {
       blower: judged,
+      house: alone,
       ways: doorWays(house, judged),
       doors: doorsInWeather(model, open, given, cases),
       flue: flue ? flueCases(model, open, given, flue, cases) : [],

@@ -93,7 +93,7 @@ describe('spaces, kinds and prices as entered', () => {
     expect(Math.round((sized.sizing.runnerUp?.totals.money ?? 0) * 100)).toBe(second);
   });
 
-  it('cost what is entered: every metre bought a tenth longer, the ends as stand-ins', () => {
+  it('cost what is entered: flexible duct with its slack and its collars, the ends as stand-ins', () => {
     const dearer = inputOf({
       ...entered,
       work: { ...entered.work, prices: { ...entered.work?.prices, a: priceOf(6, 44 + 7.62) } },
@@ -102,7 +102,7 @@ describe('spaces, kinds and prices as entered', () => {
       setUp(from, from.flow)
         .sections.find((s) => s.id === 'supply-bed-south')
         ?.options.find((o) => o.id === 'flexible 152')?.money ?? 0;
-    expect(money(dearer) - money(input)).toBeCloseTo(1.1 * 4.5, 6);
+    expect(money(dearer) - money(input)).toBeCloseTo(4.5 / 0.9 + 4 * 0.0254, 6);
   });
 
   it('are told: what goes in, whose prices, and the range', () => {

@@ -7,7 +7,7 @@ import { bendsAmong, type Fitting } from './fittingLoss.ts';
 import { geometryOf } from './geometry.ts';
 import { over, passing } from './passing.ts';
 import type { PriceBook } from './priceBook.ts';
-import { reshaped, sectionLoss, shapeOf } from './reshape.ts';
+import { reshaped, sectionLoss, shapeOf, slackIn } from './reshape.ts';
 import type { BrokenLimit, SizingOption } from './spec.ts';
 import { type DuctShape, shapeId } from './stock.ts';
 import { type DuctRole, type VelocityLimits, velocityMost } from './velocity.ts';
@@ -94,6 +94,7 @@ function priced(need: SectionNeed, option: Judged): DuctOption {
     length: need.section.length,
     perimeter: geometryOf(shape).perimeter,
     bends: bendsAmong(need.fittings ?? []),
+    slack: slackIn(need.section),
   };
   const times = (r: Range): Range => ({ low: runs * r.low, likely: runs * r.likely, high: runs * r.high });
   const money = times(moneyOf(run, need.book));

@@ -19,14 +19,17 @@ export type Run = {
   readonly length: number;
   readonly perimeter: number;
   readonly bends: number;
+  /** Of flexible duct: the share of its length that stays slack. */
+  readonly slack: number;
 };
 
 const ends = 2;
 
 /** What a run costs: the length bought for it, two ends and its bends, each at its price. */
-export function moneyOf({ shape, length, bends }: Run, book: PriceBook): Range {
+export function moneyOf({ shape, length, bends, slack }: Run, book: PriceBook): Range {
   const [run, end, bend] = [book.each(shape, 'run'), book.each(shape, 'end'), book.each(shape, 'bend')];
-  const sum = (at: keyof Range) => lengthBought(length) * run[at] + ends * end[at] + bends * bend[at];
+  const sum = (at: keyof Range) =>
+    lengthBought(shape.kind, length, slack) * run[at] + ends * end[at] + bends * bend[at];
   return { low: sum('low'), likely: sum('likely'), high: sum('high') };
 }
 

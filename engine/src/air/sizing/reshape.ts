@@ -9,6 +9,9 @@ import type { DuctShape } from './stock.ts';
 /** Slack left in flexible duct where the drawn duct is of another kind. Source: `air.sizing-slack` (common practice). */
 const usualSlack = 0.12;
 
+/** Slack of a section where it is made of flexible duct. */
+export const slackIn = (x: DuctSection): number => (x.kind === 'flexible' ? slackOf(x) : usualSlack);
+
 /**
  * The section made in another kind and size: same way, insulation and leaks; flexible duct keeps its slack. Without its
  * list of fittings the sum of their losses stays as it was.
@@ -16,7 +19,6 @@ const usualSlack = 0.12;
 export function reshaped(x: DuctSection, shape: DuctShape, fittings: readonly Fitting[] | undefined): DuctSection {
   const g = geometryOf(shape);
   const kept = shape.kind === 'flexible' ? (x.sagLoss ?? 0) : 0;
-  const slack = x.kind === 'flexible' ? slackOf(x) : usualSlack;
   return {
     ...x,
     kind: shape.kind,
@@ -24,7 +26,7 @@ export function reshaped(x: DuctSection, shape: DuctShape, fittings: readonly Fi
     area: g.area,
     surface: g.perimeter * x.length,
     roughness: roughness[shape.kind],
-    frictionFactor: shape.kind === 'flexible' ? compressionFactor(slack, g.diameter) : 1,
+    frictionFactor: shape.kind === 'flexible' ? compressionFactor(slackIn(x), g.diameter) : 1,
     lossCoefficient: fittings ? lossIn(shape.kind, fittings) + kept : x.lossCoefficient,
   };
 }

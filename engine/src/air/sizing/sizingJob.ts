@@ -2,7 +2,7 @@ import { type Job, makeJob } from '../../jobs/job.ts';
 import type { DuctSizingInput } from './setUp.ts';
 
 export const sizingKind = 'air/sizing';
-export const sizingVersion = 2;
+export const sizingVersion = 3;
 
 /** The best stocked size of every duct, with its proof. */
 export const sizingJob = (input: DuctSizingInput): Job => makeJob(sizingKind, sizingVersion, input, 'short');

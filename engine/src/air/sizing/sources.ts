@@ -15,7 +15,7 @@ export const sizingSources: Sources = {
     standing: 'common practice',
   },
   'air.sizing-waste': {
-    title: 'Common practice, no source: a tenth more duct is bought than runs, for ends and waste',
+    title: 'Common practice, no source: a tenth more rigid duct is bought than runs, for ends and waste',
     standing: 'common practice',
   },
   'air.space': {

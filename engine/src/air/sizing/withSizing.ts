@@ -5,14 +5,15 @@ import type { TradeInput } from '../../plan/trade.ts';
 import { boughtSections } from '../bought.ts';
 import { pendingIn } from '../pendingIn.ts';
 import type { AirResult } from '../result.ts';
+import { thereOf } from '../there.ts';
 import { unitBehind, wantedFlow } from '../unitBehind.ts';
 import { askedOf } from './asked.ts';
-import { fittingsOf } from './fittingsOf.ts';
+import { fittingCounts, fittingsOf } from './fittingsOf.ts';
 import { sizingJob } from './sizingJob.ts';
 
 type Input = Pick<TradeInput, 'project'> & { readonly upstream: { readonly equipment: EquipmentResult } };
 
-/** A design with the choice of sizes asked for: prices, stock and what is bought steer that choice and nothing else. */
+/** A design with the choice of sizes asked for: prices, stock and what is bought steer that choice; and what is there already and never bought. */
 export function withSizing(result: AirResult, { project, upstream: { equipment } }: Input): AirResult {
   const { ducts } = project.routes;
   const { model, flows, rooms, wanted } = result;
@@ -29,8 +30,11 @@ export function withSizing(result: AirResult, { project, upstream: { equipment }
       ...askedOf(project),
     });
   });
+  const there = thereOf(project);
   return {
     ...result,
+    there,
+    fittings: fittingCounts(ducts, there),
     sizing: pendingIn(sizing),
     wanted: [...(sizing.ok ? [sizing.value] : []), ...wanted],
   };

@@ -10,7 +10,7 @@ import { flowsRead } from './flowsRead.ts';
 /** What a visit's flows lack to balance by, or the job that says which dampers to move. Undefined where no flows were read. */
 export function askBalancing(input: Input, visit: Visit): { asked: VisitBalancing; job?: Job } | undefined {
   const { air } = input.upstream;
-  if (!air.model.ok || visit.aside) return undefined;
+  if (!air.model.ok || visit.aside || visit.doorsShut) return undefined;
   const { sections, terminals } = air.model.value;
   const supplies = new Set(sections.flatMap((x) => (x.side === 'supply' ? [x.id] : [])));
   const registers = terminals.flatMap((t) => (supplies.has(t.section) ? [t.id] : []));

@@ -68,6 +68,16 @@ describe('balancing from the readings of a visit', () => {
     const finding = balanceOf(plan);
     expect(finding?.status).toBe(found.value.word === 'good' ? 'ok' : 'fails');
     for (const m of found.value.moves) expect(finding?.mend).toContain(m.name);
+    const work = plan.tasks.filter((t) => /^commissioning\/(move-dampers|read-balanced)/.test(t.id));
+    const trips = work.filter((t) => t.id.includes('move-dampers'));
+    expect(trips.length).toBeGreaterThan(0);
+    // Every damper in one trip, the attic's in one; its parts are where one stands; reading comes after all.
+    expect(trips.length).toBeLessThanOrEqual(2);
+    for (const m of found.value.moves)
+      expect(trips.filter((t) => t.what.includes(m.name) && (t.place === 'attic') === m.inAttic)).toHaveLength(1);
+    expect(work.filter((t) => t.id.endsWith('read-balanced')).map((t) => t.after)).toEqual(
+      found.value.moves.length > 0 ? [trips.map((t) => t.id)] : [],
+    );
   });
 
   it('sets readings aside that were taken with doors shut', () => {

@@ -60,7 +60,10 @@ function movesSentence(j: Judged, print: Printer): string {
       )}`,
   );
   const one = moves.length === 1 ? 'Move one damper' : `Move ${moves.length} dampers in one go`;
-  return `${one}: ${each.join('; ')}. Degrees are from open, 10° from mark to mark; then mark each handle.`;
+  const blind = moves.some((m) => m.where === 'collar' && m.to === undefined)
+    ? ' For dampers in rectangular ducts no published table of angles was to be had: turn them a little at a time, with the register read in between.'
+    : '';
+  return `${one}: ${each.join('; ')}. Degrees are from open, 10° from mark to mark; then mark each handle.${blind}`;
 }
 
 function checkSentence(j: Judged, print: Printer): string {

@@ -66,6 +66,10 @@ export const causeWords: Readonly<Record<FaultKind, CauseWords>> = {
     mend: 'Switch their breaker off and see the power fall; then wiring and lock-out.',
     caution: live,
   },
+  'no-transfer': {
+    what: (at) => `air has hardly a way out of “${at}” with its door shut`,
+    mend: 'Look under the door and at its transfer grille: carpet, a rug, paint, a grille that was never cut. Then cut the door or set the grille as planned.',
+  },
   oversize: {
     what: say('the house needs less heat than planned'),
     mend: 'Nothing is broken: a log over a week tells how much less.',

@@ -15,6 +15,7 @@ export type FaultKind =
   | 'no-insulation'
   | 'blocked-drain'
   | 'strips-on'
+  | 'no-transfer'
   | 'oversize'
   | 'sensor-place'
   | 'gauge-wrong'
@@ -66,6 +67,8 @@ export const faultRows: Readonly<Record<FaultKind, FaultRow>> = {
   'blocked-drain': { prior: 0.03, severities: even(0.6, 0.3, 0) },
   // Share of the strips that is on.
   'strips-on': { prior: 0.03, severities: even(0.5, 1) },
+  // Share of what should stay open to the hall: carpet, a grille forgotten or stuffed. Only weighed where doors are shut.
+  'no-transfer': { prior: 0.08, severities: even(0.5, 0.25, 0.1) },
   // The house's real loss against the planned.
   oversize: { prior: 0.03, severities: even(0.7, 0.5) },
   // K that the control believes too much or too little.

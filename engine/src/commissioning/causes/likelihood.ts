@@ -1,5 +1,5 @@
 import { factorise, forward, logDensity } from '../../physics/bayes/index.ts';
-import { methods, ownScatter } from '../methods.ts';
+import { floorOf, methods, ownScatter } from '../methods.ts';
 import type { Means } from '../result.ts';
 import { fillCovariance, type RowNumbers } from './covariance.kernel.ts';
 import type { Cause, ResponseTable } from './table.ts';
@@ -106,7 +106,7 @@ function rowNumbers({ channels, base, doubts }: ResponseTable, heard: readonly H
     base: numbers((h) => base[h.channel] ?? 0),
     fixed: numbers((h) => methods[h.means].fixed),
     random: numbers((h) => methods[h.means].random / Math.sqrt(h.repeats)),
-    floor: numbers((h) => methods[h.means].floor + 1e-9),
+    floor: numbers((h) => floorOf(group(h), h.means) + 1e-9),
     own: numbers((h) => ownScatter[group(h)]),
     doubts: Float64Array.from(heard.flatMap((a) => heard.map((b) => common(a, b)))),
   };

@@ -15,6 +15,7 @@ export const looks: readonly Look[] = [
   { id: 'filter', minutes: 2, yes: { 'dirty-filter': 0.85, 'return-leak': 0.2 }, else: 0.08 },
   { id: 'run', ofRuns: true, minutes: 10, yes: { 'crushed-run': 0.85, 'loose-run': 0.9 }, else: 0.05 },
   { id: 'register', ofRuns: true, minutes: 2, yes: { 'shut-damper': 0.8 }, else: 0.03 },
+  { id: 'door-gap', ofRuns: true, minutes: 1, yes: { 'no-transfer': 0.9 }, else: 0.05 },
   { id: 'return-way', minutes: 4, yes: { 'return-choked': 0.8 }, else: 0.06 },
   { id: 'return-smoke', minutes: 8, yes: { 'return-leak': 0.9 }, else: 0.06 },
   { id: 'supply-smoke', minutes: 10, yes: { 'supply-leak': 0.85, 'loose-run': 0.7 }, else: 0.08 },

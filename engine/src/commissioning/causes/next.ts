@@ -1,7 +1,7 @@
 import { entropy, expectedGain } from '../../physics/bayes/index.ts';
 import { methods, usualMeans } from '../methods.ts';
 import { densities, type Heard } from './likelihood.ts';
-import { chanceOfYes, looks } from './looks.ts';
+import { chanceOfYes, type Look, looks } from './looks.ts';
 import type { Posterior } from './posterior.ts';
 import type { ResponseTable } from './table.ts';
 
@@ -73,12 +73,16 @@ function gainOf(table: ResponseTable, rows: readonly Heard[], { suspects, weighe
   return Math.max(0, entropy([...before]) - after);
 }
 
+/** Where a look can be taken: the runs, or the rooms, of the causes it is for. */
+const placesOf = (look: Look, { causes }: ResponseTable): readonly string[] => [
+  ...new Set(causes.flatMap((c) => (look.yes[c.kind] === undefined ? [] : (c.subject ?? [])))),
+];
+
 function lookGains(table: ResponseTable, { suspects }: Posterior, skip: ReadonlySet<string>): NextReading[] {
   const byId = new Map(table.causes.map((c) => [c.id, c]));
-  const runs = [...new Set(table.causes.flatMap((c) => c.subject ?? []))];
   const chances = suspects.map((s) => s.chance);
   return looks.flatMap((look) =>
-    (look.ofRuns ? runs : [undefined]).flatMap((subject): NextReading[] => {
+    (look.ofRuns ? placesOf(look, table) : [undefined]).flatMap((subject): NextReading[] => {
       const id = `look/${look.id}${subject === undefined ? '' : `:${subject}`}`;
       if (skip.has(id)) return [];
       const yes = suspects.map(({ causes }) =>

@@ -1,6 +1,8 @@
 import type { LoadsResult } from '../../loads/result.ts';
 import { required, unresolved } from '../../plan/outcome.ts';
 import { type Found, telling } from '../../plan/telling.ts';
+import type { PlanView } from '../../plan/trade.ts';
+import { besideFindings } from './beside/findings.ts';
 import type { Log, LogAnswers } from './result.ts';
 
 /** Days with heat that a log needs. Source: `commissioning.log-days`. */
@@ -12,15 +14,16 @@ const chanceMost = 0.05;
 const changeMost = 0.05;
 
 /** What each log says: whether it says enough, the house's loss, the unit's power, and whether something changed. */
-export const logFindings = (logs: readonly Log[], loads: LoadsResult | undefined): readonly Found[] =>
+export const logFindings = (logs: readonly Log[], view: PlanView): readonly Found[] =>
   logs.flatMap((log) => {
     const { learned } = log;
     const enough = learned.ok && !('weak' in learned.value.house) ? learned.value : undefined;
     return [
       readable(log),
-      ...(enough ? [loss(log, enough, loads)] : []),
+      ...(enough ? [loss(log, enough, view.trades.loads)] : []),
       ...(enough?.power ? [power(log, enough)] : []),
       ...(enough?.change ? [change(log, enough)] : []),
+      ...(learned.ok ? besideFindings(log, learned.value, view) : []),
     ];
   });
 
@@ -116,12 +119,21 @@ function change({ id, name }: Log, { change: found }: LogAnswers): Found {
         of: found?.of ?? '',
         chance: found?.chance ?? 1,
         share: found?.share ?? 0,
+        low: found?.low ?? 0,
+        high: found?.high ?? 0,
+        dayFrom: found?.dayFrom ?? 0,
+        dayTo: found?.dayTo ?? 0,
+        least: found?.least ?? 0,
+        by: found?.by ?? '',
       },
     },
     (rec) => {
       const share = seen ? found.share : 0;
       rec.step('change', 'table', {}, share, '', 'commissioning.log-change');
-      return seen ? { low: found.low, likely: found.share, high: found.high } : 0;
+      // Where none is seen, one too small to be seen may still be there.
+      return seen
+        ? { low: found.low, likely: found.share, high: found.high }
+        : { low: 0, likely: 0, high: found?.least ?? 0 };
     },
   );
 }

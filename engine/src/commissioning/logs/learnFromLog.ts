@@ -137,9 +137,19 @@ function powerOf({ heat, power, outdoor }: LogDays, { lines }: HeatGiven): Inter
 function changeOf(days: LogDays, weather: readonly Float64Array[], measured: boolean): LogAnswers['change'] {
   const { power, heat, outdoor, day } = days;
   const ones = heat.map(() => 1);
-  const byHeat = [heat, heat.map((q, i) => q * (outdoor[i] ?? 0)), ones];
+  // A unit near its most draws more for each W, and from a bend on strips help: without square and cube that hides what changed,
+  // or passes for a change where cold days end.
+  const byHeat = [
+    heat,
+    heat.map((q) => q ** 2),
+    heat.map((q) => q ** 3),
+    heat.map((q, i) => q * (outdoor[i] ?? 0)),
+    ones,
+  ];
   const found = changeInTime(power && measured ? byHeat : weather, power ?? heat, seed);
   if (!found) return undefined;
-  const { from, share, low, high, chance } = found;
-  return { day: day[from] ?? 0, share, low, high, chance, of: power ? 'power' : 'heat' };
+  const { from, earliest, latest, share, low, high, chance, least } = found;
+  const [dayFrom, dayTo] = [day[earliest] ?? 0, day[latest] ?? 0];
+  const by = power && measured ? 'heat' : 'weather';
+  return { day: day[from] ?? 0, dayFrom, dayTo, share, low, high, chance, least, of: power ? 'power' : 'heat', by };
 }

@@ -3,7 +3,7 @@ import { type Job, makeJob } from '../../jobs/job.ts';
 import type { HeatGiven } from './logHours.ts';
 
 export const logFitKind = 'commissioning/log-fit';
-export const logFitVersion = 1;
+export const logFitVersion = 2;
 
 /** A log, how it is read (so that another reading is another job), and what the plan lends. */
 export type LogFitInputs = { readonly blob: string; readonly read: unknown; readonly given: HeatGiven };

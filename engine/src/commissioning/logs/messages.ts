@@ -1,6 +1,7 @@
-import { dayText } from '@kneewall/project';
 import type { Judged, Words } from '../../plan/judge.ts';
 import type { Printer } from '../../plan/printer.ts';
+import { besideWords } from './beside/messages.ts';
+import { logChange } from './changeWords.ts';
 import type { HeatFrom, LogAnswers } from './result.ts';
 
 /** Why a log says too little, and what would help. */
@@ -56,17 +57,8 @@ export const logWords: Readonly<Record<string, Say>> = {
         : 'Compare again next season.',
     ...(j.status === 'fails' ? { caution: 'Work on the refrigerant circuit needs a licence nearly everywhere.' } : {}),
   }),
-  'log-change': (j, print) => ({
-    what:
-      j.facts?.seen === 1
-        ? `Since ${dayText(Math.round(Number(j.facts.day)))} it takes about ${print.rounded(Math.abs(Number(j.facts.share)), 'fraction')} ${Number(j.facts.share) > 0 ? 'more' : 'less'} ${j.facts.of === 'power' ? 'power' : 'heat'} than before for the same.`
-        : `Nothing changed in the log “${String(j.facts?.name)}” that chance would not show as well.`,
-    why: 'Among logs in which nothing changes, one of twenty is called changed.',
-    mend:
-      j.status === 'fails'
-        ? 'Think what happened about that day: the filter, a setting, a window, a new load behind the same meter.'
-        : 'Nothing to do.',
-  }),
+  'log-change': logChange,
+  ...besideWords,
 };
 
 export const logAbout: Readonly<Record<string, string>> = {
@@ -74,4 +66,6 @@ export const logAbout: Readonly<Record<string, string>> = {
   'log-loss': 'The log’s loss cannot be held against the plan.',
   'log-power': 'What the unit draws is not known.',
   'log-change': 'Whether something changed is not known.',
+  'log-household': 'What the house takes beside the unit cannot be held against the plan.',
+  'log-idle': 'What goes to nothing at night cannot be held against the plan.',
 };

@@ -1,6 +1,7 @@
 import type { Faults } from '@kneewall/project';
 import type { Interval, Weak } from '../../physics/fitting/index.ts';
 import type { Outcome } from '../../plan/outcome.ts';
+import type { LogBeside } from './beside/result.ts';
 
 /** Where the heat of a log comes from: a heat meter, air flow and its warming, or the unit's power and the plan's sheet. */
 export type HeatFrom = 'meter' | 'air' | 'sheet';
@@ -33,16 +34,25 @@ export type LogAnswers = {
     | { readonly weak: Weak | 'no-columns' };
   /** Hours in which the house forgets, where its temperature moved enough to tell. */
   readonly warmth?: { readonly slowHours: Interval; readonly fastHours: Interval; readonly lossPerDegree: Interval };
+  /** What the columns of the whole house and the battery say, where there are any. */
+  readonly beside?: LogBeside;
   /** Power drawn over what the sheet says for the same heat; only where heat is measured. */
   readonly power?: Interval;
   /** The likeliest day from which the same cold takes more or less power, or heat where power is not logged. */
   readonly change?: {
     readonly day: number;
+    /** The earliest and latest day that the log leaves open. */
+    readonly dayFrom: number;
+    readonly dayTo: number;
     readonly share: number;
     readonly low: number;
     readonly high: number;
     readonly chance: number;
+    /** A change half way through that nine of ten such logs would show. */
+    readonly least: number;
     readonly of: 'power' | 'heat';
+    /** For the same heat, where heat is measured: then only the unit can have changed. Else for the same weather. */
+    readonly by: 'heat' | 'weather';
   };
 };
 

@@ -15,6 +15,16 @@ export const logSources: Sources = {
     title: 'Common practice: defrost, sensors and part load explain some 15 %; more wants a reason',
     standing: 'common practice',
   },
+  'commissioning.log-beside': {
+    title:
+      'Definition: the whole house’s power less the unit’s, means of whole days; interval from the scatter of weeks',
+    standing: 'definition',
+  },
+  'commissioning.log-idle': {
+    title:
+      'Definition: the straight line of the battery’s power by the house’s in hours without sun, where it meets no load. Common practice: a quarter more than a sheet’s idle draw is no fault',
+    standing: 'common practice',
+  },
   'commissioning.log-change': {
     title: 'Ratio of likelihoods over every day, its strength against simulated logs without a change',
     standing: 'definition',

@@ -27,6 +27,7 @@ function countedOf({ found }: Visit): Map<string, Counted[]> {
 /** Numbers read at both visits in the same mode, in the order of the first; nothing where the modes differ. */
 export function since(first: Visit, later: Visit): readonly Since[] {
   if (!first.state.ok || !later.state.ok || first.state.value.mode !== later.state.value.mode) return [];
+  if (first.doorsShut !== later.doorsShut) return [];
   const now = countedOf(later);
   return [...countedOf(first)].flatMap(([expected, then]): Since[] => {
     const again = now.get(expected);

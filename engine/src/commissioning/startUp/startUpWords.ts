@@ -11,6 +11,12 @@ const monthName = (month: unknown): string => monthNames[Number(month) - 1] ?? '
 export function heatingTestWords(j: Judged, print: Printer): Words {
   const { month, next } = j.facts ?? {};
   const cold = j.status === 'ok';
+  if (j.facts?.day !== undefined)
+    return {
+      what: `Heating was read on ${String(j.facts.day)} at ${print.value(j)} outdoors: cold enough to prove it, which is below ${print.limit(j)}.`,
+      why: 'Below that the unit runs long enough at one speed for its readings to mean something.',
+      mend: 'What those readings mean stands with that visit. Repeat three of them each season, as cold.',
+    };
   return {
     what: `Mornings in ${monthName(month)}, when your free time ends, are about ${print.value(j)}; heating can be proved below ${print.limit(j)}.`,
     why: 'A unit that is hardly asked for heat starts and stops: its readings prove nothing, and a fault shows on the first cold night instead.',

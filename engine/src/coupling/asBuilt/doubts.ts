@@ -1,4 +1,5 @@
 import type { AirModel } from '../../air/result.ts';
+import { behind } from './faulty.ts';
 import type { AsBuilt } from './system.ts';
 
 const air = (system: AsBuilt, part: Partial<AirModel>): AsBuilt => ({ ...system, air: { ...system.air, ...part } });
@@ -39,5 +40,14 @@ export const doubtful: Readonly<Record<string, (system: AsBuilt) => AsBuilt>> = 
   attic: (s) => (s.state.attic === undefined ? { ...s, atticShift: 3 } : state(s, { attic: s.state.attic + 1 })),
   outdoor: (s) => state(s, { outdoor: s.state.outdoor + 0.7 }),
   'return-air': (s) => state(s, { returnAir: s.state.returnAir + 0.4 }),
+  // Gaps under doors are entered in whole quarters of an inch, and carpet is not.
+  'door-gaps': (s) => behind(s, (r) => ({ ...r, opening: r.opening * 1.2 })),
+  'house-leaks': (s) =>
+    s.house?.leaks
+      ? behind({ ...s, house: { ...s.house, leaks: { ...s.house.leaks, open: s.house.leaks.open * 1.3 } } }, (r) => ({
+          ...r,
+          leak: r.leak * 1.3,
+        }))
+      : s,
   humidity: (s) => state(s, { returnHumidity: s.state.returnHumidity + (s.state.humidityRead ? 0.03 : 0.08) }),
 };

@@ -1,3 +1,4 @@
+import type { ShutRoom } from '../../air/doors/houseAir.ts';
 import type { AirModel, DuctSection } from '../../air/result.ts';
 import { chargeEffect, type FaultKind } from '../../commissioning/causes/faults.ts';
 import type { UnitModel } from '../../equipment/result.ts';
@@ -76,8 +77,13 @@ const spoils: Partial<Readonly<Record<FaultKind, Spoil>>> = {
   'no-insulation': (s, left) =>
     ducts(s, (x) => (x.place === 'inside' ? x : { ...x, insulation: Math.max(bare, x.insulation * left) })),
   'strips-on': (s, share) => ({ ...s, stripsOn: s.stripsOn + s.strips * share }),
+  'no-transfer': (s, share, room) => behind(s, (r) => (r.id === room ? { ...r, opening: r.opening * share } : r)),
   oversize: (s, share) => (s.loss === undefined ? s : { ...s, loss: s.loss * share }),
 };
+
+/** The rooms behind shut doors made otherwise; the same object where the doors stand open. */
+export const behind = (s: AsBuilt, of: (room: ShutRoom) => ShutRoom): AsBuilt =>
+  s.house ? { ...s, house: { ...s.house, rooms: s.house.rooms.map(of) } } : s;
 
 /** m²K/W of still air at a bare duct. */
 const bare = 0.1;

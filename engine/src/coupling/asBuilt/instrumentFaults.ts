@@ -5,9 +5,9 @@ import type { Channel } from './system.ts';
 type Shown = (value: number, size: number, channel: Channel) => number;
 
 const times =
-  (group: Channel['group']): Shown =>
+  (...groups: readonly Channel['group'][]): Shown =>
   (value, size, channel) =>
-    channel.group === group ? value * size : value;
+    groups.includes(channel.group) ? value * size : value;
 
 const plus =
   (id: string): Shown =>
@@ -16,7 +16,7 @@ const plus =
 
 /** Faults that leave ducts and unit as they are and spoil one kind of reading alone. */
 export const instrumentFaults: Partial<Readonly<Record<FaultKind, Shown>>> = {
-  'gauge-wrong': times('pressure'),
+  'gauge-wrong': times('pressure', 'room-pressure'),
   'flow-wrong': times('flow'),
   'thermometer-wrong': plus('commissioning/supply-air'),
   'base-load': plus('commissioning/power'),

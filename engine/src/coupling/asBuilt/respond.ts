@@ -1,7 +1,10 @@
+import type { HouseAir } from '../../air/doors/houseAir.ts';
+import { shutSolver } from '../../air/doors/shutDoors.ts';
 import { ductHeatOf } from '../../air/ductHeat.ts';
 import { placedSolver } from '../../air/flows.ts';
 import { sideOf } from '../../air/model.ts';
 import { addedPressure } from '../../air/networkParts.ts';
+import type { AirModel } from '../../air/result.ts';
 import { atticTemperature } from '../../loads/attic.ts';
 import { humidityRatio } from '../../physics/air/index.ts';
 import { unresolved } from '../../plan/outcome.ts';
@@ -27,11 +30,10 @@ const dryLeast = 100;
 export const respond = (system: AsBuilt): readonly Response[] => readOff(system, stateOf(system));
 
 /** All that can be read of a state that was solved. */
-export const readOff = (system: AsBuilt, settled: Settled): readonly Response[] => [
-  ...pressures(system, settled),
-  ...atUnit(system, settled),
-  ...atTerminals(system, settled),
-];
+export const readOff = (system: AsBuilt, settled: Settled): readonly Response[] =>
+  system.house
+    ? behindDoors(system.air, system.house, settled)
+    : [...pressures(system, settled), ...atUnit(system, settled), ...atTerminals(system, settled)];
 
 /** Ducts, coil and unit agreed in the state of a visit. */
 export function stateOf(system: AsBuilt): Settled {
@@ -74,6 +76,19 @@ function pressures({ air }: AsBuilt, { flows }: Settled): Response[] {
       ? [reading('commissioning/filter-drop', 'pressure', flows.filterPressure)]
       : []),
     ...(coil > readable ? [reading('commissioning/coil-drop', 'pressure', coil)] : []),
+  ];
+}
+
+/** What can be read with all doors shut that get shut: each room's pressure against the hall, and what that leaves across the unit. */
+function behindDoors(air: AirModel, house: HouseAir, { flows, point }: Settled): Response[] {
+  const at = { supplyTemperature: point.leaving, returnTemperature: point.entering };
+  const shut = shutSolver()(air, at, flows, house);
+  if (!shut.converged) return unresolved('not-converged', 'house.airtightness');
+  return [
+    reading('air/static', 'pressure', shut.staticPressure),
+    ...Object.entries(shut.rooms).map(([room, { pressure }]) =>
+      reading(`commissioning/door-pressure:${room}`, 'room-pressure', pressure, room),
+    ),
   ];
 }
 

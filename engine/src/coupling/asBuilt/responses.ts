@@ -27,7 +27,8 @@ export function responses(inputs: ResponsesInputs, tell: Tell): Outcome<Response
     const base = sound.map((r) => r.value);
     const place = new Map(channels.map((c, i) => [c.id, i]));
     const planned = plannedFaults(system);
-    const total = planned.length + Object.keys(doubtful).length;
+    const doubted = Object.entries(doubtful).filter(([id]) => system.house !== undefined || !ofDoors.includes(id));
+    const total = planned.length + doubted.length;
     let done = 0;
     const solved = (of: AsBuilt): number[] | undefined => {
       const found = attempt(() => respond(of));
@@ -41,7 +42,7 @@ export function responses(inputs: ResponsesInputs, tell: Tell): Outcome<Response
       tell(++done, total);
       return value;
     };
-    const doubts = Object.entries(doubtful).map(([id, move]): Doubt => {
+    const doubts = doubted.map(([id, move]): Doubt => {
       const moved = solved(move(system)) ?? base;
       return tick({ id, moves: moved.map((v, i) => v - (base[i] ?? 0)) });
     });
@@ -72,11 +73,18 @@ function soundUnit({ air, stripsOn }: AsBuilt, { point }: Settled): ResponseTabl
 
 const ofRuns: readonly FaultKind[] = ['crushed-run', 'shut-damper', 'loose-run'];
 
-function plannedFaults({ air }: AsBuilt): Planned[] {
+/** Doubts that move nothing while doors stand open. */
+const ofDoors: readonly string[] = ['door-gaps', 'house-leaks'];
+
+function plannedFaults({ air, house }: AsBuilt): Planned[] {
   const runs = air.terminals.flatMap((t) => (sideOf(air, t.section) === 'supply' ? [t.id] : []));
-  return (Object.keys(faultRows) as FaultKind[]).flatMap((kind) =>
-    ofRuns.includes(kind) ? runs.map((subject) => ({ kind, subject, share: 1 / runs.length })) : [{ kind, share: 1 }],
-  );
+  const rooms = (house?.rooms ?? []).flatMap((r) => (r.opening > 0 ? [r.id] : []));
+  const each = (kind: FaultKind, places: readonly string[]): Planned[] =>
+    places.map((subject) => ({ kind, subject, share: 1 / places.length }));
+  return (Object.keys(faultRows) as FaultKind[]).flatMap((kind) => {
+    if (kind === 'no-transfer') return each(kind, rooms);
+    return ofRuns.includes(kind) ? each(kind, runs) : [{ kind, share: 1 }];
+  });
 }
 
 function causeOf(

@@ -1,3 +1,4 @@
+import type { HouseAir } from '../../air/doors/houseAir.ts';
 import type { AirModel } from '../../air/result.ts';
 import type { VisitState } from '../../commissioning/result.ts';
 import type { BlowerModel, BlowerTable, UnitModel, UnitSpeed } from '../../equipment/result.ts';
@@ -19,6 +20,8 @@ export type AsBuilt = {
   readonly state: Omit<VisitState, 'speed'> & { readonly speed: UnitSpeed };
   /** K by which the attic is warmer than worked out, where it was not read. */
   readonly atticShift?: number;
+  /** With its doors shut; absent where they stand open. */
+  readonly house?: HouseAir;
 };
 
 /** What a visit is held against: the system, the blower's other settings, and the unit's other speeds with theirs. */
@@ -29,13 +32,13 @@ export type ResponsesInputs = {
 };
 
 /** What kind of reading a channel is: causes are told apart by more than one of them. */
-export type Group = 'pressure' | 'flow' | 'temperature' | 'power' | 'water' | 'time';
+export type Group = 'pressure' | 'room-pressure' | 'flow' | 'temperature' | 'power' | 'water' | 'time';
 
 /** One number that can be read. */
 export type Channel = {
   readonly id: string;
   readonly group: Group;
-  /** The terminal it is read at. */
+  /** The terminal it is read at, or the room. */
   readonly subject?: string;
 };
 

@@ -3,8 +3,9 @@ import type { Project } from '@kneewall/project';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { evaluate, runJob } from '../../index.ts';
 import { weatherOfYear } from '../houseYear/table.ts';
+import { householdDay } from './householdDay.ts';
 import type { PowerYear } from './powerAnswers.ts';
-import { householdDay, prepare } from './powerRun.ts';
+import { prepare } from './powerRun.ts';
 import type { PowerYearInputs } from './powerYearJob.ts';
 import { sunAtBus } from './sunAtBus.ts';
 

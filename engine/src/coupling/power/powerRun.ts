@@ -7,6 +7,7 @@ import { thermostatRoom } from '../ducted/ductworks.ts';
 import { houseWeather, type YearWeatherSteps } from '../houseYear/run.ts';
 import type { UnitRows } from '../season/unitPower.ts';
 import { unitLayout, unitRows } from '../season/unitYear.ts';
+import { householdDay } from './householdDay.ts';
 import { type Outages, outagesFrom } from './outages.ts';
 import { noFireYet, type PowerLoop, type PowerRecord } from './powerLoop.kernel.ts';
 import type { PowerYearInputs } from './powerYearJob.ts';
@@ -17,12 +18,6 @@ import { systemOf } from './systemOf.ts';
 
 /** Days of the year's end that settle walls and battery before the year counts. */
 export const settling = 30;
-
-/** Household use by hour of the day, against its mean. Source: `offgrid.household` (common practice). */
-const householdHours = [
-  0.5, 0.45, 0.45, 0.45, 0.45, 0.6, 0.9, 1.3, 1.25, 1.0, 0.95, 1.0, 1.15, 1.0, 0.9, 0.9, 1.0, 1.35, 1.7, 1.75, 1.6, 1.4,
-  1.1, 0.85,
-] as const;
 
 /** A run: its record by step, and what it stands on. */
 export type PowerRun = {
@@ -161,13 +156,3 @@ const stoveOf = (house: PowerYearInputs['house'], rows: number): System => {
     heatMost: new Float64Array(rows),
   };
 };
-
-/** W by step of the day for kWh a day. */
-export function householdDay({ daily, hours }: PowerYearInputs['power']['household'], perDay: number): Float64Array {
-  const shape = hours ?? householdHours;
-  const mean = shape.reduce((a, x) => a + x, 0) / 24;
-  return Float64Array.from(
-    { length: perDay },
-    (_, i) => (((daily * 1000) / 24) * (shape[Math.floor((i * 24) / perDay)] ?? 1)) / mean,
-  );
-}

@@ -14,14 +14,16 @@ const boardInsulation: readonly (readonly [number, number])[] = [
   [0.0508, 1.532],
 ];
 
-/** Sections that are in the house already are not cut. */
-export function fittedSections({ items }: Pick<ResolvedProject, 'items'>): ReadonlySet<string> {
-  return new Set(
-    inOrder(items).flatMap(([, { of, state }]) => {
-      const section = /^routes\.ducts\.sections\.(.+)$/.exec(of ?? '')?.[1];
-      return section !== undefined && 'choice' in state && state.choice === 'fitted' ? [section] : [];
-    }),
+/** Sections that are in the house already are not cut: they say so, or an item that stands for them is fitted. */
+export function fittedSections({ items, routes }: Pick<ResolvedProject, 'items' | 'routes'>): ReadonlySet<string> {
+  const fitted = inOrder(items).flatMap(([, { of, state }]) => {
+    const section = /^routes\.ducts\.sections\.(.+)$/.exec(of ?? '')?.[1];
+    return section !== undefined && 'choice' in state && state.choice === 'fitted' ? [section] : [];
+  });
+  const said = inOrder(routes.ducts.sections).flatMap(([id, { already }]) =>
+    'choice' in already && already.choice !== 'new' ? [id] : [],
   );
+  return new Set([...fitted, ...said]);
 }
 
 const chosen = <T extends string>(field: { readonly choice: T } | { readonly missing: true }): T | undefined =>

@@ -6,9 +6,10 @@ import {
   packSheets,
   unfoldBox,
 } from '../../physics/cutting/index.ts';
+import { handId } from './atHand.ts';
 import { lengthsOf } from './inputsOf.ts';
 import { flatDuct } from './metalDuct.ts';
-import type { CutAnswers, CutBox, CutInputs, FlatBox, SheetsOf } from './result.ts';
+import type { CutAnswers, CutBox, CutInputs, FlatBox, HandSheet, SheetsOf } from './result.ts';
 
 const forms: readonly BoardForm[] = ['one', 'l', 'u', 'four'];
 
@@ -30,24 +31,50 @@ export function cutPlan(inputs: CutInputs): CutAnswers {
         inputs,
       ),
     ],
-    pipes: inputs.pipes.map(({ diameter, stock, runs }) => ({
+    pipes: inputs.pipes.map(({ diameter, stock, runs, atHand }) => ({
       diameter,
       stock,
       plan: cutBars({
         pieces: runs.flatMap((r) => lengthsOf(r, stock)),
-        stock: [{ id: 'length', length: stock }],
+        stock: [{ id: 'length', length: stock, cost: 1 }, ...free(atHand)],
         kerf: 0,
         remnantLeast: keepLeast,
       }),
     })),
-    bags: inputs.bags.map(({ diameter, coil, runs }) => ({
+    bags: inputs.bags.map(({ diameter, coil, runs, atHand }) => ({
       diameter,
       coil,
-      plan: cutCoils({ runs, coil, sleeve: inputs.sleeve, rule: inputs.splices }),
+      plan: cutCoils({
+        runs,
+        coil,
+        sleeve: inputs.sleeve,
+        rule: inputs.splices,
+        splicesMost: inputs.splicesMost,
+        atHand: atHand.map((h) => ({ ...h, id: handId(h.id) })),
+      }),
     })),
-    names: Object.fromEntries([...inputs.boxes, ...inputs.ducts, ...runs].map(({ id, name }) => [id, name])),
+    unsure: inputs.board.atHand.filter((h) => h.thickness === undefined && thicknessesOf(boxes).length > 1),
+    names: Object.fromEntries([
+      ...[...inputs.boxes, ...inputs.ducts, ...runs].map(({ id, name }) => [id, name]),
+      ...handOf(inputs).map(({ id, name }) => [handId(id), name]),
+    ]),
   };
 }
+
+const handOf = ({
+  board,
+  metal,
+  pipes,
+  bags,
+}: CutInputs): readonly { readonly id: string; readonly name: string }[] => [
+  ...board.atHand,
+  ...metal.atHand,
+  ...[...pipes, ...bags].flatMap((p) => p.atHand),
+];
+
+/** What is at hand costs nothing: a plan takes it before it buys. */
+const free = <T extends { readonly id: string }>(atHand: readonly T[]): (T & { readonly cost: 0 })[] =>
+  atHand.map((h) => ({ ...h, id: handId(h.id), cost: 0 }));
 
 /** m of round duct worth keeping. */
 const keepLeast = 0.3;
@@ -60,20 +87,33 @@ function flatBox(box: CutBox, { board }: CutInputs): FlatBox {
   return { ...box, flat, ...(wayOut === undefined ? {} : { wayOut }) };
 }
 
+const thicknessesOf = (boxes: readonly FlatBox[]): number[] =>
+  [...new Set(boxes.flatMap((b) => (b.flat.pieces.length > 0 ? [b.box.thickness] : [])))].sort((a, b) => a - b);
+
 /** A kind of board for each thickness. */
 function boardSheets(boxes: readonly FlatBox[], { board }: CutInputs): SheetsOf[] {
-  const thicknesses = [...new Set(boxes.map((b) => b.box.thickness))].sort((a, b) => a - b);
+  const thicknesses = thicknessesOf(boxes);
   return thicknesses.flatMap((thickness): SheetsOf[] => {
     const own = boxes.filter((b) => b.box.thickness === thickness);
     const pieces = own.flatMap((b) => b.flat.pieces.map((piece) => ({ ...piece, for: b.id })));
     if (pieces.length === 0) return [];
-    return [{ of: 'board', thickness, pieces, plan: packed(pieces, { ...board, id: 'board' }) }];
+    const atHand = board.atHand.filter(({ thickness: t }) =>
+      t === undefined ? thicknesses.length === 1 : Math.abs(t - thickness) < sameThickness,
+    );
+    return [{ of: 'board', thickness, pieces, plan: packed(pieces, { ...board, id: 'board', atHand }) }];
   });
 }
 
+/** m by which two boards differ and are still one thickness, and two metals one gauge. */
+const sameThickness = 0.002;
+const sameGauge = 0.00008;
+
 function metalSheets(pieces: readonly (FlatPiece & { for: string })[], { metal }: CutInputs): SheetsOf[] {
   if (pieces.length === 0) return [];
-  const plan = packed(pieces, { ...metal, id: 'metal', turns: true, keep: keepLeast });
+  const atHand = metal.atHand.filter(
+    ({ thickness: t }) => t === undefined || Math.abs(t - metal.thickness) < sameGauge,
+  );
+  const plan = packed(pieces, { ...metal, id: 'metal', turns: true, keep: keepLeast, atHand });
   return [{ of: 'metal', thickness: metal.thickness, pieces, plan }];
 }
 
@@ -84,12 +124,16 @@ type Sheet = {
   readonly turns: boolean;
   readonly kerf: number;
   readonly keep: number;
+  readonly atHand: readonly HandSheet[];
 };
 
-const packed = (pieces: readonly FlatPiece[], { id, width, length, turns, kerf, keep }: Sheet) =>
+const packed = (pieces: readonly FlatPiece[], { id, width, length, turns, kerf, keep, atHand }: Sheet) =>
   packSheets({
     pieces: pieces.map((p) => ({ id: p.id, width: p.size.width, height: p.size.height, count: 1, turns })),
-    stock: [{ id, width: length, height: width }],
+    stock: [
+      { id, width: length, height: width, cost: 1 },
+      ...free(atHand).map((h) => ({ id: h.id, width: h.length, height: h.width, cost: 0, count: h.count })),
+    ],
     kerf,
     trim: 0,
     remnantLeast: keep,

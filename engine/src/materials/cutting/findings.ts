@@ -120,14 +120,15 @@ const sheetsUsed = ({ sheets }: CutAnswers): Found[] =>
         source: 'cutting.plan',
         facts: {
           of,
-          sheets: plan.sheets.length,
+          sheets: plan.cost,
+          hand: plan.sheets.length - plan.cost,
           kept: plan.sheets.flatMap((s) => s.rests).filter((r) => r.remnant !== undefined).length,
           proved: plan.proved ? 1 : 0,
         },
       },
       (rec) => {
         if (plan.problems.length > 0) return unresolved('out-of-range', 'routes.ducts.cutting');
-        const given = { sheets: plan.sheets.length, bound: plan.bound };
+        const given = { sheets: plan.cost, bound: plan.bound };
         const gap = given.sheets - given.bound;
         rec.step('gap', 'sheets - bound', given, gap, '', 'cutting.plan');
         return gap;
@@ -135,12 +136,19 @@ const sheetsUsed = ({ sheets }: CutAnswers): Found[] =>
     ),
   );
 
-/** Flexible runs that are spliced, where there are any. */
+/** Flexible runs that are spliced, where there are any, against what one run may have. */
 function spliced({ bags, names }: CutAnswers): Found[] {
   const all = bags.flatMap((b) => b.plan.splices);
   const sum = all.reduce((a, s) => a + s.count, 0);
   if (sum === 0) return [];
-  const which = all.map((s) => `“${names[s.run] ?? s.run}”`).join(', ');
-  const found = counted('spliced', sum, { which, count: sum }, 'cutting.ends');
-  return [{ ...found, draft: { ...found.draft, limit: {}, consequence: 'comfort' } }];
+  const named = (runs: readonly string[]) => runs.map((run) => `“${names[run] ?? run}”`).join(', ');
+  const over = bags.flatMap((b) => b.plan.tooMany);
+  const facts = { which: named(all.map((s) => s.run)), count: sum, over: named(over) };
+  const id = 'spliced';
+  return [
+    told({ ...base, id, consequence: 'comfort', limit: { max: 0 }, source: 'cutting.splices', facts }, (rec) => {
+      rec.step('number', 'table', {}, over.length, '', 'cutting.splices');
+      return over.length;
+    }),
+  ];
 }

@@ -1,11 +1,12 @@
 import { inOrder, type ResolvedProject } from '@kneewall/project';
+import { flexibleNeeded } from '../../physics/cutting/index.ts';
 import { scenario } from '../../plan/scenario.ts';
+import { ductAtHand, sheetsAtHand } from './atHand.ts';
 import { boxesOf, fittedSections, sizeOf } from './boxesOf.ts';
 import type { CutDuct, CutInputs, CutRun } from './result.ts';
 
-/** m that a crimped end goes into the next length, and that both ends of a flexible run take over their collars. Source: `cutting.ends` (common practice). */
+/** m that a crimped end goes into the next length. Source: `cutting.ends` (common practice). */
 const crimp = 1.5 * 0.0254;
-const overCollars = 4 * 0.0254;
 
 type Project = Pick<ResolvedProject, 'routes' | 'items' | 'work'>;
 
@@ -24,6 +25,7 @@ export function inputsOf(project: Project): CutInputs {
       kerf: s.of(board.kerf),
       keep: s.of(board.keep),
       form: s.choice(board.form),
+      atHand: sheetsAtHand(project, 'board', { width: s.of(board.width), length: s.of(board.length) }),
     },
     metal: {
       thickness: s.of(metal.thickness),
@@ -31,19 +33,19 @@ export function inputsOf(project: Project): CutInputs {
       length: s.of(metal.length),
       lap: s.of(metal.lap),
       kerf: s.of(metal.kerf),
+      atHand: sheetsAtHand(project, 'metal', { width: s.of(metal.width), length: s.of(metal.length) }),
     },
-    pipes: byDiameter(runsOf(project, 'round')).map(({ diameter, runs }) => ({
-      diameter,
-      stock: s.of(straight.pipe),
-      runs,
-    })),
-    bags: byDiameter(runsOf(project, 'flexible')).map(({ diameter, runs }) => ({
-      diameter,
-      coil: coilSold(project, diameter) ?? s.of(straight.coil),
-      runs,
-    })),
+    pipes: byDiameter(runsOf(project, 'round')).map(({ diameter, runs }) => {
+      const stock = s.of(straight.pipe);
+      return { diameter, stock, runs, atHand: ductAtHand(project, 'round', diameter, stock) };
+    }),
+    bags: byDiameter(runsOf(project, 'flexible')).map(({ diameter, runs }) => {
+      const coil = coilSold(project, diameter, runs) ?? s.of(straight.coil);
+      return { diameter, coil, runs, atHand: ductAtHand(project, 'flexible', diameter, coil) };
+    }),
     sleeve: s.of(straight.sleeve),
     splices: s.choice(straight.splices),
+    splicesMost: s.of(straight.splicesMost),
   };
 }
 
@@ -56,8 +58,7 @@ function runsOf(project: Project, kind: 'round' | 'flexible'): Run[] {
     const [shape, length] = [sizeOf(x, s), s.maybe(x.length)];
     if (!('choice' in x.kind) || x.kind.choice !== kind || there.has(id)) return [];
     if (!shape || !('diameter' in shape) || length === undefined || length <= 0) return [];
-    // What is slack in the run was cut for it; the duct goes over a collar at either end.
-    const cut = kind === 'flexible' ? length / (1 - s.of(x.compression)) + overCollars : length;
+    const cut = kind === 'flexible' ? flexibleNeeded(length, s.of(x.compression)) : length;
     return [{ id, name: x.name ?? id, length: cut, diameter: shape.diameter }];
   });
 }
@@ -74,15 +75,20 @@ function byDiameter(runs: readonly Run[]): { readonly diameter: number; readonly
   }));
 }
 
-/** The length in which a price says that such a duct is sold. */
-function coilSold({ work }: Project, diameter: number): number | undefined {
+/** m from which a price is for a bag, and not for a foot or a metre of one. */
+const bagLeast = 2;
+
+/** The length in which prices say that such a duct is sold; of several the one of which the least money buys as much as the runs take. */
+function coilSold({ work }: Project, diameter: number, runs: readonly CutRun[]): number | undefined {
   const s = scenario();
-  for (const [, line] of inOrder(work.prices)) {
-    if (!('choice' in line.duct) || line.duct.choice !== 'flexible') continue;
-    const [d, piece] = [s.maybe(line.diameter), s.maybe(line.piece)];
-    if (d !== undefined && piece !== undefined && Math.abs(d - diameter) < 5e-4) return piece;
-  }
-  return undefined;
+  const needed = runs.reduce((sum, r) => sum + r.length, 0);
+  const sold = inOrder(work.prices).flatMap(([, line]) => {
+    if (!('choice' in line.duct) || line.duct.choice !== 'flexible' || s.choice(line.part) !== 'run') return [];
+    const [d, piece, price] = [s.maybe(line.diameter), s.maybe(line.piece), s.maybe(line.price)];
+    if (d === undefined || piece === undefined || piece < bagLeast || Math.abs(d - diameter) > 5e-4) return [];
+    return [{ piece, money: Math.ceil(needed / piece - 1e-9) * (price ?? Infinity) }];
+  });
+  return sold.sort((a, b) => a.money - b.money)[0]?.piece;
 }
 
 function ductsOf(project: Project): CutDuct[] {

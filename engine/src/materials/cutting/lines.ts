@@ -4,14 +4,17 @@ import type { CutAnswers } from './result.ts';
 
 /** The needs of all trades, with the board of drawn boxes as counted sheets in place of the area of their walls, once they are laid. */
 export function withSheets(lines: readonly MaterialLine[], cut: Outcome<CutAnswers>): readonly MaterialLine[] {
-  const sheets = cut.ok ? sheetLines(cut.value) : [];
-  if (!cut.ok || sheets.length === 0) return lines;
-  const laid = new Set(cut.value.boxes.map((b) => `air/duct:${b.id}`));
-  return [...lines.filter((l) => !laid.has(l.id)), ...sheets];
+  const laid = new Set(laidBoard(cut));
+  if (!cut.ok || laid.size === 0) return lines;
+  return [...lines.filter((l) => !laid.has(l.id)), ...sheetLines(cut.value)];
 }
 
+/** Lines of the air trade whose board is counted in sheets; none before every box of it is laid. */
+export const laidBoard = (cut: Outcome<CutAnswers>): readonly string[] =>
+  cut.ok && sheetLines(cut.value).length > 0 ? cut.value.boxes.map((b) => `air/duct:${b.id}`) : [];
+
 /** Sheets of board by thickness, of which every piece has its place; metal is bought made or by the sheet, as one likes. */
-function sheetLines({ boxes, sheets }: CutAnswers): MaterialLine[] {
+export function sheetLines({ boxes, sheets }: CutAnswers): MaterialLine[] {
   const whole = boxes.every((b) => b.flat.problems.length === 0);
   if (!whole) return [];
   return sheets
@@ -21,7 +24,7 @@ function sheetLines({ boxes, sheets }: CutAnswers): MaterialLine[] {
       trade: 'materials',
       what: `Duct board, ${boardNames[Math.round(thickness * 10000)] ?? `${Math.round(thickness * 1000)} mm`}, sheets as laid out on the cut sheets`,
       kind: 'count',
-      amount: plan.sheets.length,
+      amount: plan.cost,
       soldBy: 1,
     }));
 }

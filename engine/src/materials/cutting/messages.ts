@@ -93,7 +93,9 @@ export const sayCutting: Readonly<Record<string, Say>> = {
   }),
   sheets: (j, print) => {
     const sheets = fact(j, 'sheets');
-    const noun = `${sheets} ${sheets === '1' ? 'sheet' : 'sheets'} of ${fact(j, 'of') === 'metal' ? 'sheet metal' : 'duct board'}`;
+    const hand = Number(fact(j, 'hand'));
+    const beside = hand === 0 ? '' : ` beside ${hand} that you have`;
+    const noun = `${sheets} ${sheets === '1' ? 'sheet' : 'sheets'} of ${fact(j, 'of') === 'metal' ? 'sheet metal' : 'duct board'}${beside}`;
     const kept = Number(fact(j, 'kept'));
     const rest =
       kept === 0
@@ -113,10 +115,16 @@ export const sayCutting: Readonly<Record<string, Say>> = {
           : 'Good to cut from all the same.',
     };
   },
-  spliced: (j, print) => ({
-    what: `Flexible duct is spliced in ${print.value(j)} ${fact(j, 'count') === '1' ? 'place' : 'places'}: ${fact(j, 'which')}, longer than a bag.`,
+  spliced: (j) => ({
+    what:
+      j.status === 'ok'
+        ? `Flexible duct is spliced in ${fact(j, 'count')} ${fact(j, 'count') === '1' ? 'place' : 'places'}: ${fact(j, 'which')}, longer than a bag.`
+        : `More splices in one run than may be: ${fact(j, 'over')}.`,
     why: 'A splice is one more joint that can leak, and has to lie where it can be reached.',
-    mend: 'Join over a metal sleeve, inner core strapped and sealed first; or buy a longer bag.',
+    mend:
+      j.status === 'ok'
+        ? 'Join over a metal sleeve, inner core strapped and sealed first; or buy a longer bag.'
+        : 'Buy a longer bag, or go the first part of the way in round metal duct.',
   }),
 };
 

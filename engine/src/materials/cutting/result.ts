@@ -45,6 +45,24 @@ export type CutDuct = {
   readonly length: number;
 };
 
+/** A sheet at hand, m: so many of it. `thickness` where it is entered. */
+export type HandSheet = {
+  readonly id: string;
+  readonly name: string;
+  readonly width: number;
+  readonly length: number;
+  readonly thickness?: number;
+  readonly count: number;
+};
+
+/** A length at hand, m: so many of it. */
+export type HandLength = {
+  readonly id: string;
+  readonly name: string;
+  readonly length: number;
+  readonly count: number;
+};
+
 export type CutRun = { readonly id: string; readonly name: string; readonly length: number };
 
 /** Everything that pieces are made from. m. */
@@ -58,6 +76,7 @@ export type CutInputs = {
     readonly kerf: number;
     readonly keep: number;
     readonly form: BoardForm | 'fewest';
+    readonly atHand: readonly HandSheet[];
   };
   readonly metal: {
     readonly thickness: number;
@@ -65,13 +84,25 @@ export type CutInputs = {
     readonly length: number;
     readonly lap: number;
     readonly kerf: number;
+    readonly atHand: readonly HandSheet[];
   };
-  /** Round metal duct by its diameter: the runs, and the lengths in which it is sold. */
-  readonly pipes: readonly { readonly diameter: number; readonly stock: number; readonly runs: readonly CutRun[] }[];
+  /** Round metal duct by its diameter: the runs, the lengths in which it is sold, and what is at hand. */
+  readonly pipes: readonly {
+    readonly diameter: number;
+    readonly stock: number;
+    readonly runs: readonly CutRun[];
+    readonly atHand: readonly HandLength[];
+  }[];
   /** Flexible duct by its diameter; a run's length is what is cut for it. */
-  readonly bags: readonly { readonly diameter: number; readonly coil: number; readonly runs: readonly CutRun[] }[];
+  readonly bags: readonly {
+    readonly diameter: number;
+    readonly coil: number;
+    readonly runs: readonly CutRun[];
+    readonly atHand: readonly HandLength[];
+  }[];
   readonly sleeve: number;
   readonly splices: CoilJob['rule'];
+  readonly splicesMost: number;
 };
 
 /** A box with its flat pieces; `wayOut`: a form whose pieces fit the sheet where the one asked for does not. */
@@ -96,6 +127,8 @@ export type CutAnswers = {
   readonly sheets: readonly SheetsOf[];
   readonly pipes: readonly { readonly diameter: number; readonly stock: number; readonly plan: BarPlan }[];
   readonly bags: readonly { readonly diameter: number; readonly coil: number; readonly plan: CoilPlan }[];
-  /** Names of the document's entries, by id. */
+  /** Sheets at hand that no thickness says where to use. */
+  readonly unsure: readonly HandSheet[];
+  /** Names of the document's entries, by id; of what is at hand by `hand` and its id. */
   readonly names: Readonly<Record<string, string>>;
 };

@@ -10,8 +10,7 @@ export const pieceSources: Sources = {
     standing: 'common practice',
   },
   'cutting.ends': {
-    title:
-      'Common practice, no source: a crimp goes 1 1/2 in into the next pipe; flexible duct goes 2 in over each collar',
+    title: 'Common practice, no source: a crimp goes 1 1/2 in into the next pipe',
     standing: 'common practice',
   },
   'cutting.board-limits': {

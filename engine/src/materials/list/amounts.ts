@@ -10,7 +10,9 @@ const plain = (name: string): string => name.toLowerCase().replaceAll(/\s+/g, ' 
 export function atHand(line: Merged, piece: number, { stock }: Own): Amount {
   const mine = stock.filter(
     (s) =>
-      s.amount !== undefined &&
+      // Sheets to cut from are laid out before the rest is counted.
+      !s.sheet &&
+      (s.amount !== undefined || s.each !== undefined) &&
       (s.line === line.id ||
         (s.line === undefined && s.duct !== undefined && s.duct === line.like) ||
         (s.line === undefined && s.duct === undefined && plain(s.name) === plain(line.what))),
@@ -18,8 +20,8 @@ export function atHand(line: Merged, piece: number, { stock }: Own): Amount {
   return added(line, piece, mine);
 }
 
-/** What of a line was ordered: ticked on the list, or all of an entry that is there already. */
-export function ordered(line: Merged, piece: number, { orders }: Own): Amount {
+/** What of a line was ordered: ticked on the list, or all of an entry that is there already; `all`: every entry it is for. */
+export function ordered(line: Merged, piece: number, { orders }: Own): Amount & { readonly all: boolean } {
   const ticked = added(
     line,
     piece,
@@ -31,6 +33,7 @@ export function ordered(line: Merged, piece: number, { orders }: Own): Amount {
   return {
     amount: ticked.amount + whole.reduce((sum, x) => sum + x.amount + wasteOf(x, line.good), 0),
     unused: ticked.unused,
+    all: whole.length > 0 && whole.length === line.from.length,
   };
 }
 
@@ -38,10 +41,18 @@ function added(line: Merged, piece: number, entries: readonly (Stock | Order)[])
   const unused: Unused[] = [];
   let amount = 0;
   for (const entry of entries) {
-    const read = entry.amount === undefined ? undefined : amountIn(entry.amount, line.kind, piece);
+    const read = amountOf(entry, line, piece);
     if (read === undefined)
       unused.push({ path: entry.path, name: entry.name, because: entry.amount === undefined ? 'no-amount' : 'amount' });
     else amount += read;
   }
   return { amount, unused };
+}
+
+/** Of pieces whose length is entered the amount counts pieces, and is one where nothing is said. */
+function amountOf(entry: Stock | Order, line: Merged, piece: number): number | undefined {
+  const each = 'each' in entry && line.kind === 'length' ? entry.each : undefined;
+  if (entry.amount === undefined) return each;
+  const counted = each === undefined ? undefined : amountIn(entry.amount, 'count', 1);
+  return counted === undefined || each === undefined ? amountIn(entry.amount, line.kind, piece) : counted * each;
 }

@@ -10,14 +10,16 @@ type Line = { readonly line: Omit<ListLine, 'since'>; readonly unused: readonly 
 
 /** Waste allowed, what is at hand and ordered taken off, the rest rounded up to whole pieces and priced. */
 export function listLine(merged: Merged, own: Own): Line {
-  const { good, like: _like, wanted, ...line } = merged;
-  const priced = priceFor(merged, wanted, own);
+  const { good, like: _like, pieces: _pieces, wanted, laid, ...line } = merged;
+  const priced = priceFor(merged, laid ? laid.count * laid.piece : wanted, own);
   const usual = good.as === 'measure' ? 0 : packFor(wanted, good.packs);
-  const piece = priced.used && good.as !== 'measure' ? priced.used.holds : usual;
+  const piece = laid?.piece ?? (priced.used && good.as !== 'measure' ? priced.used.holds : usual);
   const have = atHand(merged, piece, own);
   const order = ordered(merged, piece, own);
-  const whole = bought(Math.max(0, wanted - have.amount), piece);
-  const open = bought(Math.max(0, wanted - have.amount - order.amount), piece);
+  // Lengths at hand are laid out already: what the plan takes is beyond them.
+  const beyond = laid ? laid.count * laid.piece : Math.max(0, wanted - have.amount);
+  const whole = bought(beyond, piece);
+  const open = bought(order.all ? 0 : Math.max(0, beyond - order.amount), piece);
   const used = priced.used && priceUsed(priced.used);
   return {
     line: {

@@ -1,4 +1,5 @@
-import type { MaterialLine } from '../../plan/lines.ts';
+import type { MaterialLine, StraightPiece } from '../../plan/lines.ts';
+import type { Laid } from '../cutting/laid.ts';
 import type { Good } from '../goods/good.ts';
 import { goodOf } from '../goods/goodOf.ts';
 import type { ListLine, Source } from '../result.ts';
@@ -10,6 +11,10 @@ export type Merged = Pick<ListLine, 'id' | 'what' | 'kind' | 'from' | 'need' | '
   readonly like?: string;
   /** What it takes with waste. */
   readonly wanted: number;
+  /** Straight pieces that it is cut into, of all lines. */
+  readonly pieces?: readonly StraightPiece[];
+  /** How the cut plan lays it out, where it does. */
+  readonly laid?: Laid;
 };
 
 /**
@@ -25,6 +30,10 @@ export function mergedLines(lines: readonly MaterialLine[]): Merged[] {
   }
   return [...heaps.values()].flatMap((heap) => mergedHeap(heap) ?? []);
 }
+
+/** What is laid out piece by piece wastes no share of its length: what is cut off stands on the cut list. */
+export const asLaid = (line: Merged, laid: Laid | undefined): Merged =>
+  laid ? { ...line, laid, waste: 0, wasteShare: 0, wanted: line.need } : line;
 
 const keyOf = (line: MaterialLine): string => {
   const { same } = goodOf(line);
@@ -50,6 +59,7 @@ function mergedHeap(heap: readonly MaterialLine[]): Merged | undefined {
     waste,
     wasteShare: good.waste.share,
     wanted: need + waste,
+    ...(taken.every((l) => l.pieces) ? { pieces: taken.flatMap((l) => l.pieces ?? []) } : {}),
     good,
   };
 }

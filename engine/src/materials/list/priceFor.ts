@@ -24,7 +24,9 @@ export function priceFor(line: Merged, wanted: number, own: Own): Priced {
       unused.push({ path: entry.path, name: entry.name, because: 'unit' });
       continue;
     }
-    const cost = Math.max(1, piecesFor(wanted, holds)) * entry.price.likely;
+    // What is laid out was laid out in pieces of one length: a price of that length stands before any other.
+    const other = line.laid && Math.abs(holds - line.laid.piece) > 1e-6 ? 1e9 : 0;
+    const cost = other + Math.max(1, piecesFor(wanted, holds)) * entry.price.likely;
     if (cost < least) {
       least = cost;
       best = { path: entry.path, name: entry.name, each: entry.price, holds, entry };

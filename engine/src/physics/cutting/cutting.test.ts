@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { type BarJob, cutBars } from './bars/cutBars.ts';
-import { type CoilJob, cutCoils } from './coils/cutCoils.ts';
+import type { CoilJob } from './coils/coilJob.ts';
+import { cutCoils } from './coils/cutCoils.ts';
 import { packSheets, type SheetJob } from './sheets/packSheets.ts';
 
 /** Numbers from 0 to 1 that come out the same everywhere. */

@@ -4,7 +4,9 @@
  */
 export { type BarJob, type BarPiece, type BarPlan, type BarStock, cutBars } from './bars/cutBars.ts';
 export type { CutBar } from './bars/layBars.ts';
-export { type CoilJob, type CoilPlan, cutCoils } from './coils/cutCoils.ts';
+export type { CoilJob, CoilPlan } from './coils/coilJob.ts';
+export { cutCoils } from './coils/cutCoils.ts';
+export { flexibleNeeded } from './coils/flexibleNeeded.ts';
 export {
   type Board,
   type BoardForm,

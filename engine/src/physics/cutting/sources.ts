@@ -13,6 +13,15 @@ export const cuttingSources = {
     title: 'A board maker’s published fabrication instructions: table of shiplap and V-groove duct in one piece',
     standing: 'maker',
   },
+  'cutting.flexible': {
+    title:
+      'Common practice, no source: flexible duct as long as its way and its slack, and 2 in over each collar; slack as Abushakra, Walker and Sherman define it',
+    standing: 'common practice',
+  },
+  'cutting.splices': {
+    title: 'Common practice, no source: no more than one splice in a run of flexible duct; its maker may allow none',
+    standing: 'common practice',
+  },
   'cutting.cap': { title: 'Common practice, no source: end caps plug in by half a board', standing: 'common practice' },
   'cutting.bend': { title: 'Arc of the neutral line: general sheet-metal practice', standing: 'definition' },
   'cutting.triangulation': { title: 'Triangles of true length laid flat side by side', standing: 'definition' },

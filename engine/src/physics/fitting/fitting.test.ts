@@ -69,18 +69,31 @@ describe('a change in time', () => {
     const heat = days.heat.map((q, i) => (i >= from ? q * (1 + share) : q));
     return changeInTime([days.apart, days.apart.map(() => 1), days.sun ?? days.apart], heat, seed);
   };
-  it('cries wolf in about one of twenty logs without any', () => {
-    const alarms = Array.from({ length: 60 }, (_, k) => look(k + 1, 999, 0)).filter(
-      (c) => (c?.chance ?? 1) <= 0.05,
-    ).length;
+  const seeds = (count: number) => Array.from({ length: count }, (_, k) => k + 1);
+  const tells = (c: ReturnType<typeof look>): boolean => (c?.chance ?? 1) <= 0.05;
+  /** Of logs with that change on day 40 of 80: the share in which it is told. */
+  const told = (share: number, count = 30): number =>
+    seeds(count).filter((k) => tells(look(k, 40, share))).length / count;
+
+  it('cries wolf in about one of twenty logs without any, and says how small a change would hide', () => {
+    const none = seeds(60).map((k) => look(k, 999, 0));
     // 3 of 60 are expected; 8 or more would come once in a hundred trials.
-    expect(alarms).toBeLessThanOrEqual(7);
+    expect(none.filter(tells).length).toBeLessThanOrEqual(7);
+    const least = none.reduce((a, c) => a + (c?.least ?? 0), 0) / none.length;
+    // 27 of 30 are promised; 22 or fewer would come once in a hundred trials.
+    expect(told(least)).toBeGreaterThanOrEqual(23 / 30);
+    expect(told(least / 4)).toBeLessThan(0.5);
+    expect(told(0.15)).toBeGreaterThanOrEqual(0.9);
   }, 30_000);
-  it('finds 15 % more from a day on, and holds it in its interval', () => {
-    const found = Array.from({ length: 20 }, (_, k) => look(k + 1, 40, 0.15));
-    expect(found.filter((c) => c && c.chance <= 0.05 && Math.abs(c.from - 40) <= 4).length).toBeGreaterThanOrEqual(16);
-    expect(found.filter((c) => c && c.low <= 0.15 && c.high >= 0.15).length).toBeGreaterThanOrEqual(14);
-  });
+
+  it('holds the day it came and the share that it is in its intervals', () => {
+    const found = seeds(40).map((k) => look(k, 40, 0.1));
+    // 36 are promised; 30 or fewer would come once in a hundred trials.
+    expect(found.filter((c) => c && c.earliest <= 40 && c.latest >= 40).length).toBeGreaterThanOrEqual(31);
+    expect(found.filter((c) => c && c.low <= 0.1 && c.high >= 0.1).length).toBeGreaterThanOrEqual(31);
+    const width = found.map((c) => (c ? c.latest - c.earliest : 80)).sort((a, b) => a - b);
+    expect(width[20]).toBeLessThan(30);
+  }, 30_000);
 });
 
 /** A house of two capacities run in steps of a minute (another way than the fit's), with thermometers that scatter by 0.05 K. */

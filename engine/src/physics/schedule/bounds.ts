@@ -22,8 +22,8 @@ export type LowerBounds = {
 /** Windows are looked at in threes of pieces: above this many pieces that is left out. */
 const mostForEnergy = 150;
 
-/** Lower bounds on the end of all work. A bound of horizon + 1: it cannot be done within the horizon. */
-export function lowerBounds(w: WorkLayout): LowerBounds {
+/** Lower bounds on the end of all work. A bound of horizon + 1: it cannot be done within the horizon. `quick`: without the last two. */
+export function lowerBounds(w: WorkLayout, quick = false): LowerBounds {
   const { head } = headsAndTails(w, w.horizon);
   const path = head[w.n - 1] ?? 0;
   const tail = tails(w);
@@ -32,6 +32,7 @@ export function lowerBounds(w: WorkLayout): LowerBounds {
   const work = Math.max(path, ...sets.map((users, r) => workBound(w, users, r, head, tail, room)));
   const machines = Math.max(path, ...sets.map((users, r) => machineBound(w, users, r, head, tail)));
   const start = Math.max(path, work, machines);
+  if (quick) return { path, work, machines, energy: start, refuted: start, best: start };
   const energy = w.n <= mostForEnergy ? energyBound(w, start, room) : start;
   const refuted = refutedBound(w, energy);
   return { path, work, machines, energy, refuted, best: Math.max(start, energy, refuted) };
@@ -88,17 +89,33 @@ function machineBound(w: WorkLayout, users: User[], r: number, head: Int32Array,
   return Math.min(bound, w.horizon + 1);
 }
 
-function energyBound(w: WorkLayout, from: number, room: Float64Array): number {
-  let by = from;
-  while (by <= w.horizon && tooMuchWork(w, headsAndTails(w, by), room, by)) by++;
-  return by;
-}
+const energyBound = (w: WorkLayout, from: number, room: Float64Array): number =>
+  firstLeft(from, w.horizon, (by) => tooMuchWork(w, headsAndTails(w, by), room, by));
 
 function refutedBound(w: WorkLayout, from: number): number {
   if (from > w.horizon) return from;
   const search = newSearch(w, new Int32Array(w.n));
-  let by = from;
   // A handful of contradictions at most: what the rules refute by themselves.
-  while (by <= w.horizon && planWithin(search, by, 1).found === 'none') by++;
-  return by;
+  return firstLeft(from, w.horizon, (by) => planWithin(search, by, 1).found === 'none');
+}
+
+/**
+ * An end from `from` on that is not refuted, horizon + 1 where all are, with the one before it refuted, and so all before: no plan
+ * within an end fits a sooner one. In steps that double, then halving: nights and weeks without a window are not gone through tick by
+ * tick.
+ */
+export function firstLeft(from: number, horizon: number, refutes: (by: number) => boolean): number {
+  let low = from - 1;
+  let high = from;
+  for (let step = 1; high <= horizon && refutes(high); step *= 2) {
+    low = high;
+    high = low + step;
+  }
+  high = Math.min(high, horizon + 1);
+  while (high - low > 1) {
+    const middle = Math.floor((low + high) / 2);
+    if (refutes(middle)) low = middle;
+    else high = middle;
+  }
+  return high;
 }

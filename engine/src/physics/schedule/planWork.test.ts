@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { firstLeft } from './bounds.ts';
 import { checkPlan, type PlanOptions, planWork, type WorkSpec, type WorkTask, wayTo } from './index.ts';
 
 /** Length, people, after: the invented crew of three. */
@@ -323,4 +324,24 @@ describe('replanning', () => {
     const plan = planned(work([done, pinned, after, one({ id: 'd' })], { ...people, now: 100 }));
     expect(by(plan, 'from')).toEqual({ b: 200, c: 260, d: 100 });
   });
+});
+
+it('finds the first end that is not refuted in few steps, wherever it lies', () => {
+  for (const [from, horizon, truth] of [
+    [0, 100, 0],
+    [3, 100, 4],
+    [0, 8000, 7317],
+    [10, 20, 21],
+    [21, 20, 21],
+  ] as const) {
+    let asked = 0;
+    const found = firstLeft(from, horizon, (by) => {
+      asked++;
+      expect(by >= from && by <= horizon).toBe(true);
+      return by < truth;
+    });
+    expect(found).toBe(truth);
+    // Doubling and halving: twice the binary logarithm of the way.
+    expect(asked).toBeLessThanOrEqual(2 * Math.ceil(Math.log2(horizon + 2)) + 2);
+  }
 });

@@ -41,7 +41,8 @@ export function solvePlan(w: WorkLayout, effort: Effort = {}): SolvedPlan {
   const plans = effort.plans ?? byPieces(120_000, w, 200, 800);
   const conflicts = effort.conflicts ?? byPieces(100_000, w, 200, 3000);
   const free = { ...w, due: new Int32Array(w.n).fill(w.horizon) };
-  const bounds = lowerBounds(free);
+  // Where nothing is searched, nothing is proved: the dear bounds would be for nothing.
+  const bounds = lowerBounds(free, conflicts === 0);
   const bred = breedPlan(w, bounds.best, plans);
   const first = keepsAll(w, bred, conflicts);
   const { starts, late } = first;

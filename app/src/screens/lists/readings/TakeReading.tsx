@@ -15,12 +15,13 @@ type Props = { readonly visit: string; readonly found: VisitFound };
 /** One reading at a time: the one that tells most comes first, any other can be chosen. */
 export function TakeReading({ visit, found }: Props) {
   const terminals = useSession((s) => s.project.routes?.ducts?.terminals) ?? {};
+  const rooms = useSession((s) => s.project.house?.rooms) ?? {};
   const [chosen, setChosen] = useState<string>();
   const [best] = found.next;
   const id = chosen ?? best?.id;
   const nameOf = (of: string): string => {
     const [, at] = of.split(':');
-    return readingName(of, at === undefined ? '' : (terminals[at]?.name ?? at));
+    return readingName(of, at === undefined ? '' : (terminals[at]?.name ?? rooms[at]?.name ?? at));
   };
   if (id === undefined) return null;
   const looks = found.next.filter((n) => n.id.startsWith('look/'));

@@ -53,9 +53,10 @@ const shown = 0.02;
 
 function Chances({ found }: { found: VisitFound }) {
   const terminals = useSession((s) => s.project.routes?.ducts?.terminals) ?? {};
+  const rooms = useSession((s) => s.project.house?.rooms) ?? {};
   const causeName = (id: string): string => {
     const [kind = 'other', at] = id.split(':');
-    return causeWords[kind as FaultKind].what(at === undefined ? '' : (terminals[at]?.name ?? at));
+    return causeWords[kind as FaultKind].what(at === undefined ? '' : (terminals[at]?.name ?? rooms[at]?.name ?? at));
   };
   const named = found.suspects.filter((s) => s.chance >= shown);
   const rest = 1 - named.reduce((sum, s) => sum + s.chance, 0);

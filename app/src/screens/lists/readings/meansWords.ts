@@ -9,6 +9,7 @@ export const meansWords = (nodeAt(['readings', '*', 'means'])?.node.meta.options
 /** What each kind of number can be read with, the usual one first. */
 export const meansFor: Readonly<Record<VisitFound['expected'][number]['group'], readonly Means[]>> = {
   pressure: ['gauge'],
+  'room-pressure': ['gauge'],
   flow: ['bag', 'hood', 'vane'],
   temperature: ['thermometer'],
   power: ['meter', 'house', 'clamp'],

@@ -18,15 +18,16 @@ import { StraightCuts } from './StraightCuts.tsx';
 /** All that is cut: sheets one at a time, boxes as they stand when folded, lengths and bags. */
 export function CutSheets({ cut, plan }: { cut: TradeResults['materials']['cut']; plan: Plan }) {
   const units = useUnits();
-  if (!cut.ok && cut.because === 'missing') return null;
-  const some = cut.ok && straightCuts(plan, units).length > 0;
+  const some = straightCuts(plan, units).length > 0;
   return (
     <>
-      <Sheet title="Cut sheets">
-        <OutcomeOr outcome={cut} what="How the pieces lie on their sheets">
-          {() => <Sheets plan={plan} />}
-        </OutcomeOr>
-      </Sheet>
+      {(cut.ok || cut.because !== 'missing') && (
+        <Sheet title="Cut sheets">
+          <OutcomeOr outcome={cut} what="How the pieces lie on their sheets">
+            {() => <Sheets plan={plan} />}
+          </OutcomeOr>
+        </Sheet>
+      )}
       {cut.ok && cut.value.boxes.some((b) => b.flat.pieces.length > 0) && (
         <Sheet title="The boxes folded">
           <Boxes boxes={cut.value.boxes.filter((b) => b.flat.pieces.length > 0)} />

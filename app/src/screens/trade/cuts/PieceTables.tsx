@@ -63,7 +63,7 @@ export function CutOrder({ sheet }: Pick<LaidSheet, 'sheet'>) {
       <ul>
         {kept.map((r) => (
           <li key={`${r.x} ${r.y}`}>
-            Keep {cutLength(r.width, units)} × {cutLength(r.height, units)}
+            Keep {r.remnant}: {cutLength(r.width, units)} × {cutLength(r.height, units)}
           </li>
         ))}
       </ul>

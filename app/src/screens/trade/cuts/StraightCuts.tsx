@@ -3,7 +3,7 @@ import type { Plan } from '@kneewall/engine';
 import { Scroll } from '../../../look/Scroll.tsx';
 import { useUnits } from '../../../services.ts';
 
-/** What is cut from each length of round duct and each bag of flexible duct, in order. */
+/** What is cut from each length and each bag, in order. */
 export function StraightCuts({ plan }: { plan: Plan }) {
   const units = useUnits();
   return (
@@ -27,7 +27,7 @@ export function StraightCuts({ plan }: { plan: Plan }) {
                   {cuts
                     .map(({ piece, what, length }) =>
                       piece === ''
-                        ? `${cutLength(length, units)} left over`
+                        ? `${cutLength(length, units)} ${what}`
                         : `${cutLength(length, units)} for “${piece}”${what === 'cut' ? '' : ` (${what})`}`,
                     )
                     .join('; ')}
@@ -39,6 +39,8 @@ export function StraightCuts({ plan }: { plan: Plan }) {
       </Scroll>
       <p className="field-help">
         Flexible duct is cut longer than its run: the slack entered for it, and two inches over the collar at each end.
+        Pipe and conduit longer than a length are joined where it ends. Timber carries people and the unit: a licensed
+        engineer first where joists are short of strength.
       </p>
     </>
   );

@@ -1,94 +1,47 @@
-import {
-  clockSeen,
-  encodingOf,
-  hashOfBytes,
-  type LogEntry,
-  type LogPlan,
-  type Problem,
-  planLog,
-  readLog,
-} from '@kneewall/project';
+import { endLength, type LogEntry, logEndsOf, type Problem, type Project, planLog, tailFrom } from '@kneewall/project';
 import { useState } from 'react';
-import { Button } from '../../../look/Button.tsx';
-import { useServices, useSession } from '../../../services.ts';
+import { useSession } from '../../../services.ts';
 import { ProblemList } from '../../project/ProblemList.tsx';
-import { LogMapping } from './LogMapping.tsx';
+import { type ChosenLog, LogTaking } from './LogTaking.tsx';
 import './Logs.css';
 
-/** A file that was chosen, and how it would be read so far. */
-type Chosen = { readonly text: string; readonly entry: LogEntry; readonly plan: LogPlan };
-
-/** Takes a log in three steps: choose the file, confirm how it is understood, take it. Nothing is kept before. */
+/** Takes logs in three steps each: choose the file, confirm how it is understood, take it. Nothing is kept before. */
 export function LogImport() {
-  const { session, store } = useServices();
   const barred = useSession((s) => s.barred !== undefined);
   const site = useSession((s) => s.project.site);
-  const [chosen, setChosen] = useState<Chosen | undefined>();
-  const [reading, setReading] = useState(false);
+  const [chosen, setChosen] = useState<readonly ChosenLog[]>([]);
   const [problems, setProblems] = useState<readonly Problem[]>([]);
+  const [number, setNumber] = useState(0);
 
-  const choose = async (file: File | undefined): Promise<void> => {
-    if (!file) return;
-    const bytes = new Uint8Array(await file.arrayBuffer());
-    const text = new TextDecoder(encodingOf(bytes)).decode(bytes);
-    const named: LogEntry = { name: file.name.slice(0, 200), blob: hashOfBytes(bytes) };
-    const plan = planLog(text, named, site);
-    setProblems(plan.dialect ? [] : plan.problems);
-    setChosen(plan.dialect ? { text, entry: { ...named, columns: plan.columns }, plan } : undefined);
+  const choose = async (files: readonly File[]): Promise<void> => {
+    const looked = await Promise.all(files.map((file, i) => lookedAt(file, number + i, site)));
+    setNumber(number + files.length);
+    setProblems(looked.flatMap(({ plan }) => (plan.dialect ? [] : plan.problems)));
+    setChosen((before) => [...before, ...looked.filter(({ plan }) => plan.dialect)]);
   };
-
-  const change = (entry: LogEntry): void => {
-    if (chosen) setChosen({ ...chosen, entry, plan: planLog(chosen.text, entry, site) });
-  };
-
-  const take = async ({ text, entry }: Chosen): Promise<void> => {
-    setReading(true);
-    // A year of minutes takes a second or two: the page says so before it begins.
-    await new Promise((drawn) => setTimeout(drawn, 50));
-    const read = readLog(text, entry, site);
-    setReading(false);
-    setProblems(read.problems);
-    if (!read.value || entry.blob === undefined) return;
-    const seen = entry.clock === undefined ? clockSeen(read.value, 0) : undefined;
-    const kept = seen === 'europe' || seen === 'america' ? { ...entry, clock: seen } : entry;
-    try {
-      await store.putBlob(entry.blob, text);
-    } catch {
-      setProblems([notKept(entry.name ?? '')]);
-      return;
-    }
-    session.change([{ path: ['logs', `log-${entry.blob.slice(0, 12)}`], after: kept }]);
-    setChosen(undefined);
+  const leave = (log: ChosenLog, found: readonly Problem[]): void => {
+    setChosen((before) => before.filter((c) => c.number !== log.number));
+    setProblems(found);
   };
 
   return (
     <div className="log-import">
-      {chosen ? (
-        <>
-          <LogMapping entry={chosen.entry} plan={chosen.plan} change={change} />
-          <div className="buttons">
-            <Button disabled={reading || chosen.plan.reading === undefined} onClick={() => void take(chosen)}>
-              {reading ? 'Reading…' : 'Take it like this'}
-            </Button>
-            <Button look="quiet" onClick={() => setChosen(undefined)}>
-              Leave it
-            </Button>
-          </div>
-        </>
-      ) : (
-        <label className={`button file-button ${barred ? 'barred-button' : ''}`}>
-          Import a log
-          <input
-            type="file"
-            accept=".csv,.txt,.tsv"
-            disabled={barred}
-            onChange={(e) => {
-              void choose(e.currentTarget.files?.[0]);
-              e.currentTarget.value = '';
-            }}
-          />
-        </label>
-      )}
+      {chosen.map((log) => (
+        <LogTaking key={log.number} log={log} leave={(found) => leave(log, found)} />
+      ))}
+      <label className={`button file-button ${barred ? 'barred-button' : ''}`}>
+        {chosen.length > 0 ? 'Import another log' : 'Import a log'}
+        <input
+          type="file"
+          accept=".csv,.txt,.tsv"
+          multiple
+          disabled={barred}
+          onChange={(e) => {
+            void choose([...(e.currentTarget.files ?? [])]);
+            e.currentTarget.value = '';
+          }}
+        />
+      </label>
       {problems.length > 0 && (
         <div role="alert">
           <ProblemList problems={problems} />
@@ -98,9 +51,12 @@ export function LogImport() {
   );
 }
 
-const notKept = (name: string): Problem => ({
-  code: 'too-large',
-  path: [name],
-  grade: 'refused',
-  mend: 'The log could not be kept on this device, so it was not taken.',
-});
+/** A chosen file with its beginning and end looked at: however long it is, no more of it is fetched here. */
+async function lookedAt(file: File, number: number, site: Project['site']): Promise<ChosenLog> {
+  const entry: LogEntry = { name: file.name.slice(0, 200) };
+  const part = async (from: number, to: number) => new Uint8Array(await file.slice(from, to).arrayBuffer());
+  const last = file.size > endLength ? part(tailFrom(file.size), file.size) : new Uint8Array();
+  const ends = logEndsOf(await part(0, endLength), await last, (encoding) => new TextDecoder(encoding));
+  const plan = planLog(ends, entry, site);
+  return { number, file, ends, plan, entry: { ...entry, columns: plan.columns } };
+}

@@ -6,6 +6,8 @@ import { Quantity, QuantityRange } from '../../../quantity/Quantity.tsx';
 import { useServices, useSession } from '../../../services.ts';
 import { JobOffer } from '../JobOffer.tsx';
 import { OutcomeOr } from '../OutcomeOr.tsx';
+import { LogBeside } from './LogBeside.tsx';
+import { LogChange } from './LogChange.tsx';
 import { LogPoints } from './LogPoints.tsx';
 
 /** One log of the project: how it stands, what it says, and the way to take it out. */
@@ -18,7 +20,7 @@ export function LogKept({ id, entry, log }: { id: string; entry: LogEntry; log: 
       {!learned ? (
         <p>Being read.</p>
       ) : !learned.ok && learned.because === 'pending' ? (
-        <JobOffer kind={logFitKind} name="What the log says">
+        <JobOffer kind={logFitKind} job={learned.paths[0]} name="What the log says">
           The log is read through and the house is fitted to it: a few seconds.
         </JobOffer>
       ) : (
@@ -51,6 +53,7 @@ function Told({ found }: { found: LogAnswers }) {
           <LogPoints points={house.points} loss={house.lossPerDegree.likely} />
         </>
       )}
+      {found.beside && <LogBeside beside={found.beside} />}
       <Rows found={found} />
     </>
   );
@@ -96,16 +99,9 @@ function Figures({ found }: { found: LogAnswers }) {
         )}
         {change && (
           <div>
-            <dt>Changed since</dt>
+            <dt>Changed</dt>
             <dd>
-              {change.chance <= 0.05 ? (
-                <>
-                  {dayText(Math.round(change.day))}: <QuantityRange range={upwards(change)} kind="fraction" />{' '}
-                  {change.share > 0 ? 'more' : 'less'} {change.of}
-                </>
-              ) : (
-                'nothing that chance would not show'
-              )}
+              <LogChange change={change} />
             </dd>
           </div>
         )}
@@ -125,8 +121,6 @@ const inSeconds = ({ low, likely, high }: Range): Range => ({
   likely: 3600 * likely,
   high: 3600 * high,
 });
-const upwards = ({ low, share, high }: { low: number; share: number; high: number }): Range =>
-  share > 0 ? { low, likely: share, high } : { low: -high, likely: -share, high: -low };
 
 /** What was read, and how often what was wrong. */
 function Rows({ found }: { found: LogAnswers }) {

@@ -90,7 +90,11 @@ const nothing = (problems: readonly CutProblem[]): SheetPlan => ({
 function quickBound(w: WholeSheets, shares: readonly { bound: number }[]): number {
   const cheapest = Math.min(...w.stock.map((s) => s.cost));
   const strongest = shares[0]?.bound ?? 0;
-  const sheets = Math.max(strongest, 0) * cheapest;
+  // A sheet that costs nothing holds no more than the largest: what is left has to be paid for.
+  const free = w.stock.reduce((n, s) => n + (s.cost === 0 ? s.count : 0), 0);
+  const paid = Math.min(...w.stock.map((s) => (s.cost > 0 ? s.cost : Infinity)));
+  const beyond = free > 0 && paid < Infinity ? paid * Math.max(0, Math.ceil(strongest - free - 1e-6)) : 0;
+  const sheets = Math.max(Math.max(strongest, 0) * cheapest, beyond);
   const equal = w.stock.every((s) => s.cost === cheapest);
   const rounded = (x: number) => (equal && cheapest > 0 ? cheapest * Math.ceil(x / cheapest - 1e-6) : x);
   return Math.max(rounded(sheets), rounded(areaBound(w.pieces, w.demand, w.stock, w.kerf)));

@@ -1,0 +1,66 @@
+import { inOrder, type ResolvedProject } from '@kneewall/project';
+import { unresolved } from '../plan/outcome.ts';
+import type { Scenario } from '../plan/scenario.ts';
+import type { Member } from './result.ts';
+
+type Routes = ResolvedProject['routes'];
+
+const inch = 0.0254;
+/** m: a joist's own width, a 2x6 laid flat as a board to walk on, and the floor that codes ask for. Sources: `access.members`, `access.passage`. */
+const joistWide = 1.5 * inch;
+const boardWide = 5.5 * inch;
+const floorLeast = 24 * inch;
+/** m of a board that still goes up through a hatch and round in an attic. Source: `access.members` (common practice). */
+const boardMost = 96 * inch;
+
+/**
+ * Timber of the platform and of the floor to it, m, as the trade draws it: what lies across the joists that carry the unit
+ * reaches from outer face to outer face of them; where there is no floor, boards 2x6 lie flat across the joists, and every
+ * board ends on a joist. Whether joists bear it is judged apart. Source: `access.members`.
+ */
+export function membersOf({ passages, access: { platform, service } }: Routes, s: Scenario): Member[] {
+  const [spacing, joists] = [s.of(platform.spacing), s.of(platform.joists)];
+  if (!(spacing > 0)) return unresolved('out-of-range', platform.spacing.path);
+  const cross = s.choice(platform.cross);
+  const across: Member[] =
+    cross === 'none' || !(joists >= 2)
+      ? []
+      : [
+          {
+            size: cross.endsWith('2x4') ? '2x4' : '2x6',
+            name: `Across the joists under the unit, ${cross.startsWith('flat') ? 'laid flat' : 'on edge'}`,
+            length: (Math.ceil(joists) - 1) * spacing + joistWide,
+            count: Math.ceil(s.of(platform.crossing)),
+          },
+        ];
+  if (!('choice' in platform.deck) || platform.deck.choice !== 'none')
+    return [...across, ...floorOf(passages, spacing, s)];
+  const [depth, width] = [s.maybe(service.depth), s.maybe(service.width)];
+  const front: Member[] =
+    depth === undefined || width === undefined || depth * width <= 0
+      ? []
+      : boards('Floor in front of the unit', Math.ceil(width / spacing - 1e-9) * spacing + joistWide, depth, spacing);
+  return [...across, ...front, ...floorOf(passages, spacing, s)];
+}
+
+/** Boards side by side that are `wide` together, or a little more; long ones in pieces that end on a joist. */
+function boards(name: string, length: number, wide: number, spacing: number): Member[] {
+  const count = Math.ceil(wide / boardWide - 1e-9);
+  const each = Math.max(1, Math.floor(boardMost / spacing + 1e-9)) * spacing;
+  const whole = Math.max(0, Math.ceil(length / each - 1e-9) - 1);
+  const rest = length - whole * each;
+  return [
+    ...(whole > 0 ? [{ size: '2x6' as const, name, length: each, count: whole * count }] : []),
+    { size: '2x6', name, length: rest, count },
+  ];
+}
+
+/** What the floor along each way in the attic lacks of the width that codes ask for. */
+const floorOf = (passages: Routes['passages'], spacing: number, s: Scenario): Member[] =>
+  inOrder(passages).flatMap(([id, p]): Member[] => {
+    const [length, has] = [s.maybe(p.length), s.maybe(p.floor)];
+    if (s.choice(p.kind) !== 'crawl' || s.choice(p.carries) === 'outdoor' || length === undefined || has === undefined)
+      return [];
+    const lacks = floorLeast - has;
+    return length > 0 && lacks > 1e-6 ? boards(`Floor along “${p.name ?? id}”`, length, lacks, spacing) : [];
+  });

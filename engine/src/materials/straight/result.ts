@@ -1,0 +1,12 @@
+import type { BarPlan } from '../../physics/cutting/index.ts';
+
+/** Straight pieces of one thing, laid on lengths as they are sold and on what is at hand; ids of pieces by their names. m. */
+export type StraightPlan = {
+  /** The line of the list that they are for. */
+  readonly id: string;
+  readonly what: string;
+  readonly plan: BarPlan;
+  readonly names: Readonly<Record<string, string>>;
+  /** Lengths of the shop by their id in the plan; what is not here is at hand. */
+  readonly sold: Readonly<Record<string, number>>;
+};

@@ -1,0 +1,69 @@
+import { readFileSync } from 'node:fs';
+import { applyEdit, priceChanges, readPrices } from '@kneewall/project';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { evaluate, type ShoppingList } from '../src/index.ts';
+import { demo, demoNames } from './demos.ts';
+
+const csv = readFileSync(new URL('../../demos/files/invented-prices.csv', import.meta.url), 'utf8');
+const read = readPrices(csv);
+const lists: Record<string, ShoppingList> = {};
+
+beforeAll(() => {
+  for (const name of demoNames) {
+    const list = evaluate(demo(name), {}).plan.trades.materials?.list;
+    if (list?.ok) lists[name] = list.value;
+  }
+});
+
+it('every row of the file says that it is invented, and can be read', () => {
+  const rows = csv.trim().split('\n').slice(1);
+  expect(rows.every((r) => r.endsWith(',invented'))).toBe(true);
+  expect([read.taken.length, read.left, read.problems]).toEqual([rows.length, [], []]);
+});
+
+describe.each(demoNames)('the prices of %s', (name) => {
+  it('are those of the file, taken in as the Buy page takes them: taken again they change nothing', () => {
+    const project = demo(name);
+    const again = priceChanges(project, read).reduce((p, { path, after }, seq) => {
+      const before = p.work?.prices?.[path.at(-1) ?? ''];
+      return applyEdit(p, { device: 'd', seq, path, before, after }).value;
+    }, project);
+    expect(again.work?.prices).toEqual(project.work?.prices);
+  });
+
+  it('make a sum of pieces times price, all of it usable', () => {
+    const list = lists[name];
+    expect(list?.unused).toEqual([]);
+    const lines = list?.lines.filter((l) => l.cost) ?? [];
+    const sum = lines.reduce((a, l) => a + Math.max(1, l.pieces) * (l.price?.each.likely ?? 0), 0);
+    expect(list?.cost.likely).toBeCloseTo(sum, 6);
+    expect(list?.cost.unpriced).toBeLessThanOrEqual(3);
+  });
+});
+
+it('come to what is reckoned by hand: parts of Tern Ledge from pieces and the file’s prices', () => {
+  const { scopes, unpriced } = lists['tern-ledge']?.cost ?? {};
+  expect(unpriced).toBe(0);
+  // The unit at its own price, 4 pads, 4 feet, thermostat.
+  expect(scopes?.unit.likely).toBeCloseTo(3600 + 4 * 9.5 + 4 * 7 + 185, 6);
+  // Conductors, 10 lengths of conduit, breaker, disconnect, 4 glands, 2 labels, cable between, 2 glands, straps.
+  expect(scopes?.electrical.likely).toBeCloseTo(58 + 10 * 9 + 26 + 31 + 4 * 3.2 + 2 * 2 + 68 + 2 * 3.5 + 13, 6);
+  // 3 lengths of pipe, 4 elbows, tee, 7 hangers, cement, union.
+  expect(scopes?.drain.likely).toBeCloseTo(3 * 8.5 + 4 * 2.8 + 2.6 + 7 * 1.9 + 17 + 6.5, 6);
+  // Stand, sleeve, set, 15 clips, 2 tapes, cover.
+  expect(scopes?.lineset.likely).toBeCloseTo(148 + 21 + 320 + 15 * 3.4 + 2 * 14 + 24, 6);
+});
+
+it('keep the range of those prices that are one: round duct of Juniper Flat, by hand', () => {
+  const { low = 0, likely = 0, high = 0, unpriced } = lists['juniper-flat']?.cost ?? {};
+  // 3 lengths of 8 in at 35, 41, 47; 13 of 6 in at 27, 31, 36; 4 of 4 in at 21, 24, 28: all other prices are single ones.
+  expect(likely - low).toBeCloseTo(3 * 6 + 13 * 4 + 4 * 3, 6);
+  expect(high - likely).toBeCloseTo(3 * 6 + 13 * 5 + 4 * 4, 6);
+  // What a sheet-metal shop makes to measure has none, and is said.
+  expect(lists['juniper-flat']?.lines.filter((l) => !l.cost).map((l) => l.what.split(',')[0])).toEqual([
+    'Rectangular metal duct',
+    'Rectangular metal duct',
+    'Rectangular elbows',
+  ]);
+  expect(unpriced).toBe(3);
+});
