@@ -3,12 +3,34 @@
  * packs the same bytes there; it has no way to a disk.
  */
 declare module 'pdfmake/build/pdfmake.js' {
+  /** Where a letter stands, in thousandths of its size. */
+  export type Place = { xAdvance: number; yAdvance: number; xOffset: number; yOffset: number; advanceWidth: number };
+  /** A word laid out. */
+  export type Laid = {
+    readonly glyphs: readonly { readonly advanceWidth: number }[];
+    readonly positions: readonly Place[];
+    readonly advanceWidth: number;
+  };
   /** A font put into a document. */
-  type PutIn = { readonly font: { hasGlyphForCodePoint(code: number): boolean } };
+  export type PutIn = {
+    readonly font: {
+      hasGlyphForCodePoint(code: number): boolean;
+      layout(text: string, features: undefined, script: string): Laid;
+    };
+    readonly scale: number;
+    layoutRun(this: PutIn, text: string, features?: unknown): Laid;
+  };
+  /** A part of a document, written line by line. */
+  export type Written = {
+    write(this: Written, chunk: string | Uint8Array): void;
+    finalize(this: Written): void;
+  };
   /** A document of the library below, not yet ended. */
   export type OpenPdf = {
     provideFont(family: string, bold: boolean, italics: boolean): PutIn;
-    readonly _root: { readonly data: { readonly ViewerPreferences: { readonly data: Record<string, unknown> } } };
+    readonly _root: Written & {
+      readonly data: { readonly ViewerPreferences: { readonly data: Record<string, unknown> } };
+    };
     readonly _fontFamilies: Record<string, PutIn>;
     readonly page: { readonly height: number; readonly margins: { bottom: number } };
     bufferedPageRange(): { readonly count: number };

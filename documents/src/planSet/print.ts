@@ -9,6 +9,8 @@ import { type Block, type Margin, type PageSize, points } from './block.ts';
 import { sizeOf } from './drawings.ts';
 import { leftToRight, printable } from './letters.ts';
 import type { PlanSet } from './planSet.ts';
+import { quickFont } from './quickFont.ts';
+import { quickWrite } from './quickWrite.ts';
 import { safeSvg } from './safeSvg.ts';
 import { layouts, stylesFor } from './styles.ts';
 
@@ -86,12 +88,15 @@ function writeFeet(open: OpenPdf, foot: string): void {
 
 type Has = (codePoint: number) => boolean;
 
-/** Whether the font has a picture of a sign, asked of the library that prints with it. */
+/** Whether the font has a picture of a sign, asked of the library that prints with it; which is made quicker by the way. */
 async function signsOfFont(): Promise<Has> {
   const probe = await pdfmake
     .createPdf({ content: '.', defaultStyle: { font: 'paper' } }, { bufferPages: false })
     .getStream();
-  const { font } = probe.provideFont('paper', false, false);
+  const putIn = probe.provideFont('paper', false, false);
+  quickFont(putIn);
+  quickWrite(probe._root);
+  const { font } = putIn;
   const known = new Map<number, boolean>();
   return (code) => {
     const there = known.get(code) ?? font.hasGlyphForCodePoint(code);
@@ -152,18 +157,55 @@ type Placed = {
   readonly startPosition: { readonly pageNumber: number };
 };
 
-/** A copy in which every text is made of pieces that print, whatever anybody typed. Drawings have their own. */
-function withText(value: unknown, pieces: (text: string) => readonly string[]): unknown {
+/**
+ * A copy in which every text is made of pieces that print, whatever anybody typed. Drawings have their own. `inText`: what
+ * stands in the text of a block.
+ */
+function withText(value: unknown, pieces: (text: string) => readonly string[], inText = false): unknown {
   if (typeof value === 'string') {
     const parts = pieces(value);
-    return parts.length === 1 ? parts[0] : parts.map((text) => ({ text, noWrap: true }));
+    if (parts.length > 1) return parts.map((text) => ({ text, noWrap: true }));
+    return inText ? { ...unadorned, text: parts[0] } : parts[0];
   }
-  if (Array.isArray(value)) return value.map((v) => withText(v, pieces));
+  if (Array.isArray(value)) return value.map((v) => withText(v, pieces, inText));
   if (value === null || typeof value !== 'object') return value;
+  const words = inText && 'text' in value && typeof value.text === 'string' ? pieces(value.text) : [];
+  if (words.length === 1) return { ...unadorned, ...value, text: words[0] };
+  // What contents and bookmarks repeat has to be a text.
+  const repeated = 'tocItem' in value || 'outline' in value;
   return Object.fromEntries(
-    Object.entries(value).map(([key, below]) => [key, holdsText.has(key) ? withText(below, pieces) : below]),
+    Object.entries(value).map(([key, held]) => [
+      key,
+      holdsText.has(key) ? withText(held, pieces, key === 'text' && !repeated) : held,
+    ]),
   );
 }
+
+/**
+ * What no style of ours gives a text, said of each: the library would look for every one of these in all that a word
+ * stands in, which takes longer than anything else.
+ */
+const unadorned = {
+  font: 'paper',
+  noWrap: false,
+  italics: false,
+  fontFeatures: '',
+  characterSpacing: 0,
+  decoration: '',
+  decorationColor: '',
+  decorationStyle: '',
+  decorationThickness: '',
+  background: '',
+  linkToPage: '',
+  linkToDestination: '',
+  opacity: 1,
+  sup: false,
+  sub: false,
+  preserveLeadingSpaces: false,
+  preserveTrailingSpaces: false,
+  wordBreak: 'normal',
+  leadingIndent: 0,
+};
 
 /** The keys of a block below which texts stand; all others hold names and numbers of ours. */
 const holdsText = new Set(['text', 'ul', 'stack', 'table', 'body', 'section', 'toc', 'title']);
