@@ -118,7 +118,7 @@ const inputs = (spec: WorkSpec) => ({
   attic: [],
   unplaced: [],
   mostPeople: 1,
-  windows: [{ id: 'w', ...free[0]! }],
+  windows: [{ id: 'w', people: 1, ...free[0]! }],
 });
 
 it('names the tasks that wait for each other, leaves them out with what waits for them, and plans the rest', () => {
