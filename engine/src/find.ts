@@ -120,7 +120,8 @@ function designOne(
   const designed = remembered(memo, finder.id, inputs, () => attempted(() => finder.design(input(finder.reads))));
   if ('fault' in designed || !finder.add) return designed;
   const { addsFrom = [] } = finder;
-  return remembered(memo, `add:${finder.id}`, [designed, ...partsRead(project, addsFrom)], () =>
+  const parts = partsRead(project, [...finder.reads, ...addsFrom]);
+  return remembered(memo, `add:${finder.id}`, [designed, ...parts, ...Object.values(upstream)], () =>
     attempted(() => finder.add?.(designed.value, input([...finder.reads, ...addsFrom])) ?? designed.value),
   );
 }
@@ -148,15 +149,16 @@ function throughYear(
 ): ReturnType<typeof seasonFrom> {
   const { climate, equipment, air, offgrid, commissioning } = good;
   if (!climate) return seasonFrom(noSeasonJobs, results);
+  const { house, site, candidates, power } = project;
   const told = commissioning?.logs.flatMap(({ learned }) => (learned.ok ? [learned.value] : [])) ?? [];
   const ducts = [air?.model, air?.flows, air?.sizing];
-  const read = [project.house, project.site, climate, equipment, ...ducts, offgrid, ...told];
+  const read = [house, site, candidates, power, climate, equipment, ...ducts, offgrid, ...told];
   const jobs = remembered(memo, 'season jobs', read, () => {
     try {
-      const house = remembered(memo, 'house case', [project.house, project.site, climate], () =>
+      const inWeather = remembered(memo, 'house case', [house, site, climate], () =>
         attempt(() => houseCase(resolved, climate)),
       );
-      return seasonJobs(resolved, good, house, memo.plain);
+      return seasonJobs(resolved, good, inWeather, memo.plain);
     } catch {
       // Whatever goes wrong here has blinded the house's own trade too, which says so.
       return noSeasonJobs;

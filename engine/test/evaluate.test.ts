@@ -76,6 +76,8 @@ describe('evaluating after an edit', () => {
         .map((w) => [['house', 'openings', 'sitting-south-window', 'width'], measured(w)] as const),
       fc.constantFrom('tight', 'fair', 'leaky').map((d) => [['house', 'draught'], d] as const),
       fc.constant([['candidates', 'unit-18', 'rows'], undefined] as const),
+      // Moves no result of a trade, only a job's inputs.
+      fc.constant([['candidates', 'unit-24', 'outdoorLeast'], undefined] as const),
       fc
         .double({ min: 18, max: 23, noNaN: true })
         .map((t) => [['house', 'setpoints', 'heating'], measured(t)] as const),
