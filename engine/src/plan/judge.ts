@@ -49,7 +49,8 @@ export function judge(draft: Draft): Judged {
   const worst = Math.min(inside(range.low, draft.limit), inside(range.high, draft.limit), margin);
   const slack = 1e-9 * Math.max(Math.abs(draft.limit.min ?? 0), Math.abs(draft.limit.max ?? 0), 1e-12);
   const status: Status = margin < -slack ? 'fails' : worst >= (draft.marginWanted ?? 0) - slack ? 'ok' : 'tight';
-  return { ...draft, status, margin };
+  // What only tells has no limit, and so no distance from one.
+  return { ...draft, status, ...(Number.isFinite(margin) ? { margin } : {}) };
 }
 
 export type Words = { readonly what: string; readonly why: string; readonly mend: string; readonly caution?: string };
