@@ -1,7 +1,7 @@
 import type { Project, ResolvedProject } from '@kneewall/project';
 import { agree } from './coupling/agree.ts';
 import { type Agreement, noAgreement } from './coupling/agreement.ts';
-import { lifeCost } from './coupling/lifeCost/lifeCost.ts';
+import type { lifeCost } from './coupling/lifeCost/lifeCost.ts';
 import {
   noSeason,
   noSeasonJobs,
@@ -10,9 +10,8 @@ import {
   seasonFrom,
   seasonJobs,
 } from './coupling/season/season.ts';
-import { type AnyFinder, finders } from './finders.ts';
 import type { Job } from './jobs/job.ts';
-import { type JudgedDrafts, judgeOne, type Result } from './judgeOne.ts';
+import { type AnyFinder, type JudgedDrafts, judgeOne, type Result } from './judgeOne.ts';
 import { houseCase } from './loads/dynamic/houseCase.ts';
 import { type Attempted, attempted } from './plan/attempted.ts';
 import { faultMark } from './plan/fault.ts';
@@ -23,6 +22,9 @@ import { onlyParts, partsRead } from './plan/reads.ts';
 import { scenario } from './plan/scenario.ts';
 import type { PlanView, ResultBase, Results } from './plan/trade.ts';
 import type { TradeResults } from './results.ts';
+
+/** What it is found with: trades in the order in which they need each other, and what candidates cost over their lives. */
+export type FoundWith = { readonly finders: readonly AnyFinder[]; readonly lifeCost?: typeof lifeCost };
 
 /** Everything a plan is made of before there are words for it. */
 export type Found = {
@@ -35,16 +37,16 @@ export type Found = {
 
 type Designs = Partial<Record<keyof TradeResults, Attempted<Result>>>;
 
-/** All that the trades find in a project with the results at hand. A fault in one trade blinds that trade only. */
-export function findAll(project: Project, results: Results, memo: Memo): Found {
-  const designs = designAll(project, results, memo);
+/** All that these trades find in a project with the results at hand. A fault in one trade blinds that trade only. */
+export function findAll(project: Project, results: Results, memo: Memo, { finders, lifeCost }: FoundWith): Found {
+  const designs = designAll(finders, project, results, memo);
   const good = Object.fromEntries(
     Object.entries(designs).flatMap(([id, d]) => ('value' in d ? [[id, d.value]] : [])),
   ) as Partial<TradeResults>;
   const resolved = remembered(memo, 'resolved', [project], () => memo.resolve(project));
   const agreement = agreed(project, resolved, good, memo);
   const { season: run, wanted } = throughYear(project, resolved, good, results, memo);
-  const season = withLife(project, resolved, good, run, memo);
+  const season = lifeCost ? withLife(lifeCost, project, resolved, good, run, memo) : { ...noSeason, ...run };
   const view: PlanView = { project: resolved, trades: good, agreement, season };
   const base = Object.values(good) as ResultBase[];
   return {
@@ -64,7 +66,7 @@ export const marksOf = ({ trades }: Found): Mark[] =>
     'fault' in found ? [faultMark(id)] : found.value.judged.map((judged) => markOf(id, judged)),
   );
 
-function designAll(project: Project, results: Results, memo: Memo): Designs {
+function designAll(finders: readonly AnyFinder[], project: Project, results: Results, memo: Memo): Designs {
   const designs: Designs = {};
   for (const finder of finders) {
     const blind = finder.after.map((id) => designs[id]).find((u) => u && 'fault' in u);
@@ -177,6 +179,7 @@ function throughYear(
 
 /** The season with what each candidate costs over its life. A fault there leaves all else standing. */
 function withLife(
+  costs: typeof lifeCost,
   project: Project,
   resolved: ResolvedProject,
   good: Partial<TradeResults>,
@@ -187,7 +190,7 @@ function withLife(
   const { candidates, power, items, work, paperwork } = project;
   const read = [season, equipment, offgrid, circuit, loads, candidates, power, items, work, paperwork];
   return remembered(memo, 'life cost', read, () => {
-    const found = attempted(() => lifeCost({ project: resolved, trades: good, season }));
+    const found = attempted(() => costs({ project: resolved, trades: good, season }));
     return { ...season, lifeCost: 'value' in found ? found.value : noSeason.lifeCost };
   });
 }

@@ -107,6 +107,7 @@ export {
   unitWords,
   winterWords,
 } from './first/messages.ts';
+export { firstFinders } from './firstFinders.ts';
 export type { Job, JobMessage } from './jobs/job.ts';
 export { makeJob } from './jobs/job.ts';
 export type { JobBlobs, JobHost } from './jobs/run.ts';

@@ -1,16 +1,18 @@
 import type { Project } from '@kneewall/project';
 import { noAgreement } from './coupling/agreement.ts';
 import { noSeason } from './coupling/season/season.ts';
-import type { AnyFinder } from './finders.ts';
 import { type Attempted, attempted } from './plan/attempted.ts';
 import { type Judged, judge } from './plan/judge.ts';
 import { type Memo, remembered } from './plan/memo.ts';
 import { onlyParts, partsRead } from './plan/reads.ts';
-import type { PlanView } from './plan/trade.ts';
+import type { Finder, PlanView } from './plan/trade.ts';
 import type { Working } from './plan/working.ts';
 import type { TradeResults } from './results.ts';
 
 export type Result = TradeResults[keyof TradeResults];
+
+/** A finder with its own result type forgotten, for code that treats all of them alike. */
+export type AnyFinder = Finder<keyof TradeResults, keyof TradeResults>;
 
 /** What a trade holds against its limits, with the workings that end in the values. */
 export type JudgedDrafts = {

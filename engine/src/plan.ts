@@ -1,5 +1,6 @@
 import type { Project, System } from '@kneewall/project';
 import { findAll } from './find.ts';
+import { allFinders } from './finders.ts';
 import type { Job } from './jobs/job.ts';
 import { coldMemo, type Memo } from './plan/memo.ts';
 import type { Plan } from './plan/plan.ts';
@@ -21,7 +22,7 @@ export type EvaluateOptions = {
  */
 export function evaluate(project: Project, results: Results, options: EvaluateOptions = {}): Evaluated {
   const memo = options.memo ?? coldMemo();
-  const found = findAll(project, results, memo);
+  const found = findAll(project, results, memo, allFinders);
   const units = options.units ?? (project.site?.units === 'si' ? 'si' : 'us');
   return tellAll(found, results, units, memo);
 }

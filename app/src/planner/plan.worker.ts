@@ -1,4 +1,4 @@
-import { coldMemo, findAll, marksOf, type Results } from '@kneewall/engine';
+import { coldMemo, findAll, firstFinders, marksOf, type Results } from '@kneewall/engine';
 import { applyEdit, emptyProject, type Project, type System } from '@kneewall/project';
 import type { FromPlanner, ToPlanner } from './messages.ts';
 
@@ -9,8 +9,8 @@ let revision = 0;
 let due = false;
 const memo = coldMemo();
 
-/** Words, lists and sources are fetched once it has been said how the findings stand: nothing waits for them. */
-let teller: typeof import('@kneewall/engine/tell') | undefined;
+/** Words, lists and the trades that sum up are fetched once it has been said how what decides stands: nothing waits for them. */
+let whole: typeof import('@kneewall/engine/plan') | undefined;
 let fetching = false;
 
 const send = (message: FromPlanner): void => self.postMessage(message);
@@ -30,23 +30,22 @@ function plan(): void {
   due = false;
   const start = performance.now();
   try {
-    const found = findAll(project, results, memo);
-    if (teller) {
-      const { plan, wanted } = teller.tellAll(found, results, units, memo);
+    if (whole) {
+      const { plan, wanted } = whole.evaluate(project, results, { units, memo });
       send({ type: 'plan', revision, plan, wanted, ms: performance.now() - start });
       return;
     }
-    send({ type: 'marks', revision, marks: marksOf(found) });
-    if (!fetching) void fetchTeller();
+    send({ type: 'marks', revision, marks: marksOf(findAll(project, results, memo, firstFinders)) });
+    if (!fetching) void fetchWhole();
   } catch {
     send({ type: 'failed', revision });
   }
 }
 
-async function fetchTeller(): Promise<void> {
+async function fetchWhole(): Promise<void> {
   fetching = true;
   try {
-    teller = await import('@kneewall/engine/tell');
+    whole = await import('@kneewall/engine/plan');
     planSoon();
   } catch {
     fetching = false;

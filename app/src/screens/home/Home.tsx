@@ -16,6 +16,7 @@ export function Home() {
       <header className="screen-head">
         <h1>{name ?? 'A new project'}</h1>
         {marks && <Standing marks={marks} />}
+        {marks && !findings && <p className="field-help">So far. Papers, what to buy, the work and readings follow.</p>}
       </header>
       <JobsSheet />
       <MovedSheet />
