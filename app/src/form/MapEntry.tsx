@@ -5,6 +5,7 @@ import { useRoute } from '../route/route.ts';
 import { useUnits } from '../services.ts';
 import { entryName } from './entryName.ts';
 import { Fields } from './GroupFields.tsx';
+import { useReadingEntry } from './readingEntry.ts';
 import { useField } from './useField.ts';
 
 type Props = {
@@ -26,7 +27,7 @@ export function MapEntry({ node, path, id, entry, depth, startOpen }: Props) {
   useEffect(() => {
     if (startOpen) summary.current?.focus();
   }, [startOpen]);
-  const name = entryName(node, id, entry, units);
+  const name = useReadingEntry(path, entry) ?? entryName(node, id, entry, units);
   const shown = open || wanted;
   return (
     <details className="fold entry" open={shown} onToggle={(e) => setOpen(e.currentTarget.open)}>

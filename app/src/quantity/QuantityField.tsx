@@ -1,6 +1,7 @@
 import type { Entered, Known, Range, SchemaNode } from '@kneewall/project';
 import { useState } from 'react';
 import { FieldFrame } from '../form/FieldFrame.tsx';
+import { useReadingKind } from '../form/readingEntry.ts';
 import { fieldId, useField } from '../form/useField.ts';
 import { Quantity, QuantityRange } from './Quantity.tsx';
 import { QuantityBoxes } from './QuantityBoxes.tsx';
@@ -11,8 +12,8 @@ import './QuantityField.css';
 
 /** One entered quantity: typed in the person's words, echoed in both systems, with how it is known. */
 export function QuantityField({ node, path }: { node: SchemaNode; path: readonly string[] }) {
-  const { meta } = node;
-  const kind = meta.kind ?? 'number';
+  const kind = useReadingKind(path) ?? node.meta.kind ?? 'number';
+  const meta = { ...node.meta, kind };
   const field = useField(path);
   const entered = field.value as Entered | undefined;
   const [known, setKnown] = useState<Known>(meta.usually ?? 'estimated');

@@ -23,6 +23,14 @@ export function pathLabel(path: string | readonly string[], project: Project): s
   const entry = keys.findLastIndex((_, i) => nodeAt(keys.slice(0, i + 1))?.entry === true);
   const guess = side ? `${label}: ${sides[side] ?? side}` : label;
   if (entry < 0) return guess;
-  const name = (valueAt(project, keys.slice(0, entry + 1)) as { name?: string } | undefined)?.name;
-  return `${guess}, ${name ?? (keys[entry] ?? '').replaceAll('-', ' ')}`;
+  const said = valueAt(project, keys.slice(0, entry + 1)) as { name?: string; expected?: string } | undefined;
+  const name = said?.name ?? placeOf(project, said?.expected) ?? (keys[entry] ?? '').replaceAll('-', ' ');
+  return `${guess}, ${name}`;
+}
+
+/** A reading has no name: the register or room that stands behind the colon of what it is held against, where one does. */
+function placeOf(project: Project, expected: string | undefined): string | undefined {
+  const at = expected?.split(':')[1];
+  if (at === undefined) return undefined;
+  return project.routes?.ducts?.terminals?.[at]?.name ?? project.house?.rooms?.[at]?.name;
 }

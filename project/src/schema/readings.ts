@@ -115,7 +115,7 @@ export const readings = map(
     method: text({ label: 'How' }),
     value: quantity('number', {
       label: 'Reading',
-      help: 'In the unit the expected reading states.',
+      help: 'In the unit of what it is held against.',
       neededBy: ['commissioning'],
       plausible: { min: -1e6, max: 1e6 },
       usually: 'measured',

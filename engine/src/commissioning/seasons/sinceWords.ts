@@ -4,7 +4,7 @@ import { readingName } from '../readingWords.ts';
 
 /** Words for how many readings of the first start were repeated. */
 export const repeatedWords = (j: Judged, print: Printer): Words => ({
-  what: `${print.value(j)} of the first start’s readings were repeated at “${String(j.facts?.name)}”, in the same mode; each season asks for ${print.limit(j)}.`,
+  what: `Readings of the first start repeated in the same mode at “${String(j.facts?.name)}”: ${print.value(j)}; each season asks for ${print.limit(j)}.`,
   why: 'What creeps, a filter, a coil, a charge, shows only against the same number taken the same way.',
   mend:
     j.status === 'ok'

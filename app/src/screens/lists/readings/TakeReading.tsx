@@ -1,4 +1,4 @@
-import { bagFlow, lookWords, type NextReading, readingName, readingWords, type VisitFound } from '@kneewall/engine';
+import { bagFlow, lookWords, type NextReading, readingWords, type VisitFound } from '@kneewall/engine';
 import type { Entered, QuantityKind } from '@kneewall/project';
 import { useState } from 'react';
 import { Button } from '../../../look/Button.tsx';
@@ -7,6 +7,7 @@ import { QuantityBoxes } from '../../../quantity/QuantityBoxes.tsx';
 import { QuantityEcho } from '../../../quantity/QuantityEcho.tsx';
 import { useQuantityDraft } from '../../../quantity/useQuantityDraft.ts';
 import { useServices, useSession } from '../../../services.ts';
+import { useReadingName } from '../../../words/useReadingName.ts';
 import { meansFor, meansWords } from './meansWords.ts';
 import { readingEdit } from './readingEdits.ts';
 
@@ -14,15 +15,10 @@ type Props = { readonly visit: string; readonly found: VisitFound };
 
 /** One reading at a time: the one that tells most comes first, any other can be chosen. */
 export function TakeReading({ visit, found }: Props) {
-  const terminals = useSession((s) => s.project.routes?.ducts?.terminals) ?? {};
-  const rooms = useSession((s) => s.project.house?.rooms) ?? {};
+  const nameOf = useReadingName();
   const [chosen, setChosen] = useState<string>();
   const [best] = found.next;
   const id = chosen ?? best?.id;
-  const nameOf = (of: string): string => {
-    const [, at] = of.split(':');
-    return readingName(of, at === undefined ? '' : (terminals[at]?.name ?? rooms[at]?.name ?? at));
-  };
   if (id === undefined) return null;
   const looks = found.next.filter((n) => n.id.startsWith('look/'));
   return (
