@@ -13,6 +13,7 @@ import { passageBench } from './passage.ts';
 import { planningBench } from './planning.ts';
 import { powerMapsBench } from './powerMaps.ts';
 import { reachMapsBench } from './reachMaps.ts';
+import { readingBench } from './reading.ts';
 import { wintersBench } from './winters.ts';
 
 const benches: Readonly<Record<string, () => BenchRow[] | Promise<BenchRow[]>>> = {
@@ -28,6 +29,7 @@ const benches: Readonly<Record<string, () => BenchRow[] | Promise<BenchRow[]>>> 
   cutting: cuttingBench,
   'reach-maps': reachMapsBench,
   passage: passageBench,
+  reading: readingBench,
   logs: logsBench,
 };
 
