@@ -21,7 +21,7 @@ export type Block =
   | { readonly ul: readonly Words[]; readonly margin?: Margin }
   | { readonly stack: readonly Block[]; readonly unbreakable?: boolean; readonly margin?: Margin }
   | { readonly table: Table; readonly layout: Layout; readonly margin?: Margin; readonly style?: Style }
-  | { readonly toc: { readonly title: Block } }
+  | { readonly toc: { readonly title: Block; readonly textMargin: Margin } }
   | { readonly section: readonly Block[]; readonly pageSize: PageSize; readonly pageMargins: number | Margin };
 
 export type Margin = readonly [left: number, top: number, right: number, bottom: number];

@@ -32,7 +32,8 @@ export function cover({ plan, project, units }: SetInput): Block[] {
       [['\n\n\n', '', '']],
       { layout: 'boxed' },
     ),
-    { toc: { title: { text: 'In this set', style: 'part' } } },
+    // Lines so near to each other that the contents of a whole set end on the cover.
+    { toc: { title: { text: 'In this set', style: 'part' }, textMargin: [0, -2, 0, -2] } },
   ];
 }
 
