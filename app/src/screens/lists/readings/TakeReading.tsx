@@ -114,6 +114,8 @@ function NumberRead({ id, kind, group, barred, keep }: NumberProps) {
     setEntered(after);
     return true;
   });
+  // What is still being typed is taken by leaving its box, which a press on the button does.
+  const understood = draft.read.state === 'understood';
   const box = `read-${id}`;
   const meta = { node: 'quantity', label: 'What you read', kind } as const;
   return (
@@ -151,7 +153,11 @@ function NumberRead({ id, kind, group, barred, keep }: NumberProps) {
         </select>
       </label>
       {means === 'bag' && <BagSeconds give={(flow, as) => setEntered({ value: flow, known: 'measured', as })} />}
-      <Button look="strong" disabled={barred || !entered} onClick={() => entered && keep(entered, means, repeats)}>
+      <Button
+        look="strong"
+        disabled={barred || !(entered || understood)}
+        onClick={() => entered && keep(entered, means, repeats)}
+      >
         Keep this reading
       </Button>
     </div>
