@@ -1,7 +1,6 @@
 import { cornersOf, isShaped, type MarkedPiece } from '@kneewall/documents';
 import { onSheet } from '@kneewall/engine/physics';
-
-const cm = (m: number): number => Math.round(m * 1000) / 10;
+import { cm, PieceLines, points } from './PieceLines.tsx';
 
 /** Numbers and dot, as a share of the picture's longer side; more corners than these would run into each other. */
 const letters = 0.055;
@@ -30,17 +29,8 @@ export function PiecePicture({ marked }: { marked: MarkedPiece }) {
       aria-label={`${mark}, ${title}, with its corners by number. The table has their places.`}
     >
       <rect x={0} y={0} width={width} height={height} className="cut-waste" />
-      <polygon points={lying.outline.map(([x, y]) => `${cm(x)},${up(y)}`).join(' ')} />
-      {lying.lines.map((l) => (
-        <line
-          key={`${l.kind} ${l.from.join(' ')} ${l.to.join(' ')}`}
-          x1={cm(l.from[0])}
-          y1={up(l.from[1])}
-          x2={cm(l.to[0])}
-          y2={up(l.to[1])}
-          className={l.kind === 'lap' ? 'cut-lap' : 'cut-fold'}
-        />
-      ))}
+      <polygon points={points(lying.outline, up)} />
+      <PieceLines lines={lying.lines} up={up} />
       <circle cx={lies.turned ? width : 0} cy={height} r={size / 4} className="cut-corner" />
       {corners.length <= numbered &&
         corners.map((corner, i) => {

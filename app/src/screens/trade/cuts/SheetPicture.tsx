@@ -1,14 +1,11 @@
 import type { LaidSheet } from '@kneewall/documents';
 import { onSheet } from '@kneewall/engine/physics';
-
-const cm = (m: number): number => Math.round(m * 1000) / 10;
+import { cm, PieceLines, points } from './PieceLines.tsx';
 
 /** A sheet of stock as it is cut, to scale: pieces with their letters, folds, holes; cuts in their order; what is left. */
 export function SheetPicture({ laid, chosen, title }: { laid: LaidSheet; chosen: string; title: string }) {
   const { sheet, pieces } = laid;
   const up = (y: number): number => cm(sheet.height - y);
-  const points = (spots: readonly (readonly [number, number])[]): string =>
-    spots.map(([x, y]) => `${cm(x)},${up(y)}`).join(' ');
   return (
     <svg
       className="cut-sheet"
@@ -34,19 +31,8 @@ export function SheetPicture({ laid, chosen, title }: { laid: LaidSheet; chosen:
         const corner = [lies.x + (lies.turned ? lies.width : 0), lies.y] as const;
         return (
           <g key={mark} className={mark === chosen ? 'cut-piece chosen' : 'cut-piece'}>
-            <polygon points={points(lying.outline)} />
-            {lying.lines
-              .filter((l) => l.kind !== 'centre')
-              .map((l) => (
-                <line
-                  key={`${l.kind} ${l.from.join(' ')} ${l.to.join(' ')}`}
-                  x1={cm(l.from[0])}
-                  y1={up(l.from[1])}
-                  x2={cm(l.to[0])}
-                  y2={up(l.to[1])}
-                  className={l.kind === 'lap' ? 'cut-lap' : 'cut-fold'}
-                />
-              ))}
+            <polygon points={points(lying.outline, up)} />
+            <PieceLines lines={lying.lines.filter((l) => l.kind !== 'centre')} up={up} />
             {lying.holes.map(({ id, centre, shape }) =>
               shape.kind === 'round' ? (
                 <circle key={id} cx={cm(centre[0])} cy={up(centre[1])} r={cm(shape.diameter / 2)} />
