@@ -1,6 +1,6 @@
 /**
- * The pieces a plan set is made of, in the shapes that the printing library takes. Pages build them with the functions
- * below only, so that every list and every table looks alike.
+ * The pieces a plan set is made of. Pages build them with the functions below only, so that every list and every table
+ * looks alike; `laid/` puts them on paper.
  */
 export type Words = string | readonly Words[] | { readonly text: Words; readonly bold?: boolean };
 
@@ -20,7 +20,7 @@ export type Block =
     }
   | { readonly ul: readonly Words[]; readonly margin?: Margin }
   | { readonly stack: readonly Block[]; readonly unbreakable?: boolean; readonly margin?: Margin }
-  | { readonly table: Table; readonly layout: Layout; readonly margin?: Margin; readonly style?: Style }
+  | { readonly table: Table; readonly layout: Layout; readonly margin?: Margin }
   | { readonly toc: { readonly title: Block; readonly textMargin: Margin } }
   | { readonly section: readonly Block[]; readonly pageSize: PageSize; readonly pageMargins: number | Margin };
 

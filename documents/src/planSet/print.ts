@@ -1,18 +1,23 @@
 /// <reference path="./pdfmake.d.ts" />
 import { engineVersion } from '@kneewall/engine';
-import pdfmake, { type OpenPdf } from 'pdfmake/build/pdfmake.js';
+import pdfmake, { type OpenPdf, type PutIn } from 'pdfmake/build/pdfmake.js';
 import svgToPdf from 'svg-to-pdfkit';
 import { margin, plainPaper } from '../sheet/paper.ts';
 import { escaped, plainText } from '../sheet/svg.ts';
 import type { Sheet } from '../sheets.ts';
-import { type Block, type Margin, type PageSize, points } from './block.ts';
+import { type Block, points } from './block.ts';
 import { sizeOf } from './drawings.ts';
+import { drawPage, pageNumbers } from './laid/drawPage.ts';
+import { inlineOf } from './laid/inlines.ts';
+import { type Page, pagesOf } from './laid/pages.ts';
+import type { Setting, Titled } from './laid/pieces.ts';
+import { typefaceOf } from './laid/typeface.ts';
 import { leftToRight, printable } from './letters.ts';
 import type { PlanSet } from './planSet.ts';
 import { quickFont } from './quickFont.ts';
 import { quickWrite } from './quickWrite.ts';
 import { safeSvg } from './safeSvg.ts';
-import { layouts, stylesFor } from './styles.ts';
+import { stylesFor } from './styles.ts';
 
 /** The two files of the font that is put into the paper: upright and bold, as read. */
 export type Fonts = { readonly normal: Uint8Array; readonly bold: Uint8Array };
@@ -23,42 +28,107 @@ export type Fonts = { readonly normal: Uint8Array; readonly bold: Uint8Array };
  * printed as its number. Rejects only on our own fault.
  */
 export async function printPlanSet(set: PlanSet, fonts: Fonts): Promise<Uint8Array<ArrayBuffer>> {
-  pdfmake.virtualfs.writeFileSync('normal', fonts.normal);
-  pdfmake.virtualfs.writeFileSync('bold', fonts.bold);
-  pdfmake.setFonts({ paper: { normal: 'normal', bold: 'bold' } });
-  pdfmake.setTableLayouts(layouts);
-  // Nothing that a text names is ever fetched or read.
-  pdfmake.setUrlAccessPolicy(() => false);
-  pdfmake.localAccessPolicy = () => false;
-  const has = await signsOfFont();
-  const pageOf = new Map<string, number>();
-  const definition = definitionOf(set, (text) => leftToRight(printable(text, has)), pageOf);
-  const open = await pdfmake.createPdf(definition, { bufferPages: true }).getStream();
+  const open = await openPdf(set, fonts);
+  const normal = open.provideFont('paper', false, false);
+  const bold = open.provideFont('paper', true, false);
+  for (const font of [normal, bold]) quickFont(font, JSON.stringify(set.content));
+  quickWrite(open._root);
   // One font for the pages and the drawings: it is put into the file once.
-  open._fontFamilies.sheet = open.provideFont('paper', false, false);
-  open._fontFamilies['sheet bold'] = open.provideFont('paper', true, false);
-  drawSheets(open, set.sheets, pageOf, has);
-  writeFeet(open, leftToRight(printable(set.foot, has)).join(''));
-  // A viewer asks before it scales the page: a drawing shrunk to the paper cannot be measured.
-  open._root.data.ViewerPreferences.data.PrintScaling = 'None';
+  Object.assign(open._fontFamilies, { sheet: normal, 'sheet bold': bold });
+  const has = signsOf(normal);
+  const setting: Setting = {
+    face: typefaceOf(normal, bold),
+    pieces: (text) => leftToRight(printable(text, has)),
+    looks: stylesFor(set.letters),
+    contents: titled(set.content),
+    inWords: new WeakMap(),
+  };
+  const pages = pagesOf(set.content, paperOf(set), setting);
+  const numbers = pageNumbers(pages);
+  const sheets = new Map(set.sheets.map((s) => [numbers.get(s.file), s]));
+  pages.forEach((page, i) => {
+    // The first page is there from the start.
+    if (i > 0) open.addPage({ size: [page.width, page.height], margin: 0 });
+    drawPage(open, page, setting, numbers);
+    const sheet = sheets.get(i + 1);
+    if (sheet) drawSheet(open, sheet, has);
+    drawPage(open, footOf(page, `${set.foot}  ·  sheet `, `${i + 1} of ${pages.length}`, setting), setting, numbers);
+  });
   return bytesOf(open);
 }
 
-/** Draws each sheet onto the page kept for it, true to scale, with the set's own font. */
-function drawSheets(open: OpenPdf, sheets: readonly Sheet[], pageOf: ReadonlyMap<string, number>, has: Has): void {
-  for (const { file, svg } of sheets) {
-    open.switchToPage((pageOf.get(file) ?? 0) - 1);
-    const { width, height } = sizeOf(svg);
-    const drawn = safeSvg(svg).replace(/(?<=>)[^<]+(?=<)/g, (text) => inOrder(text, has));
-    svgToPdf(open, drawn, 0, 0, {
-      width: points(width),
-      height: points(height),
-      fontCallback: (_family, bold) => (bold ? 'sheet bold' : 'sheet'),
-      warningCallback: (warning) => {
-        throw new Error(`assert: a sheet cannot be printed: ${warning}`);
-      },
-    });
-  }
+/** A document with one empty page of the set's own paper. */
+async function openPdf({ title, units }: PlanSet, fonts: Fonts): Promise<OpenPdf> {
+  pdfmake.virtualfs.writeFileSync('normal', fonts.normal);
+  pdfmake.virtualfs.writeFileSync('bold', fonts.bold);
+  pdfmake.setFonts({ paper: { normal: 'normal', bold: 'bold' } });
+  // Nothing that a text names is ever fetched or read.
+  pdfmake.setUrlAccessPolicy(() => false);
+  pdfmake.localAccessPolicy = () => false;
+  const { width, height } = plainPaper(units);
+  const definition = {
+    info: { title, creator: 'Kneewall', producer: `Kneewall ${engineVersion}`, creationDate: new Date(0) },
+    version: '1.7',
+    language: 'en',
+    pageSize: { width: points(width), height: points(height) },
+    pageMargins: 0,
+    defaultStyle: { font: 'paper' },
+    content: [],
+    displayTitle: true,
+  };
+  const open = await pdfmake.createPdf(definition, { bufferPages: false }).getStream();
+  // A viewer asks before it scales the page: a drawing shrunk to the paper cannot be measured.
+  open._root.data.ViewerPreferences.data.PrintScaling = 'None';
+  return open;
+}
+
+function paperOf({ units }: PlanSet) {
+  const { width, height } = plainPaper(units);
+  const edge = points(margin);
+  return { width: points(width), height: points(height), margins: [edge, edge, edge, edge + 14] as const };
+}
+
+/** What the contents name, in order, those of drawings by their files. */
+const titled = (content: readonly Block[]): Titled[] => {
+  const named = content.flatMap((b) => ('section' in b ? b.section : [b]));
+  return named.flatMap((b, i) =>
+    'text' in b && b.tocItem && typeof b.text === 'string' ? [{ title: b.text, name: b.id ?? `part ${i}` }] : [],
+  );
+};
+
+/** At the foot of every page: which plan, which sheet of how many. */
+function footOf({ width, height }: Page, foot: string, sheet: string, setting: Setting): Page {
+  const words = [foot, sheet].map((text) =>
+    inlineOf(setting.face.word(setting.pieces(text).join(''), false), 7, setting),
+  );
+  const [first, second] = words;
+  if (!first || !second) throw new Error('assert: a foot has words');
+  const placed = [
+    { x: 0, inline: first },
+    { x: first.width, inline: second },
+  ];
+  const line = { words: placed, width: first.width + second.width, height: first.height, ascent: first.ascent };
+  return {
+    width,
+    height,
+    lines: [{ x: points(margin), y: height - points(8.5), line, white: false }],
+    rules: [],
+    dots: [],
+  };
+}
+
+/** Draws a sheet onto the page kept for it, true to scale, with the set's own font. */
+function drawSheet(open: OpenPdf, { svg }: Sheet, has: Has): void {
+  const { width, height } = sizeOf(svg);
+  const drawn = safeSvg(svg).replace(/(?<=>)[^<]+(?=<)/g, (text) => inOrder(text, has));
+  svgToPdf(open, drawn, 0, 0, {
+    width: points(width),
+    height: points(height),
+    fontCallback: (_family, bold) => (bold ? 'sheet bold' : 'sheet'),
+    warningCallback: (warning) => {
+      throw new Error(`assert: a sheet cannot be printed: ${warning}`);
+    },
+  });
 }
 
 /** A text of a drawing as it stands from left to right, each piece by itself: the library knows one direction only. */
@@ -69,34 +139,10 @@ function inOrder(text: string, has: Has): string {
     : pieces.map((p) => `<tspan xml:space="preserve">${p}</tspan>`).join('');
 }
 
-/** At the foot of every page: which plan, which sheet of how many. */
-function writeFeet(open: OpenPdf, foot: string): void {
-  const { count } = open.bufferedPageRange();
-  for (let index = 0; index < count; index++) {
-    open.switchToPage(index);
-    // Below the margin the library would start a new page.
-    open.page.margins.bottom = 0;
-    open
-      .font('sheet')
-      .fontSize(7)
-      .fillColor('#000')
-      .text(`${foot}  ·  sheet ${index + 1} of ${count}`, points(margin), open.page.height - points(8.5), {
-        lineBreak: false,
-      });
-  }
-}
-
 type Has = (codePoint: number) => boolean;
 
-/** Whether the font has a picture of a sign, asked of the library that prints with it; which is made quicker by the way. */
-async function signsOfFont(): Promise<Has> {
-  const probe = await pdfmake
-    .createPdf({ content: '.', defaultStyle: { font: 'paper' } }, { bufferPages: false })
-    .getStream();
-  const putIn = probe.provideFont('paper', false, false);
-  quickFont(putIn);
-  quickWrite(probe._root);
-  const { font } = putIn;
+/** Whether the font has a picture of a sign, asked of the library that prints with it. */
+function signsOf({ font }: PutIn): Has {
   const known = new Map<number, boolean>();
   return (code) => {
     const there = known.get(code) ?? font.hasGlyphForCodePoint(code);
@@ -104,111 +150,6 @@ async function signsOfFont(): Promise<Has> {
     return there;
   };
 }
-
-function definitionOf(set: PlanSet, pieces: (text: string) => readonly string[], pageOf: Map<string, number>) {
-  const paper = plainPaper(set.units);
-  const pageSize: PageSize = { width: points(paper.width), height: points(paper.height) };
-  const edge = points(margin);
-  const pageMargins = [edge, edge, edge, edge + 14] as const;
-  return {
-    info: { title: set.title, creator: 'Kneewall', producer: `Kneewall ${engineVersion}`, creationDate: new Date(0) },
-    version: '1.7',
-    language: 'en',
-    pageSize,
-    pageMargins,
-    defaultStyle: { font: 'paper', fontSize: 9, lineHeight: 1.15 },
-    styles: stylesFor(set.letters),
-    content: onOwnPaper(set.content, pageSize, pageMargins).map((block) => withText(block, pieces)),
-    displayTitle: true,
-    // Asked of every block once it is placed; no page is broken here.
-    pageBreakBefore: ({ id, startPosition }: Placed) => {
-      if (id !== undefined) pageOf.set(id, startPosition.pageNumber);
-      return false;
-    },
-  };
-}
-
-/**
- * The blocks with those behind a drawing put onto the set's own paper again: the library would go on with the paper of the
- * drawing. A section begins a page by itself.
- */
-function onOwnPaper(content: readonly Block[], pageSize: PageSize, pageMargins: Margin): readonly Block[] {
-  const laid: Block[] = [];
-  let behind: Block[] | undefined;
-  const put = () => {
-    if (behind?.length) laid.push({ section: behind, pageSize, pageMargins });
-  };
-  for (const block of content) {
-    if ('section' in block) {
-      put();
-      laid.push(block);
-      behind = [];
-    } else if (behind === undefined) laid.push(block);
-    else behind.push(behind.length === 0 && 'pageBreak' in block ? { ...block, pageBreak: undefined } : block);
-  }
-  put();
-  return laid;
-}
-
-/** A block as the library has laid it out; pages count from 1. */
-type Placed = {
-  readonly id?: string;
-
-  readonly startPosition: { readonly pageNumber: number };
-};
-
-/**
- * A copy in which every text is made of pieces that print, whatever anybody typed. Drawings have their own. `inText`: what
- * stands in the text of a block.
- */
-function withText(value: unknown, pieces: (text: string) => readonly string[], inText = false): unknown {
-  if (typeof value === 'string') {
-    const parts = pieces(value);
-    if (parts.length > 1) return parts.map((text) => ({ text, noWrap: true }));
-    return inText ? { ...unadorned, text: parts[0] } : parts[0];
-  }
-  if (Array.isArray(value)) return value.map((v) => withText(v, pieces, inText));
-  if (value === null || typeof value !== 'object') return value;
-  const words = inText && 'text' in value && typeof value.text === 'string' ? pieces(value.text) : [];
-  if (words.length === 1) return { ...unadorned, ...value, text: words[0] };
-  // What contents and bookmarks repeat has to be a text.
-  const repeated = 'tocItem' in value || 'outline' in value;
-  return Object.fromEntries(
-    Object.entries(value).map(([key, held]) => [
-      key,
-      holdsText.has(key) ? withText(held, pieces, key === 'text' && !repeated) : held,
-    ]),
-  );
-}
-
-/**
- * What no style of ours gives a text, said of each: the library would look for every one of these in all that a word
- * stands in, which takes longer than anything else.
- */
-const unadorned = {
-  font: 'paper',
-  noWrap: false,
-  italics: false,
-  fontFeatures: '',
-  characterSpacing: 0,
-  decoration: '',
-  decorationColor: '',
-  decorationStyle: '',
-  decorationThickness: '',
-  background: '',
-  linkToPage: '',
-  linkToDestination: '',
-  opacity: 1,
-  sup: false,
-  sub: false,
-  preserveLeadingSpaces: false,
-  preserveTrailingSpaces: false,
-  wordBreak: 'normal',
-  leadingIndent: 0,
-};
-
-/** The keys of a block below which texts stand; all others hold names and numbers of ours. */
-const holdsText = new Set(['text', 'ul', 'stack', 'table', 'body', 'section', 'toc', 'title']);
 
 /** Reads a document to its end. */
 function bytesOf(open: OpenPdf): Promise<Uint8Array<ArrayBuffer>> {

@@ -4,7 +4,7 @@ import type { Letters } from './planSet.ts';
 type Look = {
   readonly fontSize: number;
   readonly bold?: boolean;
-  readonly color?: string;
+  readonly white?: boolean;
   readonly margin?: readonly [number, number, number, number];
 };
 
@@ -19,34 +19,36 @@ const sizes: Readonly<Record<Style, Look>> = {
   cell: { fontSize: 8.5 },
   head: { fontSize: 8, bold: true },
   caution: { fontSize: 8.5, bold: true, margin: [0, 0, 0, 1] },
-  unseen: { fontSize: 1, color: '#fff' },
+  unseen: { fontSize: 1, white: true },
 };
 
 const grown: Readonly<Record<Letters, number>> = { plain: 1, large: 1.6 };
 
-export const stylesFor = (letters: Letters): Readonly<Record<Style, Look>> =>
+export type Looks = Readonly<Record<Style, Look>>;
+
+export const stylesFor = (letters: Letters): Looks =>
   Object.fromEntries(
     Object.entries(sizes).map(([style, look]) => [style, { ...look, fontSize: look.fontSize * grown[letters] }]),
   ) as Record<Style, Look>;
 
-type Rows = { readonly table: { readonly body: readonly unknown[]; readonly headerRows: number } };
+/** How a table is ruled; points. `across`: the rule above the row of this number, below so many heads. */
+export type Ruling = {
+  readonly upright: number;
+  readonly across: (row: number, heads: number) => number;
+  readonly left: (column: number) => number;
+  readonly right: number;
+  /** Above and below what is written in a row. */
+  readonly above: number;
+};
 
 /** Rules between rows only, or a box round every cell to write into. Black: paper is copied. */
-export const layouts: Readonly<Record<Layout, unknown>> = {
+export const layouts: Readonly<Record<Layout, Ruling>> = {
   ruled: {
-    hLineWidth: (row: number, { table }: Rows) => (row < table.headerRows ? 0 : row === table.headerRows ? 0.8 : 0.3),
-    vLineWidth: () => 0,
-    paddingLeft: (column: number) => (column === 0 ? 0 : 5),
-    paddingRight: () => 3,
-    paddingTop: () => 2,
-    paddingBottom: () => 2,
+    upright: 0,
+    across: (row, heads) => (row < heads ? 0 : row === heads ? 0.8 : 0.3),
+    left: (column) => (column === 0 ? 0 : 5),
+    right: 3,
+    above: 2,
   },
-  boxed: {
-    hLineWidth: () => 0.5,
-    vLineWidth: () => 0.5,
-    paddingLeft: () => 3,
-    paddingRight: () => 3,
-    paddingTop: () => 3,
-    paddingBottom: () => 3,
-  },
+  boxed: { upright: 0.5, across: () => 0.5, left: () => 3, right: 3, above: 3 },
 };

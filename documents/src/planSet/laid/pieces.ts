@@ -1,0 +1,135 @@
+import type { Block, Margin } from '../block.ts';
+import type { Looks } from '../styles.ts';
+import { type Box, type Entry, empty, type Open, put } from './box.ts';
+import { type Inline, inlinesOf, type Look, type Setter } from './inlines.ts';
+import { linesOf } from './lines.ts';
+import { tablePieces } from './tablePieces.ts';
+
+/** What pages are filled with, in order. A box comes with what stands above it again where it begins a page. */
+export type Piece =
+  | { readonly kind: 'gap'; readonly height: number }
+  | { readonly kind: 'box'; readonly box: Box; readonly head?: Box | undefined }
+  | { readonly kind: 'turn' };
+
+/** What blocks are laid out with: the letters and the looks of the set, and what its list of contents names. */
+export type Setting = Setter & {
+  readonly looks: Looks;
+  readonly contents: readonly Titled[];
+  /** Texts in words so far: those of a table are asked for twice. */
+  readonly inWords: WeakMap<Text, readonly Inline[]>;
+};
+
+/** A line of the contents: a title and by which name its page is found. */
+export type Titled = { readonly title: string; readonly name: string };
+
+type Laid = Exclude<Block, { readonly section: unknown }>;
+
+/** A block in the pieces between which pages may be turned, from `x` on, so wide; points. */
+export function piecesOf(block: Laid, x: number, width: number, setting: Setting): Piece[] {
+  const [left, top, right, bottom] = marginOf(block, setting.looks);
+  const inside = insideOf(block, x + left, width - left - right, setting);
+  return [
+    ...('pageBreak' in block && block.pageBreak === 'before' ? [{ kind: 'turn' as const }] : []),
+    ...(top === 0 ? [] : [{ kind: 'gap' as const, height: top }]),
+    ...inside,
+    ...(bottom === 0 ? [] : [{ kind: 'gap' as const, height: bottom }]),
+  ];
+}
+
+export function marginOf(block: Laid, looks: Looks): Margin {
+  const style = 'style' in block && block.style ? looks[block.style] : undefined;
+  return ('margin' in block ? block.margin : undefined) ?? style?.margin ?? [0, 0, 0, 0];
+}
+
+function insideOf(block: Laid, x: number, width: number, setting: Setting): Piece[] {
+  if ('text' in block) return paragraph(block, x, width, setting);
+  if ('ul' in block) return block.ul.flatMap((item) => listed(item, x, width, setting));
+  if ('table' in block) return tablePieces(block.table, block.layout, x, width, setting);
+  if ('toc' in block) return contents(block.toc, x, width, setting);
+  const pieces = block.stack.flatMap((b) => ('section' in b ? [] : piecesOf(b, x, width, setting)));
+  return block.unbreakable ? [{ kind: 'box', box: boxOf(pieces) }] : pieces;
+}
+
+/** Pieces below each other as one box. */
+export function boxOf(pieces: readonly Piece[]): Box {
+  const into: Open = empty();
+  let height = 0;
+  for (const piece of pieces) {
+    if (piece.kind === 'box') put(into, piece.box, 0, height);
+    if (piece.kind !== 'turn') height += piece.kind === 'box' ? piece.box.height : piece.height;
+  }
+  return { ...into, height };
+}
+
+type Text = Extract<Block, { readonly text: unknown }>;
+
+function lookOf({ style, bold }: Pick<Text, 'style' | 'bold'>, looks: Looks): Look {
+  const look = looks[style ?? 'body'];
+  return { size: look.fontSize, bold: bold ?? look.bold ?? false, white: look.white ?? false };
+}
+
+/** A text in words, in its own look. */
+export function wordsOf(block: Text, setting: Setting): readonly Inline[] {
+  const known = setting.inWords.get(block);
+  if (known) return known;
+  const made = inlinesOf(block.text, lookOf(block, setting.looks), setting);
+  setting.inWords.set(block, made);
+  return made;
+}
+
+function paragraph(block: Text, x: number, width: number, setting: Setting): Piece[] {
+  const look = lookOf(block, setting.looks);
+  const lines = linesOf(wordsOf(block, setting), width, setting);
+  return lines.map((line, i) => {
+    const shift = block.alignment === 'right' ? width - line.width : 0;
+    const entry = i === 0 ? entryOf(block, setting) : undefined;
+    return single({ x: x + shift, y: 0, line, white: look.white, entry });
+  });
+}
+
+/** By which name the contents and the drawings find a block, and its bookmark. */
+function entryOf({ id, text, outline, tocItem }: Text, { contents }: Setting): Entry | undefined {
+  const title = typeof text === 'string' ? text : '';
+  const name = id ?? (tocItem ? contents.find((c) => c.title === title)?.name : undefined);
+  return name === undefined && !outline ? undefined : { name, bookmark: outline ? title : undefined };
+}
+
+const single = (line: Box['lines'][number], dots: Box['dots'] = []): Piece => ({
+  kind: 'box',
+  box: { height: line.line.height, lines: [line], rules: [], dots },
+});
+
+/** One thing of a list behind its dot. */
+function listed(item: Text['text'], x: number, width: number, setting: Setting): Piece[] {
+  const look = lookOf({}, setting.looks);
+  const { normal } = setting.face.fonts;
+  const indent = (setting.face.word('9. ', false).width / 1000) * look.size;
+  const down = (normal.ascender / 1000 - 1 / 3) * look.size;
+  const lines = linesOf(inlinesOf(item, look, setting), width - indent, setting);
+  return lines.map((line, i) =>
+    single(
+      { x: x + indent, y: 0, line, white: look.white },
+      i === 0 ? [{ x: x + look.size / 6, y: down, radius: look.size / 6 }] : [],
+    ),
+  );
+}
+
+type Contents = Extract<Block, { readonly toc: unknown }>['toc'];
+
+/** The parts of the set, each with its page at the right edge. */
+function contents({ title, textMargin }: Contents, x: number, width: number, setting: Setting): Piece[] {
+  const look = lookOf({}, setting.looks);
+  const [, above, , below] = textMargin;
+  const pad = 2;
+  const number = (setting.face.word('00000', false).width / 1000) * look.size;
+  const rows = setting.contents.map(({ title, name }): Piece => {
+    const lines = linesOf(inlinesOf(title, look, setting), width - number - 8, setting);
+    const box = boxOf(lines.map((line) => single({ x, y: 0, line, white: look.white, to: name })));
+    const [first] = box.lines;
+    const page = first ? [{ ...first, x: x + width, pageOf: name }] : [];
+    const into = empty();
+    put(into, { ...box, lines: [...box.lines, ...page] }, 0, pad + above);
+    return { kind: 'box', box: { ...into, height: box.height + 2 * pad + above + below } };
+  });
+  return [...('section' in title ? [] : piecesOf(title, x, width, setting)), ...rows];
+}
