@@ -13,7 +13,7 @@ await build({
   format: 'esm',
   target: 'node20',
   // What loads a file that lies beside it cannot be bundled.
-  external: ['epanet-js', 'highs', 'psychrolib'],
+  external: ['epanet-js', 'highs', 'psychrolib', 'pdfmake', 'svg-to-pdfkit'],
   logLevel: 'warning',
 });
 process.exit(run(process.execPath, [out, ...process.argv.slice(2)]));

@@ -11,6 +11,7 @@ import { moistAirBench } from './moistAir.ts';
 import { networkBench } from './network.ts';
 import { passageBench } from './passage.ts';
 import { planningBench } from './planning.ts';
+import { planSetBench } from './planSet.ts';
 import { powerMapsBench } from './powerMaps.ts';
 import { reachMapsBench } from './reachMaps.ts';
 import { readingBench } from './reading.ts';
@@ -26,6 +27,7 @@ const benches: Readonly<Record<string, () => BenchRow[] | Promise<BenchRow[]>>> 
   foresight: foresightBench,
   winters: wintersBench,
   planning: planningBench,
+  'plan-set': planSetBench,
   cutting: cuttingBench,
   'reach-maps': reachMapsBench,
   passage: passageBench,
