@@ -1,6 +1,6 @@
 import type { PutIn } from 'pdfmake/build/pdfmake.js';
 import { expect, it } from 'vitest';
-import { type Block, body, list, page, table } from '../block.ts';
+import { type Block, body, boxed, columnsOf, list, page, table } from '../block.ts';
 import { stylesFor } from '../styles.ts';
 import { type Page, pagesOf } from './pages.ts';
 import type { Setting } from './pieces.ts';
@@ -71,4 +71,12 @@ it('keeps together what may not be parted, begins parts on a page of their own, 
   expect(texts.filter((t) => t.includes('first') !== t.includes('last'))).toEqual([]);
   expect(texts.every((t) => t !== '')).toBe(true);
   expect(texts.slice(-3).map((t) => t.split('\n')[0])).toEqual(['Part', 'Drawn', 'After']);
+});
+
+it('goes on in columns over the next page, and draws a line round a card', () => {
+  const items = count(90).map((w) => `${w} is here`);
+  const pages = laid([body(count(200).join(' ')), columnsOf(items, 2), boxed([body('card')])]);
+  const all = pages.map(wordsOn).join('\n');
+  for (const item of items) expect(all.split(`${item}\n`).length, item).toBe(2);
+  expect(pages.at(-1)?.rules.length).toBe(4);
 });

@@ -61,9 +61,10 @@ function sheetOf(filling: Filling, { width, height, margins }: Paper): Sheet {
 /** Less than any printer shows: sums of heights are rounded differently. */
 const hair = 1e-6;
 
-function place(filling: Filling, { box, head }: Extract<Piece, { readonly kind: 'box' }>, paper: Paper): void {
+function place(filling: Filling, { box, head, parts }: Extract<Piece, { readonly kind: 'box' }>, paper: Paper): void {
   const { top, bottom } = sheetOf(filling, paper);
-  if (filling.y + box.height > bottom + hair && filling.y > top) {
+  const least = parts ? Math.max(0, ...box.lines.filter((l) => l.y === 0).map((l) => l.line.height)) : box.height;
+  if (filling.y + least > bottom + hair && filling.y > top) {
     turn(filling);
     sheetOf(filling, paper);
     if (head) putDown(filling, head, paper);

@@ -5,10 +5,13 @@ import { type Inline, inlinesOf, type Look, type Setter } from './inlines.ts';
 import { linesOf } from './lines.ts';
 import { tablePieces } from './tablePieces.ts';
 
-/** What pages are filled with, in order. A box comes with what stands above it again where it begins a page. */
+/**
+ * What pages are filled with, in order. A box comes with what stands above it again where it begins a page; one that
+ * `parts` goes on over the next page between its lines.
+ */
 export type Piece =
   | { readonly kind: 'gap'; readonly height: number }
-  | { readonly kind: 'box'; readonly box: Box; readonly head?: Box | undefined }
+  | { readonly kind: 'box'; readonly box: Box; readonly head?: Box | undefined; readonly parts?: boolean }
   | { readonly kind: 'turn' };
 
 /** What blocks are laid out with: the letters and the looks of the set, and what its list of contents names. */
@@ -45,10 +48,26 @@ function insideOf(block: Laid, x: number, width: number, setting: Setting): Piec
   if ('text' in block) return paragraph(block, x, width, setting);
   if ('ul' in block) return block.ul.flatMap((item) => listed(item, x, width, setting));
   if ('table' in block) return tablePieces(block.table, block.layout, x, width, setting);
+  if ('columns' in block) return [{ kind: 'box', box: sideBySide(block, x, width, setting), parts: true }];
   if ('toc' in block) return contents(block.toc, x, width, setting);
   const pieces = block.stack.flatMap((b) => ('section' in b ? [] : piecesOf(b, x, width, setting)));
   return block.unbreakable ? [{ kind: 'box', box: boxOf(pieces) }] : pieces;
 }
+
+/** Blocks in columns as wide as each other. */
+function sideBySide({ columns, columnGap }: Columns, x: number, width: number, setting: Setting): Box {
+  const into = empty();
+  const each = (width + columnGap) / columns.length;
+  const heights = columns.map((column, i) => {
+    if ('section' in column) return 0;
+    const box = boxOf(piecesOf(column, x + i * each, each - columnGap, setting));
+    put(into, box, 0, 0);
+    return box.height;
+  });
+  return { ...into, height: Math.max(0, ...heights) };
+}
+
+type Columns = Extract<Block, { readonly columns: unknown }>;
 
 /** Pieces below each other as one box. */
 export function boxOf(pieces: readonly Piece[]): Box {
