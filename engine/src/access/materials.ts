@@ -26,7 +26,8 @@ export function materials(result: AccessResult): readonly MaterialLine[] {
           count('tag', 'Light line to keep the load from turning', 1),
         ]
       : []),
-    ...(result.outdoorUp === 'ramp'
+    // Where its height is not entered yet, planks are counted and not cut.
+    ...(result.outdoorUp === 'ramp' && !result.ramp.ok
       ? [count('ramp', 'Planks for a ramp, with battens under them and something to fix both ends', 2)]
       : []),
     ...(result.mounted.ok && result.mounted.value.own > 0
@@ -50,15 +51,19 @@ export function materials(result: AccessResult): readonly MaterialLine[] {
 }
 
 /** Timber by its size, each piece of it. Whether joists bear it is no matter of a list: findings and cautions say so. */
-const timber = ({ members }: AccessResult): MaterialLine[] =>
-  (['2x4', '2x6'] as const).flatMap((size): MaterialLine[] => {
-    const own = members.ok ? members.value.filter((m) => m.size === size) : [];
+function timber({ members, ramp }: AccessResult): MaterialLine[] {
+  const heaps = [members.ok ? members.value : [], ramp.ok ? ramp.value : []];
+  const all = heaps.flat();
+  return (['2x4', '2x6', '2x10'] as const).flatMap((size): MaterialLine[] => {
+    const own = all.filter((m) => m.size === size);
     if (own.length === 0) return [];
+    const [floor, up] = heaps.map((heap) => heap.some((m) => m.size === size));
+    const use = [...(floor ? ['platform and floor'] : []), ...(up ? ['the ramp'] : [])].join(', and for ');
     return [
       {
         id: `access/timber:${size}`,
         trade: 'access',
-        what: `Timber ${size}, dry and straight, for platform and floor`,
+        what: `Timber ${size}, dry and straight, for ${use}`,
         kind: 'length',
         amount: own.reduce((sum, m) => sum + m.count * m.length, 0),
         pieces: own.map(({ name, length, count }) => ({ name, length, count })),
@@ -66,3 +71,4 @@ const timber = ({ members }: AccessResult): MaterialLine[] =>
       },
     ];
   });
+}

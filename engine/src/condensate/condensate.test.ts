@@ -167,3 +167,24 @@ describe('its way, its second line, its risers', () => {
     expect(muggy?.value).toBeCloseTo((latent * 3.6) / 2.454e6, 12);
   });
 });
+
+describe('foam', () => {
+  const foamOf = (changes: Readonly<Record<string, unknown>>) =>
+    evaluate(changed(changes), {}).plan.materials.find((l) => l.id === 'condensate/foam');
+  const stretches = {
+    a: { order: 'a0', name: 'Along', place: 'attic', run: n(3), fall: n(0.1), insulation: n(0.013) },
+    b: { order: 'a1', name: 'Down', place: 'inside', run: n(2), fall: n(2) },
+  };
+
+  it('goes round the stretches that have some and no others, and round the trap where the drain has', () => {
+    expect(foamOf({ stretches })?.amount).toBe(3);
+    expect(foamOf({ stretches, insulation: n(0.013) })?.amount).toBe(4);
+    expect(foamOf({ stretches, insulation: n(0.013) })?.pieces?.map((p) => p.name)).toEqual([
+      'Foam, Along',
+      'Foam, trap, vent and clean-outs',
+    ]);
+    // A drain that is one: all of its 6.4 m and the trap.
+    expect(foamOf({ insulation: n(0.013) })?.amount).toBeCloseTo(7.4, 9);
+    expect(foamOf({})).toBeUndefined();
+  });
+});

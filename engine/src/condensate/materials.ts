@@ -3,6 +3,8 @@ import type { Along, CondensateResult } from './result.ts';
 
 /** m; plastic pipe comes in lengths of 10 ft. Common practice. */
 const pipeLength = 3.048;
+/** m; foam in 6 ft. Common practice. */
+const foamLength = 6 * 0.3048;
 /** m from hanger to hanger. Source: `condensate.slope`; common practice. */
 const hangers = 1.2;
 /** m of pipe that trap, vent and clean-outs take. Common practice. */
@@ -40,7 +42,7 @@ export function materials({ along, stretches, risers, secondLine, pumped }: Cond
     count('hangers', 'Hangers for the drain', Math.ceil(run / hangers) + 1),
     count('glue', 'Primer and cement for that pipe; solvents: air, no flame, no pilot light', 1),
     count('union', 'Union, so that the trap comes off for cleaning', 1),
-    ...(insulation > 0 ? [length('foam', 'Pipe foam for trap and drain', run + atTrap, 1.83)] : []),
+    ...foam(stretches, insulation > 0),
     ...(risers.ok ? [count('risers', `Risers under the unit, ${millimetres(risers.value.least)} or higher`, 4)] : []),
     ...caught(second, secondLine.ok ? secondLine.value.run : run),
     ...(float && second !== 'switch'
@@ -48,6 +50,17 @@ export function materials({ along, stretches, risers, secondLine, pumped }: Cond
       : []),
     ...(pump ? pumpLines(pumped?.ok ? pumped.value.lift : undefined) : []),
   ];
+}
+
+/** Foam for the stretches that have some entered, and for trap and vent where the drain has. */
+function foam(stretches: CondensateResult['stretches'], atTheTrap: boolean): MaterialLine[] {
+  const round = stretches.ok ? stretches.value.filter((x) => x.foam > 0 && x.run > 0) : [];
+  const pieces = [
+    ...round.map((x) => piece(`Foam, ${x.name === '' ? 'drain' : x.name}`, x.run)),
+    ...(atTheTrap ? [piece('Foam, trap, vent and clean-outs', atTrap)] : []),
+  ];
+  const all = pieces.reduce((a, p) => a + p.length, 0);
+  return all > 0 ? [{ ...length('foam', 'Pipe foam, ends butted and taped', all, foamLength), pieces }] : [];
 }
 
 /** The pipe stretch by stretch, and what trap, vent and clean-outs take. */

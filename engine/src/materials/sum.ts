@@ -40,6 +40,7 @@ function listOf(own: Own, { tasks, materials, findings }: Said, cut: MaterialsRe
   return {
     lines,
     straight: cutLines.straight,
+    tooLong: cutLines.tooLong,
     usedUp: used,
     tools: toolsOf(tasks, own.stock),
     forgotten: forgotten(all, own.stock),
