@@ -35,14 +35,15 @@ export function jointLines(model: AirModel, there: There): MaterialLine[] {
   const [made, tight] = [ids(fresh), ids(sealed)];
   const flexible = fresh.filter((x) => x.kind === 'flexible');
   const returns = model.terminals.filter((t) => made.has(t.section) && sideOf(model, t.section) === 'return').length;
-  const sum = (of: (x: DuctSection) => number): number => fresh.reduce((a, x) => a + of(x), 0);
   const joints = (of: (x: DuctSection) => number): number => sealed.reduce((a, x) => a + of(x), 0);
   const all = joints(jointsOf) + model.terminals.filter((t) => tight.has(t.section)).length;
-  const inMetal = sum((x) => (isMetal(x) ? Math.ceil(x.length / metalHangers) : 0));
+  // Hangers of a run that stays hang already, unless they are said to be missing.
+  const hung = model.sections.filter((x) => made.has(x.id) || there.unhung.includes(x.id));
+  const inMetal = hung.reduce((a, x) => a + (isMetal(x) ? Math.ceil(x.length / metalHangers) : 0), 0);
   // A box at the unit where anything new is to leave it.
   const supplied = model.sections.length === 0 || fresh.some((x) => x.side === 'supply') ? 1 : 0;
   const boxes = supplied + returns - fresh.filter((x) => x.kind === 'board').length;
-  const hangers = flexible.reduce((a, x) => a + Math.ceil(x.length / x.supports), 0);
+  const hangers = hung.reduce((a, x) => a + (x.kind === 'flexible' ? Math.ceil(x.length / x.supports) : 0), 0);
   return [
     ...flexible.map(collars),
     ...(boxes > 0 ? [boxBoards(boxes)] : []),
