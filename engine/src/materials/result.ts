@@ -65,6 +65,8 @@ export type Delivery = {
   readonly at: number;
   /** Things it is said to bring, as they were entered; empty: all from its shop that no other delivery names. */
   readonly goods: readonly string[];
+  /** How much of a thing it is said to bring, as it was entered. */
+  readonly amounts: readonly { readonly path: string; readonly good: string; readonly amount: string }[];
   readonly brings: Shop | 'all';
 };
 
