@@ -34,6 +34,7 @@ export function materials(result: AccessResult): readonly MaterialLine[] {
       ? [count('mounts', 'Pads or springs under the unit, chosen for a quarter of its weight each', 4)]
       : []),
     ...timber(result),
+    ...deckScrews(result),
     ...(result.platform.ok && result.platform.value.across
       ? [
           {
@@ -48,6 +49,20 @@ export function materials(result: AccessResult): readonly MaterialLine[] {
       : []),
     ...(result.heat.ok ? [count('bottles', 'Water bottles that reach into the attic, one for each person', 2)] : []),
   ];
+}
+
+/** Two screws at each joist that a board of the floor crosses, joists 16 in apart. Common practice, no source. */
+function deckScrews({ members }: AccessResult): MaterialLine[] {
+  const boards = members.ok ? members.value.filter((m) => m.name.startsWith('Floor')) : [];
+  const screws = boards.reduce((a, m) => a + m.count * 2 * (Math.floor(m.length / 0.4064 + 1e-9) + 1), 0);
+  return screws > 0
+    ? [
+        {
+          ...count('deck-screws', 'Deck screws of 75 mm (3 in) for the floor boards, two at each joist', screws),
+          soldBy: 100,
+        },
+      ]
+    : [];
 }
 
 /** Timber by its size, each piece of it. Whether joists bear it is no matter of a list: findings and cautions say so. */

@@ -127,3 +127,20 @@ describe('what is there already', () => {
     expect(fresh.tasks.some((t) => t.id === 'air/take-out')).toBe(false);
   });
 });
+
+describe('what new ducts take besides', () => {
+  it('a collar at each end that has no boot, and bands for jackets and for the core at a boot', () => {
+    const fresh = asked({});
+    // From its box to its register's boot: one collar; two jacket bands and one for the core at the boot.
+    expect([fresh.amount('collars:soft'), fresh.amount('bands')]).toEqual([1, 3]);
+    expect(asked({ soft: 'kept' }).amount('bands')).toBe(0);
+  });
+
+  it('wrap round new metal in the attic: its perimeter and a foot, along all of it', () => {
+    const trunk = (2 * (0.4 + 0.2) + 0.3048) * 5;
+    const metal = (Math.PI * 0.2 + 0.3048) * 4;
+    expect(asked({}).amount('wrap')).toBeCloseTo(trunk + metal, 9);
+    expect(asked({ trunk: 'patched' }).amount('wrap')).toBeCloseTo(metal, 9);
+    expect(asked(every('kept')).amount('wrap')).toBe(0);
+  });
+});

@@ -52,6 +52,9 @@ export const special: Readonly<Record<string, Special>> = {
   'air/boots': { by: 'close', names: ['boot'] },
   'air/face': { by: 'close', names: ['register', 'grille'], itself: true },
   'air/transfer': { as: 'measure', packs: [], by: 'close', names: ['transfer grille'] },
+  // Bands from a box of 50; wrap 4 ft wide and 75 ft long.
+  'air/bands': { as: 'box', packs: [50], names: ['clamp bands'] },
+  'air/wrap': { as: 'roll', packs: [300 * foot * foot], waste: { share: 0.1 }, names: ['duct wrap'] },
   'air/hangers': { names: ['saddle hanger'] },
   'air/metal-hangers': { names: ['strap hanger'] },
   'air/mastic': { as: 'tub', waste: { share: 0.25 }, names: ['mastic'] },
@@ -89,6 +92,7 @@ export const special: Readonly<Record<string, Special>> = {
   'circuit/between': cable,
   'circuit/conduit': { as: 'length', packs: [10 * foot], waste: { share: 0.1 } },
   'access/timber': { as: 'length', packs: feet(8, 10, 12, 16), waste: none, joints: 'none' },
+  'access/deck-screws': { as: 'box', packs: [100], names: ['deck screws'] },
   'access/structural-screws': { as: 'box', packs: [50], names: ['structural screws'] },
   'materials/board': { as: 'sheet', shop: 'heating', scope: 'ducts', by: 'cut', names: ['duct board'] },
   'materials/screws': { as: 'box', packs: [100], scope: 'ducts', by: 'cut', names: ['wood screws'] },
