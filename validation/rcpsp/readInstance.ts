@@ -68,8 +68,8 @@ export function readInstance(text: string): Instance {
     throw new Error(
       `line ${capacity.at}: its head says ${kinds} resources, ${capacity.numbers.length} have a capacity`,
     );
-  relations.forEach((r, i) => readable(r, i, n));
-  requests.forEach((r, i) => asked(r, i, capacity.numbers));
+  for (const [i, r] of relations.entries()) readable(r, i, n);
+  for (const [i, r] of requests.entries()) asked(r, i, capacity.numbers);
   const instance = {
     durations: requests.map((r) => r.numbers[2] ?? 0),
     needs: requests.map((r) => r.numbers.slice(3)),
