@@ -1,3 +1,4 @@
+export { broughtWords } from './calendar/broughtWords.ts';
 export { upkeepCalendar } from './calendar/upkeepCalendar.ts';
 export { type Stay, workByWindow, workCalendar } from './calendar/workCalendar.ts';
 export { clock, dayName, partWords, placeWords } from './calendar/workWords.ts';

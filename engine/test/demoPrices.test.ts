@@ -49,10 +49,11 @@ it('come to what is reckoned by hand: parts of Tern Ledge from pieces and the fi
   expect(unpriced).toBe(0);
   // The unit at its own price, 4 pads, 4 feet, thermostat.
   expect(scopes?.unit.likely).toBeCloseTo(3600 + 4 * 9.5 + 4 * 7 + 185, 6);
-  // Conductors, 9 lengths of conduit, breaker, disconnect, 4 glands, 2 labels, cable between, 2 glands, straps.
-  expect(scopes?.electrical.likely).toBeCloseTo(58 + 9 * 9 + 26 + 31 + 4 * 3.2 + 2 * 2 + 68 + 2 * 3.5 + 13, 6);
-  // 3 lengths of pipe, 4 elbows, tee, 7 hangers, cement, union.
-  expect(scopes?.drain.likely).toBeCloseTo(3 * 8.5 + 4 * 2.8 + 2.6 + 7 * 1.9 + 17 + 6.5, 6);
+  // Conductors, 9 lengths of conduit, breaker, disconnect, whip, 4 glands, 2 labels, cable between, 2 glands, straps.
+  expect(scopes?.electrical.likely).toBeCloseTo(58 + 9 * 9 + 26 + 31 + 24 + 4 * 3.2 + 2 * 2 + 68 + 2 * 3.5 + 13, 6);
+  // 3 lengths of pipe, the trap's elbows, tee, 7 hangers, cement, union; 2 clean-outs, adapter, 2 couplings (6.4 m), 2 elbows.
+  const pipe = 3 * 8.5 + 4 * 2.8 + 2.6 + 7 * 1.9 + 17 + 6.5;
+  expect(scopes?.drain.likely).toBeCloseTo(pipe + 2 * 4.1 + 1.6 + 2 * 0.9 + 2 * 1.1, 6);
   // Stand, sleeve, set, 15 clips, 2 tapes, cover.
   expect(scopes?.lineset.likely).toBeCloseTo(148 + 21 + 320 + 15 * 3.4 + 2 * 14 + 24, 6);
 });

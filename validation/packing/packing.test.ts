@@ -32,6 +32,17 @@ describe('random sheets with kerf, trim, two sizes and some on hand (invented)',
 describe('a case file', () => {
   const measure = (file: unknown) => source.measureCase?.(file, '.') ?? [];
 
+  it.each([
+    ['no pieces', { name: 'a', capacity: 5 }, /^items: give/],
+    ['two lists of pieces', { name: 'a', capacity: 5, items: [1], lengths: [2] }, /^items: give/],
+    ['a demand too few', { name: 'a', capacity: 5, lengths: [1, 2], demand: [3] }, /^demand: one number for each/],
+    ['a letter for a number', { instances: [{ name: 'a', capacity: 5, items: [1, 'x'] }] }, /^instances\/0\/items\/1/],
+    ['a count beyond all memory', { name: 'a', capacity: 5, lengths: [1], demand: [1e9] }, /^demand\/0/],
+    ['no instance', { instances: [] }, /^instances: a list/],
+  ])('with %s says where', (_, file, said) => {
+    expect(() => measure(file)).toThrow(said);
+  });
+
   it('without results is held against its own bound and cut again', () => {
     const bars = measure({ name: 'bars', capacity: 10, lengths: [5], demand: [3], kerf: 1 });
     expect(bars.map((r) => [r.field, r.ours, r.ok])).toEqual([

@@ -1,19 +1,32 @@
 import { z } from 'zod';
 
 const size = z.number().positive();
+/** How many of one piece: more would take all memory. */
+const count = z.number().int().positive().max(100_000);
 
 /** Bars: pieces as a list, or as lengths with how many of each. */
-export const bars = z.object({
+const barsShape = z.object({
   name: z.string(),
   capacity: size,
-  items: z.array(size).optional(),
-  lengths: z.array(size).optional(),
-  demand: z.array(z.number().int().positive()).optional(),
+  items: z.array(size).min(1).optional(),
+  lengths: z.array(size).min(1).optional(),
+  demand: z.array(count).optional(),
   kerf: z.number().min(0).optional(),
   optimum: z.number().optional(),
   lp_bound: z.number().optional(),
   how_known: z.string().optional(),
 });
+
+/** One list of pieces, and a demand for each of them where there is one. */
+export const bars = barsShape
+  .refine((c) => (c.items === undefined) !== (c.lengths === undefined), {
+    message: 'give the pieces as “items” or as “lengths”, one of them',
+    path: ['items'],
+  })
+  .refine((c) => c.demand === undefined || c.demand.length === (c.lengths ?? c.items)?.length, {
+    message: 'one number for each length is wanted',
+    path: ['demand'],
+  });
 
 const sheetResult = z.object({
   min_sheets_guillotine: z.number().optional(),
@@ -31,7 +44,7 @@ export const sheets = z.object({
         id: z.union([z.string(), z.number()]),
         w: size,
         h: size,
-        count: z.number().int().positive().optional(),
+        count: count.optional(),
       }),
     )
     .min(1),
@@ -46,9 +59,21 @@ export type SheetResult = z.infer<typeof sheetResult>;
 
 /** A case file, or one instance of it. Throws, with the place, where it has neither shape. */
 export function readPacking(file: unknown): (BarsCase | SheetsCase)[] {
-  const list = z.object({ instances: z.array(z.unknown()).min(1) }).safeParse(file);
-  const instances = list.success ? list.data.instances : [file];
-  return instances.map((i) =>
-    z.object({ sheet: z.unknown() }).safeParse(i).success ? sheets.parse(i) : bars.parse(i),
-  );
+  const many = z.object({ instances: z.unknown() }).safeParse(file);
+  if (!many.success) return [readOne(file, '')];
+  const { instances } = many.data;
+  if (!Array.isArray(instances) || instances.length === 0)
+    throw new Error('instances: a list with at least one is wanted');
+  return instances.map((one, i) => readOne(one, `instances/${i}`));
+}
+
+function readOne(one: unknown, at: string): BarsCase | SheetsCase {
+  const sheet = z.object({ sheet: z.unknown() }).safeParse(one);
+  const read = sheet.success && sheet.data.sheet !== undefined ? sheets.safeParse(one) : bars.safeParse(one);
+  if (read.success) return read.data;
+  const said = read.error.issues.slice(0, 5).map((p) => {
+    const place = [at, ...p.path.map(String)].filter((x) => x !== '').join('/');
+    return `${place === '' ? 'the file' : place}: ${p.message}`;
+  });
+  throw new Error(said.join('; '));
 }

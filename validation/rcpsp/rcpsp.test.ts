@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { checkSource } from '../src/checkSource.ts';
+import { row } from '../src/row.ts';
 import { source } from './measure.ts';
 import { whatIsWrong } from './published.ts';
 import { readInstance } from './readInstance.ts';
@@ -28,6 +29,36 @@ describe('an instance file', () => {
     expect(() => readInstance('nothing')).toThrow(/PRECEDENCE/);
     expect(() => readInstance(text('j301_1').replace(/RESOURCEAVAILABILITIES[\s\S]*/, ''))).toThrow();
     expect(() => readInstance(text('j301_1').replace(/^ {2}26 .*$/m, ''))).toThrow();
+  });
+
+  it.each([
+    ['an empty file', /[\s\S]*/, '', /empty/],
+    ['a letter for a number', /(REQUESTS[\s\S]*?\n\s+7\s+1\s+)\d+/, '$1z', /^line 61: “z”/],
+    ['a fraction', /(REQUESTS[\s\S]*?\n\s+7\s+1\s+)\d+/, '$13.5', /^line 61: “3.5”/],
+    ['a wrong count of jobs', /\b32\b/, '33', /says 33 jobs, 32/],
+    ['a wrong count of what comes after', /(\n\s+2\s+1\s+)3/, '$14', /^line 20: job 2 says 4/],
+    ['a job that stands twice', /(\n\s+9\s+1\s[^\n]*)/, '$1$1', /33 have relations/],
+    ['a capacity too few', /(AVAILABILITIES[^\n]*\n[^\n]*\n\s*\d+\s+\d+\s+\d+)\s+\d+/, '$1', /^line 90: .*3 have/],
+    ['a request beyond its capacity', /(AVAILABILITIES[^\n]*\n[^\n]*\n\s*)\d+/, '$11', /^line 56: job 2 asks/],
+    ['a circle', /(\n\s+31\s+1\s+1\s+)32/, '$12', /^line 20: job 2 comes after itself/],
+    ['a job longer than any work', /(REQUESTS[\s\S]*?\n\s+7\s+1\s+)\d+/, '$1999999999', /at most 20000/],
+  ])('with %s says where', (_, from, to, said) => {
+    const spoilt = text('j301_1').replace(from, to);
+    expect(() => readInstance(spoilt)).toThrow(said);
+  });
+
+  it('whose rows are no numbers is never ok', () => {
+    const truth = {
+      source: 's',
+      case: 'c',
+      field: 'f',
+      unit: '',
+      tolerance: 0,
+      known: 'computed',
+      low: 0,
+      high: 1,
+    } as const;
+    expect([row(truth, Number.NaN).ok, row(truth, 0.5).ok]).toEqual([false, true]);
   });
 });
 

@@ -21,6 +21,10 @@ function main(): number {
 /** Rows of one case file; a file that cannot be used says why and has none. */
 function rowsOfCase(name: string | undefined, file: string): Row[] {
   try {
+    if (!sources.some((s) => s.id === name && s.measureCase))
+      throw new Error(
+        `${name === undefined ? 'no source is named' : `“${name}” takes no case`}: one of these does: ${sources.flatMap((s) => (s.measureCase ? [s.id] : [])).join(', ')}`,
+      );
     const text = readFileSync(resolve(file), 'utf8');
     const parsed: unknown = /\.(csv|sm)$/i.test(file) ? text : JSON.parse(text);
     return sources

@@ -30,7 +30,8 @@ export function row(truth: Truth, ours: number): Row {
   return { ...truth, ours, error, ok: Math.abs(error) <= truth.tolerance };
 }
 
-const outside = (x: number, low: number, high: number): number => (x < low ? x - low : x > high ? x - high : 0);
+const outside = (x: number, low: number, high: number): number =>
+  Number.isNaN(x) || x < low ? x - low : x > high ? x - high : 0;
 
 /** A folder of checks against one published source. */
 export type ValidationSource = {

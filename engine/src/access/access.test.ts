@@ -196,6 +196,20 @@ describe('on knees, on steps, up a ramp, alone', () => {
     expect(found({ [`${outdoor}.up`]: 'ramp', [`${outdoor}.anchor`]: n(60) }, 'outdoor-anchor').status).toBe('fails');
   });
 
+  it('a ramp is cut: two planks as long as height over sine, battens as wide as both; without a height it is counted', () => {
+    const outdoor = 'routes.access.outdoor';
+    const lines = (z: unknown) =>
+      evaluate(
+        changed({ [`${outdoor}.up`]: 'ramp', [`${outdoor}.slope`]: n(30), 'routes.lineset.place.z': z }),
+        {},
+      ).plan.materials.filter((l) => l.id.startsWith('access/timber:2x10') || l.id.startsWith('access/ramp'));
+    // 1.2 m up at 30°: 2.4 m; battens at 0, 0.6, 1.2, 1.8 and 2.4 m.
+    const [planks, ...others] = lines(n(1.2));
+    expect(others).toEqual([]);
+    expect(planks?.pieces?.map(({ length, count }) => [length, count])).toEqual([[expect.closeTo(2.4, 9), 2]]);
+    expect(lines(undefined).map((l) => l.id)).toEqual(['access/ramp']);
+  });
+
   it('an anchor whose rope is pulled aside holds the sum of both as vectors', () => {
     expect(anchorPull(600, 200, 0)).toEqual({ force: 800, aside: 0 });
     const square = anchorPull(400, 300, 90);

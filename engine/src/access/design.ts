@@ -15,6 +15,7 @@ import { membersOf } from './members.ts';
 import { eachOnce, passageJob } from './motion/passageJob.ts';
 import { waysOf } from './passing.ts';
 import { loadedOf, mountedOf } from './platform.ts';
+import { rampTimber } from './rampTimber.ts';
 import type { AccessResult } from './result.ts';
 
 export type Upstream = {
@@ -50,6 +51,7 @@ export function design({ project, upstream }: TradeInput<keyof Upstream>): Acces
     hoisted: attempt(() => hoistedOf(lifting, required(massOf('handler')), s)),
     platform: attempt(() => loadedOf(platform, required(massOf('handler')), s)),
     members: attempt(() => membersOf(project.routes, s)),
+    ramp: attempt(() => rampTimber(project.routes, s)),
     heat: noted('attic-heat', (rec) => workingHeat(heat, upstream, s, rec)),
     heatHours: attempt(() => heatHours(project, upstream, s)),
     steps: attempt(() => {

@@ -7,7 +7,7 @@ import { learn } from './learn.ts';
 export const accessFinder: Finder<'access', 'climate' | 'loads' | 'equipment'> = {
   id: 'access',
   phase: 'agreed',
-  reads: ['routes.passages', 'routes.access', 'candidates', 'work.windows'],
+  reads: ['routes.passages', 'routes.access', 'routes.lineset.place', 'candidates', 'work.windows'],
   after: ['climate', 'loads', 'equipment'],
   design,
   learn,

@@ -26,13 +26,15 @@ export function materials(result: AccessResult): readonly MaterialLine[] {
           count('tag', 'Light line to keep the load from turning', 1),
         ]
       : []),
-    ...(result.outdoorUp === 'ramp'
+    // Where its height is not entered yet, planks are counted and not cut.
+    ...(result.outdoorUp === 'ramp' && !result.ramp.ok
       ? [count('ramp', 'Planks for a ramp, with battens under them and something to fix both ends', 2)]
       : []),
     ...(result.mounted.ok && result.mounted.value.own > 0
       ? [count('mounts', 'Pads or springs under the unit, chosen for a quarter of its weight each', 4)]
       : []),
     ...timber(result),
+    ...deckScrews(result),
     ...(result.platform.ok && result.platform.value.across
       ? [
           {
@@ -49,16 +51,34 @@ export function materials(result: AccessResult): readonly MaterialLine[] {
   ];
 }
 
+/** Two screws at each joist that a board of the floor crosses, joists 16 in apart. Common practice, no source. */
+function deckScrews({ members }: AccessResult): MaterialLine[] {
+  const boards = members.ok ? members.value.filter((m) => m.name.startsWith('Floor')) : [];
+  const screws = boards.reduce((a, m) => a + m.count * 2 * (Math.floor(m.length / 0.4064 + 1e-9) + 1), 0);
+  return screws > 0
+    ? [
+        {
+          ...count('deck-screws', 'Deck screws of 75 mm (3 in) for the floor boards, two at each joist', screws),
+          soldBy: 100,
+        },
+      ]
+    : [];
+}
+
 /** Timber by its size, each piece of it. Whether joists bear it is no matter of a list: findings and cautions say so. */
-const timber = ({ members }: AccessResult): MaterialLine[] =>
-  (['2x4', '2x6'] as const).flatMap((size): MaterialLine[] => {
-    const own = members.ok ? members.value.filter((m) => m.size === size) : [];
+function timber({ members, ramp }: AccessResult): MaterialLine[] {
+  const heaps = [members.ok ? members.value : [], ramp.ok ? ramp.value : []];
+  const all = heaps.flat();
+  return (['2x4', '2x6', '2x10'] as const).flatMap((size): MaterialLine[] => {
+    const own = all.filter((m) => m.size === size);
     if (own.length === 0) return [];
+    const [floor, up] = heaps.map((heap) => heap.some((m) => m.size === size));
+    const use = [...(floor ? ['platform and floor'] : []), ...(up ? ['the ramp'] : [])].join(', and for ');
     return [
       {
         id: `access/timber:${size}`,
         trade: 'access',
-        what: `Timber ${size}, dry and straight, for platform and floor`,
+        what: `Timber ${size}, dry and straight, for ${use}`,
         kind: 'length',
         amount: own.reduce((sum, m) => sum + m.count * m.length, 0),
         pieces: own.map(({ name, length, count }) => ({ name, length, count })),
@@ -66,3 +86,4 @@ const timber = ({ members }: AccessResult): MaterialLine[] =>
       },
     ];
   });
+}

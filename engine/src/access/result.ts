@@ -103,7 +103,7 @@ export type Working = {
 
 /** Timber that is cut, m: so many of a size, and what for. */
 export type Member = {
-  readonly size: '2x4' | '2x6';
+  readonly size: '2x4' | '2x6' | '2x10';
   readonly name: string;
   readonly length: number;
   readonly count: number;
@@ -121,6 +121,8 @@ export type AccessResult = ResultBase & {
   readonly hoisted: Outcome<Hoisted>;
   readonly platform: Outcome<Loaded>;
   readonly members: Outcome<readonly Member[]>;
+  /** Timber of the ramp for the outdoor unit; none where it goes up another way. */
+  readonly ramp: Outcome<readonly Member[]>;
   readonly heat: Outcome<Working>;
   /** Pending until the house's year is known. */
   readonly heatHours: Outcome<HeatHours>;

@@ -34,6 +34,11 @@ export const sources: Sources = {
       'Common practice, no source: timbers from outer face to outer face of the joists that carry; boards 2x6 laid flat to walk on; no design of structure',
     standing: 'common practice',
   },
+  'access.ramp-timber': {
+    title:
+      'Common practice, no source: two planks 2x10 in one piece side by side, a batten under them every 0.6 m; no design of structure',
+    standing: 'common practice',
+  },
   'access.space': {
     title: 'International Residential Code M1305.1: 30 by 30 in where it is served',
     standing: 'standard',

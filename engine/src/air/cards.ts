@@ -19,6 +19,11 @@ export const cards = {
       'Both ends over their collars with a band drawn tight, every open end capped',
     ],
   },
+  'take-out': {
+    tools: [...forAttic, tool.snips, tool.drill, tool.knife, 'Bags for what comes out, strong ones'],
+    doneWhen: ['Old runs out of the attic, their hangers with them', 'Every opening they leave is capped'],
+    noisy: true,
+  },
   ports: {
     tools: [...forAttic, tool.drill, 'Two plugs for the ports', tool.marker],
     doneWhen: [

@@ -91,7 +91,7 @@ function flowsByName(model: AirModel, placed: PlacedFlows): AirFlows {
 }
 
 /** Sizes hang on more of the document than this: see `withSizing`. */
-const nothingThere: There = { sections: {}, terminals: [] };
+const nothingThere: There = { sections: {}, terminals: [], before: [], unhung: [], replaced: [] };
 const notAsked = { ok: false, because: 'pending', paths: [] } as const;
 
 /** By room, the places of the registers that blow into it. */

@@ -17,7 +17,11 @@ function lines(sections: object, terminals: object = {}) {
   const opened = openProject(JSON.stringify({ ...emptyProject, routes: { ducts: { sections, terminals } } }));
   if (!opened.ok) throw new Error('it opens');
   return fittingLines(
-    drawnPieces(resolveProject(opened.project).routes.ducts, { sections: {}, terminals: [] }, scenario()),
+    drawnPieces(
+      resolveProject(opened.project).routes.ducts,
+      { sections: {}, terminals: [], before: [], unhung: [], replaced: [] },
+      scenario(),
+    ),
   );
 }
 

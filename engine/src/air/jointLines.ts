@@ -35,19 +35,22 @@ export function jointLines(model: AirModel, there: There): MaterialLine[] {
   const [made, tight] = [ids(fresh), ids(sealed)];
   const flexible = fresh.filter((x) => x.kind === 'flexible');
   const returns = model.terminals.filter((t) => made.has(t.section) && sideOf(model, t.section) === 'return').length;
-  const sum = (of: (x: DuctSection) => number): number => fresh.reduce((a, x) => a + of(x), 0);
   const joints = (of: (x: DuctSection) => number): number => sealed.reduce((a, x) => a + of(x), 0);
   const all = joints(jointsOf) + model.terminals.filter((t) => tight.has(t.section)).length;
-  const inMetal = sum((x) => (isMetal(x) ? Math.ceil(x.length / metalHangers) : 0));
+  // Hangers of a run that stays hang already, unless they are said to be missing.
+  const hung = model.sections.filter((x) => made.has(x.id) || there.unhung.includes(x.id));
+  const inMetal = hung.reduce((a, x) => a + (isMetal(x) ? Math.ceil(x.length / metalHangers) : 0), 0);
   // A box at the unit where anything new is to leave it.
   const supplied = model.sections.length === 0 || fresh.some((x) => x.side === 'supply') ? 1 : 0;
   const boxes = supplied + returns - fresh.filter((x) => x.kind === 'board').length;
-  const hangers = flexible.reduce((a, x) => a + Math.ceil(x.length / x.supports), 0);
+  const hangers = hung.reduce((a, x) => a + (x.kind === 'flexible' ? Math.ceil(x.length / x.supports) : 0), 0);
   return [
-    ...flexible.map(collars),
+    ...flexible.map((x) => collars(x, atBoot(model, x) ? 1 : 2)),
+    ...bands(model, flexible),
     ...(boxes > 0 ? [boxBoards(boxes)] : []),
     count('hangers', 'Saddle hangers, at least 1 1/2 in wide', hangers),
     ...(inMetal > 0 ? [count('metal-hangers', 'Strap hangers for metal duct, one every 8 ft', inMetal)] : []),
+    ...wrap(fresh),
     count('mastic', 'Tubs of mastic, a gallon for a dozen joints', all / jointsOfTub),
     line(
       'tape',
@@ -59,17 +62,50 @@ export function jointLines(model: AirModel, there: There): MaterialLine[] {
   ];
 }
 
-/** Both ends of a flexible run, each with the strap of its inner core. */
-function collars(x: DuctSection): MaterialLine {
+/** Whether the run ends at a register's boot, which has a collar of its own. */
+const atBoot = (model: AirModel, x: DuctSection): boolean =>
+  x.side === 'supply' && model.terminals.some((t) => t.section === x.id);
+
+/** The ends of a flexible run that are at no boot, each with the strap of its inner core. */
+function collars(x: DuctSection, ends: number): MaterialLine {
   const size = Math.round(x.diameter * 1000);
   return {
-    ...count(`collars:${x.id}`, `Collars with inner-core straps for “${x.name}”`, 2),
+    ...count(`collars:${x.id}`, `Collars with inner-core straps for “${x.name}”`, ends),
     for: `routes.ducts.sections.${x.id}`,
     like: {
       id: `end ${shapeId(shapeOf(x))}`,
       what: `Collars with inner-core straps, ${Math.round(size / 2.54) / 10} in (${size} mm)`,
     },
   };
+}
+
+/** Round the jacket at both ends of each run, and round the inner core where no collar brought its strap. */
+function bands(model: AirModel, flexible: readonly DuctSection[]): MaterialLine[] {
+  const boots = flexible.filter((x) => atBoot(model, x)).length;
+  const amount = 2 * flexible.length + boots;
+  return amount > 0
+    ? [
+        count(
+          'bands',
+          'Clamp bands for flexible duct: round each jacket end, and round the inner core at each boot',
+          amount,
+        ),
+      ]
+    : [];
+}
+
+/** m of wrap beyond the inner perimeter: what two inches of thickness and the lap take. Common practice, no source. */
+const wrapBeyond = 12 * 0.0254;
+
+/** Insulation round new metal duct that has some entered and lies outside the rooms. */
+function wrap(fresh: readonly DuctSection[]): MaterialLine[] {
+  const area = fresh.reduce(
+    (a, x) => a + (isMetal(x) && x.insulation > 0 && x.place !== 'inside' ? x.surface + wrapBeyond * x.length : 0),
+    0,
+  );
+  return area > 0
+    ? [line('wrap', 'Insulation with a vapour-tight jacket to wrap metal duct, as thick as entered', 'area', area)]
+    : [];
 }
 
 /** Boxes at the unit that are not drawn as ducts of board. */

@@ -12,31 +12,25 @@ const attic = [
 ];
 
 /** Hanging, sealing and testing the ducts. Each run is its own safe stop. */
-export function tasks({ model, shut }: AirResult): readonly Task[] {
+export function tasks({ model, shut, there }: AirResult): readonly Task[] {
   if (!model.ok) return [];
-  const runs = model.value.sections.length;
+  const { sections } = model.value;
+  // What stays hangs already, and of what stays only what is patched is sealed.
+  const stays = (x: { readonly id: string }) => there.before.includes(x.id);
+  const hung = sections.filter((x) => !stays(x) || there.unhung.includes(x.id)).length;
+  const sealed = sections.filter((x) => !stays(x) || there.sections[x.id] === 'patched').length;
+  const old = sections.filter((x) => there.replaced.includes(x.id));
   const places = damperPlaces(model.value);
   const collars = places.filter((p) => p.at === 'collar').length;
-  const each = (low: number, likely: number, high: number) => ({
+  const each = (runs: number, low: number, likely: number, high: number) => ({
     low: runs * low * minute,
     likely: runs * likely * minute,
     high: runs * high * minute,
   });
+  const afterHanging = hung > 0 ? ['air/hang'] : [];
   return [
-    {
-      id: 'air/hang',
-      ...cards.hang,
-      trade: 'air',
-      what: 'Hang the ducts: pull each flexible run tight, a saddle every 4 ft, bends no tighter than one diameter',
-      holdPoint: 'connect',
-      duration: each(20, 35, 70),
-      people: 2,
-      place: 'attic',
-      parts: runs,
-      after: [],
-      safeStops: ['After each run: both ends fixed and capped, hatch guarded'],
-      cautions: attic,
-    },
+    ...(old.length > 0 ? [takeOut(old, each(old.length, 15, 30, 60))] : []),
+    ...(hung > 0 ? [hang(hung, each(hung, 20, 35, 70), old.length > 0)] : []),
     {
       id: 'air/ports',
       ...cards.ports,
@@ -47,31 +41,75 @@ export function tasks({ model, shut }: AirResult): readonly Task[] {
       people: 1,
       place: 'attic',
       parts: 'any',
-      after: ['air/hang'],
+      after: afterHanging,
       safeStops: ['Any time: ports plugged'],
       cautions: ['Keep the drill away from coil, drain pan and wires; power locked off.'],
     },
-    {
-      id: 'air/seal',
-      ...cards.seal,
-      trade: 'air',
-      what: 'Seal every collar, seam and the cabinet with mastic, and let it cure',
-      holdPoint: 'close',
-      duration: each(10, 20, 40),
-      people: 2,
-      place: 'attic',
-      parts: runs,
-      after: ['air/hang', 'air/ports'],
-      safeStops: ['After each joint: tub closed, lamp off, hatch guarded'],
-      cautions: attic,
-    },
+    ...(sealed > 0 ? [seal(sealed, each(sealed, 10, 20, 40), [...afterHanging, 'air/ports'])] : []),
     ...(shut.ok ? doorTasks(shut.value.ways) : []),
-    ...(places.length > 1 ? balancing(collars, places.length) : []),
+    ...(places.length > 1 ? balancing({ collars, places: places.length, afterHanging, sealed: sealed > 0 }) : []),
   ];
 }
 
+/** Old ducts come out before new ones hang: each goes out whole, and the hole it leaves is capped. */
+const takeOut = (old: readonly { readonly name: string }[], duration: Task['duration']): Task => ({
+  id: 'air/take-out',
+  ...cards['take-out'],
+  trade: 'air',
+  what: `Take out the old ducts that are made new: ${old.map((x) => `“${x.name}”`).join(', ')}; cap what they leave open`,
+  holdPoint: 'cut',
+  duration,
+  people: 2,
+  place: 'attic',
+  parts: old.length,
+  after: [],
+  safeStops: ['After each run: both ends capped, hatch guarded'],
+  cautions: [
+    ...attic,
+    'Old tape, wrap and board may hold asbestos: grey or white paper-like tape and board stay untouched until a laboratory has said.',
+    'Cut sheet metal is sharp: gloves, long sleeves, goggles.',
+  ],
+});
+
+const hang = (runs: number, duration: Task['duration'], afterOld: boolean): Task => ({
+  id: 'air/hang',
+  ...cards.hang,
+  trade: 'air',
+  what: 'Hang the ducts: pull each flexible run tight, a saddle every 4 ft, bends no tighter than one diameter',
+  holdPoint: 'connect',
+  duration,
+  people: 2,
+  place: 'attic',
+  parts: runs,
+  after: afterOld ? ['air/take-out'] : [],
+  safeStops: ['After each run: both ends fixed and capped, hatch guarded'],
+  cautions: attic,
+});
+
+const seal = (runs: number, duration: Task['duration'], after: readonly string[]): Task => ({
+  id: 'air/seal',
+  ...cards.seal,
+  trade: 'air',
+  what: 'Seal every collar, seam and the cabinet with mastic, and let it cure',
+  holdPoint: 'close',
+  duration,
+  people: 2,
+  place: 'attic',
+  parts: runs,
+  after,
+  safeStops: ['After each joint: tub closed, lamp off, hatch guarded'],
+  cautions: attic,
+});
+
+type Balancing = {
+  readonly collars: number;
+  readonly places: number;
+  readonly afterHanging: readonly string[];
+  readonly sealed: boolean;
+};
+
 /** A damper is no use where no hand gets to it; a room alone needs none. */
-const balancing = (collars: number, places: number): Task[] => [
+const balancing = ({ collars, places, afterHanging, sealed }: Balancing): Task[] => [
   ...(collars > 0
     ? [
         {
@@ -88,7 +126,7 @@ const balancing = (collars: number, places: number): Task[] => [
           people: 1,
           place: 'attic',
           parts: collars,
-          after: ['air/hang'],
+          after: afterHanging,
           safeStops: ['After each damper: locked open, collar taped'],
           cautions: [...attic, 'Cut sheet metal is sharp: gloves.'],
         } as const,
@@ -104,7 +142,7 @@ const balancing = (collars: number, places: number): Task[] => [
     people: 2,
     place: 'attic',
     parts: 'any',
-    after: ['air/seal', ...(collars > 0 ? ['air/dampers'] : [])],
+    after: [...(sealed ? ['air/seal'] : []), ...(collars > 0 ? ['air/dampers'] : [])],
     safeStops: ['Any time: all dampers locked, none shut'],
     cautions: ['Measure static pressure again at the end: dampers add to it.', ...attic],
   },

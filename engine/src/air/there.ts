@@ -4,6 +4,11 @@ import { inOrder, type ResolvedProject } from '@kneewall/project';
 export type There = {
   readonly sections: Readonly<Record<string, 'kept' | 'patched'>>;
   readonly terminals: readonly string[];
+  /** Ducts that were there before any work: what an item says is fitted may have been hung with it, and stays a task that is ticked. */
+  readonly before: readonly string[];
+  /** Ducts that stay and whose hangers are missing; and ducts that are taken out, their new ones being bought. */
+  readonly unhung: readonly string[];
+  readonly replaced: readonly string[];
 };
 
 /** What says so: the duct or register itself, or an item that is fitted and stands for it. */
@@ -14,13 +19,19 @@ export function thereOf({ routes, items }: Pick<ResolvedProject, 'routes' | 'ite
       of !== undefined && 'choice' in state && state.choice === 'fitted' ? [of] : [],
     ),
   );
+  const said = (of: (typeof sections)[string]) => ('choice' in of.already ? of.already.choice : 'new');
+  const stay = inOrder(sections).flatMap(([id, x]): [string, 'kept' | 'patched'][] => {
+    const own = said(x);
+    if (own === 'kept' || own === 'patched') return [[id, own]];
+    return fitted.has(`routes.ducts.sections.${id}`) ? [[id, 'kept']] : [];
+  });
+  const staying = Object.fromEntries(stay);
+  const all = inOrder(sections);
   return {
-    sections: Object.fromEntries(
-      inOrder(sections).flatMap(([id, { already }]): [string, 'kept' | 'patched'][] => {
-        if ('choice' in already && already.choice !== 'new') return [[id, already.choice]];
-        return fitted.has(`routes.ducts.sections.${id}`) ? [[id, 'kept']] : [];
-      }),
-    ),
+    sections: staying,
+    before: all.flatMap(([id, x]) => (said(x) === 'kept' || said(x) === 'patched' ? [id] : [])),
+    unhung: all.flatMap(([id, { hung }]) => (id in staying && 'choice' in hung && hung.choice === 'no' ? [id] : [])),
+    replaced: all.flatMap(([id, x]) => (!(id in staying) && said(x) === 'replaced' ? [id] : [])),
     terminals: inOrder(terminals).flatMap(([id, { already }]) =>
       ('choice' in already && already.choice === 'kept') || fitted.has(`routes.ducts.terminals.${id}`) ? [id] : [],
     ),

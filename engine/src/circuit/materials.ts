@@ -81,6 +81,16 @@ function runLines(run: Run): MaterialLine[] {
         of,
       ),
       line(`disconnect:${run.id}`, `Disconnect of ${disconnect} A that can be locked off, at ${to}`, 1, of),
+      ...(run.id === 'outdoor'
+        ? [
+            line(
+              'whip:outdoor',
+              `Flexible whip for wet places, with its connectors, from the disconnect to ${to}`,
+              1,
+              of,
+            ),
+          ]
+        : []),
       line(`glands:${run.id}`, `Glands and bushings where the wires enter panel, disconnect and ${to}`, 4, of),
       line(`labels:${run.id}`, `Labels: circuit at the panel, panel at the disconnect of ${to}`, 2, of),
     ];

@@ -4,6 +4,7 @@ import { demo } from '../../test/demos.ts';
 import { evaluate, type Finding } from '../index.ts';
 import { slopeLeast } from './kernels/slope.ts';
 import { trapUnderSuction } from './kernels/trap.ts';
+import { pipeFittings } from './pipeFittings.ts';
 
 const n = (value: number) => ({ value, known: 'measured' });
 
@@ -165,5 +166,44 @@ describe('its way, its second line, its risers', () => {
     const latent = plan.agreement.cooling?.latent ?? 0;
     expect(latent).toBeGreaterThan(0);
     expect(muggy?.value).toBeCloseTo((latent * 3.6) / 2.454e6, 12);
+  });
+});
+
+describe('foam', () => {
+  const foamOf = (changes: Readonly<Record<string, unknown>>) =>
+    evaluate(changed(changes), {}).plan.materials.find((l) => l.id === 'condensate/foam');
+  const stretches = {
+    a: { order: 'a0', name: 'Along', place: 'attic', run: n(3), fall: n(0.1), insulation: n(0.013) },
+    b: { order: 'a1', name: 'Down', place: 'inside', run: n(2), fall: n(2) },
+  };
+
+  it('goes round the stretches that have some and no others, and round the trap where the drain has', () => {
+    expect(foamOf({ stretches })?.amount).toBe(3);
+    expect(foamOf({ stretches, insulation: n(0.013) })?.amount).toBe(4);
+    expect(foamOf({ stretches, insulation: n(0.013) })?.pieces?.map((p) => p.name)).toEqual([
+      'Foam, Along',
+      'Foam, trap, vent and clean-outs',
+    ]);
+    // A drain that is one: all of its 6.4 m and the trap.
+    expect(foamOf({ insulation: n(0.013) })?.amount).toBeCloseTo(7.4, 9);
+    expect(foamOf({})).toBeUndefined();
+  });
+});
+
+describe('what joins the pipe', () => {
+  it('couplings where lengths end, elbows where a stretch begins or ends', () => {
+    const foot = 0.3048;
+    // 21 ft of one stretch: 10, 10 and 1. Just 20 ft: one coupling. 12 and 5 ft: one, and three elbows.
+    expect(pipeFittings([21 * foot], 1, 10 * foot)).toEqual({ couplings: 2, elbows: 2 });
+    expect(pipeFittings([20 * foot], 1, 10 * foot)).toEqual({ couplings: 1, elbows: 2 });
+    expect(pipeFittings([12 * foot, 5 * foot], 2, 10 * foot)).toEqual({ couplings: 1, elbows: 3 });
+    expect(pipeFittings([0], 0, 10 * foot)).toEqual({ couplings: 0, elbows: 0 });
+  });
+
+  it('no blocks beside risers: those lift the unit over the rim of its pan too', () => {
+    const lines = evaluate(demo('juniper-flat'), {}).plan.materials.map((l) => l.id);
+    expect(lines).toContain('condensate/pan');
+    expect(lines).toContain('condensate/risers');
+    expect(lines).not.toContain('condensate/blocks');
   });
 });

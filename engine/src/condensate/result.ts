@@ -37,6 +37,8 @@ export type Stretch = {
   readonly fall: number;
   readonly least: number;
   readonly falls: boolean;
+  /** m of foam round it. */
+  readonly foam: number;
   readonly winter?: Winter;
 };
 
@@ -57,7 +59,7 @@ export type SecondLine = { readonly run: number; readonly fall: number; readonly
 /** Litres by month, in the year, and in the worst hour. */
 export type WaterYear = { readonly months: readonly number[]; readonly year: number; readonly hourMost: number };
 
-/** What is bought along it: m of pipe and of its fall, m inside, what catches the water when it stops, m of foam. */
+/** What is bought along it: m of pipe and of its fall, m inside, what catches the water when it stops, m of foam round the trap. */
 export type Along = {
   readonly run: number;
   readonly fall: number;

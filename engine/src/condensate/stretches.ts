@@ -35,7 +35,7 @@ export function winterOf(frosts: Frosts, inner: number, insulation: number): Win
 export function stretchesOf(drain: Drain, loads: LoadsResult, s: Scenario): readonly Stretch[] {
   const size = s.of(drain.size);
   const one = (id: string, name: string, of: Pick<Drain, 'place' | 'run' | 'fall' | 'insulation'>): Stretch => {
-    const [run, fall, place] = [s.of(of.run), s.of(of.fall), s.choice(of.place)];
+    const [run, fall, place, foam] = [s.of(of.run), s.of(of.fall), s.choice(of.place), s.of(of.insulation)];
     if (!(run > 0)) return unresolved('missing', of.run.path);
     const least = run * slopeLeast;
     const frosts = frostsAt(place, loads);
@@ -48,7 +48,8 @@ export function stretchesOf(drain: Drain, loads: LoadsResult, s: Scenario): read
       least,
       // Rounded like every limit: a fall that is just the least counts as one.
       falls: fall >= least * (1 - 1e-9),
-      ...(frosts ? { winter: winterOf(frosts, size, s.of(of.insulation)) } : {}),
+      foam,
+      ...(frosts ? { winter: winterOf(frosts, size, foam) } : {}),
     };
   };
   const entered = inOrder(drain.stretches);

@@ -34,6 +34,7 @@ export function design({ project }: TradeInput): MaterialsResult {
     prices: inOrder(project.work.prices).flatMap(([id, x]) => priceEntry(id, x, s)),
     orders: ordersOf(project),
     deliveries: inOrder(project.work.deliveries).map(([id, x]): Delivery => {
+      const amounts = amountsOf(x, `work.deliveries.${id}.amounts`);
       const arrives = dayAt(x.day, `work.deliveries.${id}.day`);
       return {
         id,
@@ -42,6 +43,7 @@ export function design({ project }: TradeInput): MaterialsResult {
         orderBy: orderBy(x, arrives, `work.deliveries.${id}`, s),
         at: s.of(x.at),
         goods: goodsNamed(x.goods),
+        amounts,
         brings: s.choice(x.brings),
       };
     }),
@@ -60,6 +62,12 @@ function lastDay({ dates, windows }: Work): number | undefined {
 
 const dayAt = (day: string | undefined, path: string): Outcome<number> =>
   attempt(() => (day === undefined || !Number.isFinite(dayNumber(day)) ? unresolved('missing', path) : dayNumber(day)));
+
+/** Entries with a thing and how much of it; those of which one is left empty say nothing yet. */
+const amountsOf = ({ amounts }: Work['deliveries'][string], path: string): Delivery['amounts'] =>
+  inOrder(amounts).flatMap(([id, { good, amount }]) =>
+    good?.trim() && amount?.trim() ? [{ path: `${path}.${id}`, good: good.trim(), amount: amount.trim() }] : [],
+  );
 
 function orderBy(
   x: Work['deliveries'][string],

@@ -5,6 +5,7 @@ import type { Drafts, PlanView } from '../plan/trade.ts';
 import { cuttingFindings } from './cutting/findings.ts';
 import type { Delivery, MaterialsResult, ShoppingList } from './result.ts';
 import { scopes } from './result.ts';
+import type { TooLong } from './straight/result.ts';
 
 const told = telling('materials', 'list');
 const base = { kind: 'count', source: 'materials.list', consequence: 'money', holdPoint: 'order' } as const;
@@ -16,6 +17,7 @@ export function findings(result: MaterialsResult, view: PlanView): Drafts {
     ...cuttingFindings(result, view),
     cost(result),
     counted({ ...base, id: 'unused', limit: { max: 0 } }, result, (l) => l.unused.length),
+    ...(list.ok ? list.value.tooLong.map(inOneLength) : []),
     ...(own.orders.some((o) => o.line !== undefined) ? [changed(result)] : []),
     ...own.deliveries.flatMap((d) => [
       ...(list.ok ? [against(result, d)] : []),
@@ -58,6 +60,24 @@ function changed(result: MaterialsResult): Found {
 const against = (result: MaterialsResult, { id, name }: Delivery): Found =>
   counted({ ...base, id: `against:${id}`, limit: { max: 0 }, facts: { name } }, result, (l) =>
     l.beforeOrder.reduce((n, f) => n + (f.status === 'tight' ? 0 : 1), 0),
+  );
+
+/** m of a piece that is never joined, against the longest length sold. */
+const inOneLength = ({ what, piece, length, most, path }: TooLong, i: number): Found =>
+  told(
+    {
+      id: `one-length:${i}`,
+      kind: 'length',
+      source: 'materials.straight',
+      consequence: 'harm',
+      holdPoint: 'order',
+      limit: { max: most },
+      facts: { what, piece, path },
+    },
+    (rec) => {
+      rec.step('piece', 'table', {}, length, 'm', 'materials.straight');
+      return length;
+    },
   );
 
 const days = { ...base, source: 'materials.days', limit: { min: 0 } } as const;

@@ -112,6 +112,18 @@ export const forgottenWords: Readonly<Record<string, { readonly what: string; re
     why: 'A knee goes through the ceiling once.',
   },
   batteries: { what: 'Batteries for lamps, thermostat and meters', why: 'They are never in the box.' },
+  'filter-rack': {
+    what: 'Rack, cabinet or filter grille that holds the filter, with a door that seals, where there is none yet',
+    why: 'A filter that is only leaned in lets the dust go round it onto the coil.',
+  },
+  'boot-insulation': {
+    what: 'Insulation for the boots and the collars in the attic',
+    why: 'Bare metal in an attic drips in summer and wastes heat in winter.',
+  },
+  'control-cable': {
+    what: 'Control cable from the thermostat to the air handler, of the kind and length the maker names',
+    why: 'Some wall controls bring theirs, some do not.',
+  },
   'co-alarm': {
     what: 'Carbon monoxide alarm where anything burns in the house, and a cover for smoke alarms while cutting',
     why: 'A new return changes how a stove draws. Take the cover off again.',

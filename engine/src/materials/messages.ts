@@ -24,6 +24,11 @@ const say: Readonly<Record<string, Say>> = {
     why: 'What cannot be read is neither taken off the list nor added to its cost.',
     mend: j.status === 'ok' ? 'Nothing to do.' : 'Give each an amount with its unit, and say which line it is for.',
   }),
+  'one-length': (j, print) => ({
+    what: `“${fact(j, 'piece')}” is ${print.value(j)} long; the longest length sold of “${fact(j, 'what')}” is ${print.limit(j)}, and a piece that carries is never joined.`,
+    why: 'A joint in a plank or a timber that carries people or the unit lets go under them.',
+    mend: 'Make it shorter with another bearing under it, or have an engineer name a stronger member that comes so long.',
+  }),
   changed: (j) => ({
     what:
       j.status === 'ok'
@@ -68,6 +73,7 @@ const about: Readonly<Record<string, string>> = {
   ...aboutCutting,
   cost: 'What all of it costs',
   unused: 'Whether all prices, stock and orders can be used',
+  'one-length': 'Whether a piece goes into one length',
   changed: 'What has changed since the order',
   against: 'What stands against the order',
   'order-by': 'By which day to order',

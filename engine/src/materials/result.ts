@@ -4,7 +4,7 @@ import type { MaterialLine } from '../plan/lines.ts';
 import type { Outcome } from '../plan/outcome.ts';
 import type { ResultBase } from '../plan/trade.ts';
 import type { CutAnswers } from './cutting/result.ts';
-import type { StraightPlan } from './straight/result.ts';
+import type { StraightPlan, TooLong } from './straight/result.ts';
 
 export type Shop = 'merchant' | 'heating' | 'electrical' | 'dealer';
 
@@ -65,6 +65,8 @@ export type Delivery = {
   readonly at: number;
   /** Things it is said to bring, as they were entered; empty: all from its shop that no other delivery names. */
   readonly goods: readonly string[];
+  /** How much of a thing it is said to bring, as it was entered. */
+  readonly amounts: readonly { readonly path: string; readonly good: string; readonly amount: string }[];
   readonly brings: Shop | 'all';
 };
 
@@ -158,6 +160,8 @@ export type ShoppingList = {
   readonly usedUp: readonly MaterialLine[];
   /** Pipe, conduit, channel and timber, piece by piece from lengths. */
   readonly straight: readonly StraightPlan[];
+  /** Pieces that must be in one length, and that no length sold holds. */
+  readonly tooLong: readonly TooLong[];
   readonly tools: readonly Tool[];
   readonly forgotten: readonly Forgotten[];
   readonly cost: Cost;

@@ -16,12 +16,12 @@ export const sources: Sources = {
     standing: 'common practice',
   },
   'materials.waste': {
-    title: 'Common practice, no source: rigid duct and pipe 10 %, tape 15 %, mastic 25 %, cable 10 % or 1.5 m an end',
+    title: 'Common practice, no source: rigid duct 10 %, tape 15 %, mastic 25 %, cable 10 % or 1.5 m an end',
     standing: 'common practice',
   },
   'materials.straight': {
     title:
-      'Common practice, no source: timber in 8, 10, 12 and 16 ft, pipe and conduit in 10 ft, joined where lengths end',
+      'Common practice, no source: timber in 8, 10, 12 and 16 ft, never joined; pipe and conduit in 10 ft, joined where lengths end; pipe foam in 6 ft, butted and taped wherever a length ends',
     standing: 'common practice',
   },
   'materials.used-up': {

@@ -7,12 +7,13 @@ import { withSheets } from './cutting/lines.ts';
 import { forgotten } from './goods/forgotten.ts';
 import { toolsOf } from './goods/tools.ts';
 import { usedUp } from './goods/usedUp.ts';
-import { isCalled, namesOf } from './list/comesWith.ts';
+import { isCalled, namesOf, namesOnList } from './list/comesWith.ts';
 import { costOf } from './list/costOf.ts';
 import { listLine } from './list/listLine.ts';
 import { asLaid, mergedLines } from './list/merged.ts';
 import { goneFrom, withSince } from './list/since.ts';
-import type { MaterialsResult, Own, ShoppingList, Unused } from './result.ts';
+import { amountIn } from './list/soldIn.ts';
+import type { ListLine, MaterialsResult, Own, ShoppingList, Unused } from './result.ts';
 import { asCut } from './straight/asCut.ts';
 
 /** The one list of all that the trades need, in whole pieces, priced and held against what is at hand and ordered. */
@@ -40,6 +41,7 @@ function listOf(own: Own, { tasks, materials, findings }: Said, cut: MaterialsRe
   return {
     lines,
     straight: cutLines.straight,
+    tooLong: cutLines.tooLong,
     usedUp: used,
     tools: toolsOf(tasks, own.stock),
     forgotten: forgotten(all, own.stock),
@@ -55,6 +57,7 @@ function listOf(own: Own, { tasks, materials, findings }: Said, cut: MaterialsRe
         plain.map((l) => l.id),
       ),
       ...unknownGoods(own.deliveries, lineNames(all, plain)),
+      ...unreadAmounts(own.deliveries, all, plain),
     ]),
     beforeOrder: findings.flatMap(({ id, status, holdPoint, consequence }) =>
       holdPointWords.indexOf(holdPoint) <= toOrder && status !== 'ok' && consequence !== 'comfort'
@@ -82,8 +85,26 @@ const lineNames = (all: readonly MaterialLine[], plain: readonly { readonly id: 
 
 /** What a delivery is to bring and nothing on the list is called. */
 const unknownGoods = (deliveries: Own['deliveries'], names: readonly string[]): Unused[] =>
-  deliveries.flatMap(({ id, goods }) =>
-    goods
-      .filter((g) => !isCalled(g, names))
-      .map((name): Unused => ({ path: `work.deliveries.${id}.goods`, name, because: 'goods' })),
+  deliveries.flatMap(({ id, goods, amounts }) =>
+    [...goods.map((name) => ({ path: `work.deliveries.${id}.goods`, name })), ...amounts.map(named)]
+      .filter(({ name }) => !isCalled(name, names))
+      .map((x): Unused => ({ ...x, because: 'goods' })),
+  );
+
+const named = ({ path, good }: Own['deliveries'][number]['amounts'][number]) => ({ path, name: good });
+
+/** How much a delivery brings of a thing on the list, where that is not understood. */
+const unreadAmounts = (
+  deliveries: Own['deliveries'],
+  all: readonly MaterialLine[],
+  listed: readonly Omit<ListLine, 'since'>[],
+): Unused[] =>
+  deliveries.flatMap(({ amounts }) =>
+    amounts.flatMap((a): Unused[] => {
+      const kind =
+        listed.find((l) => isCalled(a.good, namesOnList(l)))?.kind ??
+        all.find((l) => isCalled(a.good, namesOf(l)))?.kind;
+      const read = kind === undefined || amountIn(a.amount, kind, 1) !== undefined;
+      return read ? [] : [{ ...named(a), because: 'amount' }];
+    }),
   );

@@ -4,6 +4,7 @@ import { drawnPieces } from '../air/drawnPieces.ts';
 import { materials as airLines } from '../air/materials.ts';
 import { airModel } from '../air/model.ts';
 import type { AirResult } from '../air/result.ts';
+import { tasks as airTasks } from '../air/tasks.ts';
 import { thereOf } from '../air/there.ts';
 import { scenario } from '../plan/scenario.ts';
 import { inputsOf } from './cutting/inputsOf.ts';
@@ -26,11 +27,19 @@ const blower = {
 } as unknown as Parameters<typeof airModel>[1];
 
 /** Lines of the air trade and what is cut, with that said of some sections, some registers, and items. */
-function asked(said: Record<string, string>, kept: readonly string[] = [], items: object = {}) {
+function asked(
+  said: Record<string, string>,
+  kept: readonly string[] = [],
+  items: object = {},
+  unhung: readonly string[] = [],
+) {
   const all = (of: object, more: (id: string) => object) =>
     Object.fromEntries(Object.entries(of).map(([id, x]) => [id, { ...x, ...more(id) }]));
   const ducts = {
-    sections: all(sections, (id) => (said[id] ? { already: said[id] } : {})),
+    sections: all(sections, (id) => ({
+      ...(said[id] ? { already: said[id] } : {}),
+      ...(unhung.includes(id) ? { hung: 'no' } : {}),
+    })),
     terminals: all(terminals, (id) => (kept.includes(id) ? { already: 'kept' } : {})),
     filter: { width: q(0.5), height: q(0.5) },
   };
@@ -47,6 +56,7 @@ function asked(said: Record<string, string>, kept: readonly string[] = [], items
   const cut = inputsOf(project);
   return {
     lines,
+    tasks: airTasks(result),
     amount: (id: string) =>
       lines.reduce((sum, l) => sum + (l.id === `air/${id}` || l.id.startsWith(`air/${id}:`) ? l.amount : 0), 0),
     cut: [...cut.boxes, ...cut.ducts, ...cut.pipes.flatMap((p) => p.runs), ...cut.bags.flatMap((b) => b.runs)].map(
@@ -84,5 +94,53 @@ describe('what is there already', () => {
     expect(kept.cut).toEqual([]);
     // Of an elbow's run alone its elbows go.
     expect([fresh.amount('elbow-round'), asked({ metal: 'kept' }).amount('elbow-round')]).toEqual([2, 0]);
+  });
+
+  it('hangs as it is: hangers and the task are for new runs, and for old ones whose hangers are missing', () => {
+    const task = (of: ReturnType<typeof asked>, id: string) => of.tasks.find((t) => t.id === `air/${id}`);
+    const kept = every('kept');
+    // Flexible 4 m at 1.2 m: four saddles. Metal 4 and 5 m at 2.4 m: two and three straps.
+    expect(asked(kept, [], {}, ['soft']).amount('hangers')).toBe(4);
+    expect(asked(kept, [], {}, ['metal', 'trunk']).amount('metal-hangers')).toBe(5);
+    expect(task(asked(kept), 'hang')).toBeUndefined();
+    expect(task(asked(kept, [], {}, ['soft']), 'hang')?.parts).toBe(1);
+    expect(task(asked({}), 'hang')?.parts).toBe(5);
+    expect(task(asked({ soft: 'kept' }), 'hang')?.duration.likely).toBe(4 * 35 * 60);
+    expect([task(asked(kept), 'seal'), task(asked(every('patched')), 'seal')?.parts]).toEqual([undefined, 5]);
+    // What is ticked while it is hung keeps its parts.
+    const item = { i: { state: 'fitted', of: 'routes.ducts.sections.soft' } };
+    expect(task(asked({}, [], item), 'hang')?.parts).toBe(5);
+    // Nothing waits for a task that is not there.
+    for (const made of [asked({}), asked(kept), asked(every('patched')), asked(every('replaced'))]) {
+      const ids = made.tasks.map((t) => t.id);
+      for (const t of made.tasks) for (const before of t.after) expect(ids).toContain(before);
+    }
+  });
+
+  it('is bought and cut like new where it is made new, after the old one was taken out', () => {
+    const [old, fresh] = [asked({ ...every('kept'), soft: 'replaced' }), asked({ ...every('kept'), soft: 'new' })];
+    expect(old.lines).toEqual(fresh.lines);
+    expect(old.cut).toEqual(['soft']);
+    const out = old.tasks.find((t) => t.id === 'air/take-out');
+    expect([out?.parts, out?.duration.likely, out?.what.includes('soft')]).toEqual([1, 30 * 60, true]);
+    expect(old.tasks.find((t) => t.id === 'air/hang')?.after).toEqual(['air/take-out']);
+    expect(fresh.tasks.some((t) => t.id === 'air/take-out')).toBe(false);
+  });
+});
+
+describe('what new ducts take besides', () => {
+  it('a collar at each end that has no boot, and bands for jackets and for the core at a boot', () => {
+    const fresh = asked({});
+    // From its box to its register's boot: one collar; two jacket bands and one for the core at the boot.
+    expect([fresh.amount('collars:soft'), fresh.amount('bands')]).toEqual([1, 3]);
+    expect(asked({ soft: 'kept' }).amount('bands')).toBe(0);
+  });
+
+  it('wrap round new metal in the attic: its perimeter and a foot, along all of it', () => {
+    const trunk = (2 * (0.4 + 0.2) + 0.3048) * 5;
+    const metal = (Math.PI * 0.2 + 0.3048) * 4;
+    expect(asked({}).amount('wrap')).toBeCloseTo(trunk + metal, 9);
+    expect(asked({ trunk: 'patched' }).amount('wrap')).toBeCloseTo(metal, 9);
+    expect(asked(every('kept')).amount('wrap')).toBe(0);
   });
 });

@@ -1,7 +1,7 @@
 import type { QuantityKind, Range, TradeId } from '@kneewall/project';
 import type { HoldPoint } from './finding.ts';
 
-/** A straight piece, m: so many of it. One that is longer than the lengths in the shop is joined where they end. */
+/** A straight piece, m: so many of it. Where one that is longer than the lengths in the shop is joined, the shopping list knows. */
 export type StraightPiece = { readonly name: string; readonly length: number; readonly count: number };
 
 /** One thing that is needed, before waste and before rounding to what shops sell. `amount` is in the unit of `kind`. */

@@ -1,7 +1,7 @@
 import { required, unresolved } from '../plan/outcome.ts';
 import { type DraftOf, type Found, telling } from '../plan/telling.ts';
 import { deadlinesOf } from './deadlines.ts';
-import type { ScheduleResult, WorkFrame } from './result.ts';
+import type { ScheduleResult, Shortage, WorkFrame } from './result.ts';
 import { lastMinute } from './ticks.ts';
 
 type Sum = NonNullable<ScheduleResult['sum']>;
@@ -14,6 +14,7 @@ export function askedOf(result: ScheduleResult): Found[] {
     ...sum.within.map(({ task }) => inTime(task, result, frame.value)),
     ...late(frame.value, sum),
     ...undated(frame.value, sum),
+    ...sum.short.map((s) => tooLittle(s, result, frame.value)),
     ...unknownTicks(sum),
   ];
 }
@@ -23,8 +24,7 @@ const named = ({ names }: Sum, tasks: readonly string[]) => ({ tasks: tasks.map(
 /** Days left until a task that takes no window is to be done: from what it comes after, the last tick or the day planned from. */
 function inTime(task: string, { work, sum }: ScheduleResult, frame: WorkFrame): Found {
   const known = deadlinesOf({ work, ...(sum ? { sum } : {}) }).find((d) => d.task === task);
-  const day = (minute: number): string =>
-    new Date(Date.parse(`${frame.start}T00:00:00Z`) + minute * 60_000).toISOString().slice(0, 10);
+  const day = (minute: number): string => dayOf(frame, minute);
   const facts = {
     task: sum?.names[task] ?? task,
     ...(known ? { by: day(known.by - 1), from: day(known.from), days: known.days } : {}),
@@ -63,6 +63,29 @@ const undated = (frame: WorkFrame, sum: Sum): Found[] =>
     const at = `work.deliveries.${delivery}.day`;
     return telling('schedule', at)({ ...delivered, id: `no-day:${delivery}`, facts }, () => unresolved('missing', at));
   });
+
+/** How much of a good is missing when all its deliveries have come, and by the day on which the first task that needs it begins. */
+function tooLittle(
+  { id, what, kind, wanted, comes, tasks, at }: Shortage,
+  { work, sum }: ScheduleResult,
+  frame: WorkFrame,
+) {
+  const parts = work.ok ? work.value.parts.filter((p) => tasks.includes(p.task)) : [];
+  const first = parts.reduce<(typeof parts)[number] | undefined>((a, p) => (a && a.from <= p.from ? a : p), undefined);
+  const facts = {
+    name: what,
+    task: sum?.names[first?.task ?? tasks[0] ?? ''] ?? '',
+    ...(first ? { by: dayOf(frame, first.from) } : {}),
+  };
+  const own = { ...base, id: `short:${id.replaceAll(/[^a-z0-9]+/gi, '-')}`, kind, limit: { max: 0 }, facts } as const;
+  return telling('schedule', at)({ ...own, holdPoint: 'order' }, (rec) => {
+    rec.step('lacks', 'wanted - comes', { wanted, comes }, wanted - comes, '', base.source);
+    return wanted - comes;
+  });
+}
+
+const dayOf = ({ start }: WorkFrame, minute: number): string =>
+  new Date(Date.parse(`${start}T00:00:00Z`) + minute * 60_000).toISOString().slice(0, 10);
 
 function unknownTicks({ unknown }: Sum): Found[] {
   if (unknown.length === 0) return [];

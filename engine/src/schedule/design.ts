@@ -84,10 +84,11 @@ function asItStands(work: Work, own: MaterialsResult['own'], since: Since, s: Sc
     ...(planFrom === undefined ? {} : { planFrom: dayAt(planFrom, since, 'work.dates.planFrom') }),
     ...(quiet ? { quiet } : {}),
     off: offOf(work, since, s),
-    deliveries: own.deliveries.map(({ id, name, arrives, brings, goods, at }) => ({
-      ...{ id, name, brings, goods },
+    deliveries: own.deliveries.map(({ id, name, arrives, brings, goods, amounts, at }) => ({
+      ...{ id, name, brings, goods, amounts },
       ...(arrives.ok ? { at: (arrives.value + firstDay) * perDay + at / 60 } : {}),
     })),
+    stock: own.stock,
     here: [
       ...own.stock.flatMap((x) => x.line ?? []),
       ...own.orders.flatMap((x) => (x.state === 'ordered' ? [] : [x.line ?? '', x.of ?? ''])),

@@ -95,6 +95,11 @@ const say: Readonly<Record<string, Say>> = {
     why: 'What has to be built in cannot come after the work is over.',
     mend: 'Order it with an earlier delivery, correct its day, or move the day you want to be done by.',
   }),
+  short: (j, print) => ({
+    what: `“${String(j.facts?.name ?? '')}”: deliveries bring ${print.value(j)} less than “${String(j.facts?.task ?? '')}” needs${j.facts?.by === undefined ? '' : ` by ${String(j.facts.by)}`}, waste counted and what is at hand taken off.`,
+    why: 'A task that stops half done for a tub or a length leaves the house open until the next boat.',
+    mend: 'Add the rest to a delivery that comes before that day, enter what is at hand, or correct the amounts.',
+  }),
   within: (j, print) => ({
     what:
       j.facts?.done === 1
@@ -133,6 +138,7 @@ const about: Readonly<Record<string, string>> = {
   crew: 'Whether there are hands enough',
   delivery: 'Whether deliveries come in time',
   'no-day': 'When a delivery comes',
+  short: 'Whether deliveries bring enough',
   within: 'By when a form must be sent',
   ticks: 'Whether what is ticked off is in the plan',
 };

@@ -1,5 +1,5 @@
-import type { Range } from '@kneewall/project';
-import type { Delivery } from '../materials/result.ts';
+import type { QuantityKind, Range } from '@kneewall/project';
+import type { Delivery, Stock } from '../materials/result.ts';
 import type { Awaited } from '../paperwork/result.ts';
 import type { Outcome } from '../plan/outcome.ts';
 import type { ResultBase } from '../plan/trade.ts';
@@ -46,6 +46,7 @@ export type WorkFrame = {
   }[];
   /** Lines of the shopping list that are here already: `here` by line, and what entries stand for. */
   readonly here: readonly string[];
+  readonly stock: readonly Stock[];
 };
 
 /** A task, or the first share of it, done at a minute; `took`: minutes of work. */
@@ -59,7 +60,18 @@ export type Tick = {
 };
 
 /** Arrives at a minute, with things named or what comes from a kind of shop; without a day nothing of it counts as come. */
-export type WorkDelivery = Pick<Delivery, 'id' | 'name' | 'brings' | 'goods'> & { readonly at?: number };
+export type WorkDelivery = Pick<Delivery, 'id' | 'name' | 'brings' | 'goods' | 'amounts'> & { readonly at?: number };
+
+/** A good of which deliveries bring too little, in its unit: what must come and what does, who needs it, where that is entered. */
+export type Shortage = {
+  readonly id: string;
+  readonly what: string;
+  readonly kind: QuantityKind;
+  readonly wanted: number;
+  readonly comes: number;
+  readonly tasks: readonly string[];
+  readonly at: string;
+};
 
 /** How far a task is: whole parts, and the minute at which the last of them ended. */
 export type TaskDone = { readonly parts: number; readonly of: number; readonly at: number };
@@ -154,5 +166,7 @@ export type ScheduleResult = ResultBase & {
     readonly within: readonly { readonly task: string; readonly after: readonly string[]; readonly days: number }[];
     /** Deliveries without a day that a task waits for. */
     readonly undated: readonly { readonly delivery: string; readonly tasks: readonly string[] }[];
+    /** Goods of which too little comes. */
+    readonly short: readonly Shortage[];
   };
 };

@@ -1,4 +1,4 @@
-import { type Waiting, waitingFor } from '../coupling/deliveries/waiting.ts';
+import { shortages, type Waiting, waitingFor } from '../coupling/deliveries/waiting.ts';
 import type { Task } from '../plan/lines.ts';
 import { taskName } from '../plan/taskName.ts';
 import type { Said } from '../plan/trade.ts';
@@ -33,6 +33,7 @@ export function sum(result: ScheduleResult, { tasks, materials }: Pick<Said, 'ta
       ),
       late: suffer(frame.deliveries.filter((d) => d.at !== undefined && d.at >= deadline)),
       undated: suffer(frame.deliveries.filter((d) => d.at === undefined)),
+      short: shortages(building, materials, frame),
     },
   };
 }

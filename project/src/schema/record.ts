@@ -162,6 +162,17 @@ const deliveries = map(
       help: 'Names as on the shopping list, or their beginnings, with semicolons between. Left empty: all that comes from the shop below and no other delivery names.',
       longest: 2000,
     }),
+    amounts: map(
+      {
+        good: text({ label: 'Thing', help: 'Its name as on the shopping list, or the beginning of it.' }),
+        amount: text({ label: 'How much of it', help: 'With its unit where it has one: 3, 2 bags, 25 ft, 10 m.' }),
+      },
+      {
+        label: 'How much it brings',
+        one: 'Thing',
+        help: 'Only where one thing comes with several deliveries, or too little of it may come. Empty: enough comes.',
+      },
+    ),
     brings: choice({ all: 'Everything', ...shops }, { label: 'Brings what comes from', default: 'all' }),
   },
   { label: 'Deliveries', one: 'Delivery', help: 'Boats, lorries and freight with a day of their own.' },

@@ -94,12 +94,17 @@ const sections = map(
         new: 'To be made',
         kept: 'There already, kept as it is',
         patched: 'There already, kept, its joints to be sealed',
+        replaced: 'There already, taken out and made new',
       },
       {
         label: 'It is',
         help: 'What is there is neither bought nor cut; its size is judged like any other.',
         default: 'new',
       },
+    ),
+    hung: choice(
+      { yes: 'They are there', no: 'They are missing: to be bought and hung' },
+      { label: 'Its hangers', help: 'Of a duct that is there already and stays.', default: 'yes' },
     ),
     diameter: optionalLength('Diameter', 0.8, 'Inside. Give it, or width and height.'),
     width: optionalLength('Width inside', 1.5),

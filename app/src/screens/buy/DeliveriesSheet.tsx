@@ -1,5 +1,5 @@
-import { clock, dayName } from '@kneewall/documents';
-import { comesWith, type MaterialsResult, namesOnList, type Plan, shopTitle, worstFirst } from '@kneewall/engine';
+import { broughtWords, clock, dayName } from '@kneewall/documents';
+import { comesWith, type MaterialsResult, namesOnList, type Plan, worstFirst } from '@kneewall/engine';
 import { FindingLine } from '../../findings/FindingLine.tsx';
 import { Sheet } from '../../look/Sheet.tsx';
 
@@ -30,6 +30,7 @@ export function DeliveriesSheet({ plan }: { plan: Plan }) {
           <AboutIt plan={plan} id={d.id} />
         </article>
       ))}
+      <Lines findings={short(plan)} />
       {before.length > 0 && (
         <details className="fold">
           <summary>
@@ -86,8 +87,7 @@ const orderDay = ({ orderBy, arrives }: Delivery): number =>
 
 const arrivalDay = ({ arrives }: Delivery): number => (arrives.ok ? arrives.value : Number.MAX_VALUE);
 
-const broughtWords = ({ goods, brings }: Delivery): string =>
-  goods.length > 0 ? goods.join('; ') : brings === 'all' ? 'everything' : `what comes from: ${shopTitle[brings]}`;
+const short = (plan: Plan) => plan.findings.filter((f) => f.id.startsWith('schedule/short:'));
 
 function Days({ delivery: { arrives, orderBy, at } }: { delivery: Delivery }) {
   return (

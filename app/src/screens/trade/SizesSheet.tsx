@@ -58,9 +58,10 @@ function Found({ sizing: d }: { sizing: DuctSizing }) {
       )}
       <Spaces sizing={d} />
       <p className="field-help">
-        At the flows the rooms ask for. What is ordered, arrived or fitted stays as it is. Spaces and kinds are entered
-        with the ducts below; sizes to be had and prices under Work on the project’s page. What then really flows is
-        worked out as soon as sizes change.
+        At the flows the rooms ask for. What is ordered, arrived or fitted stays as it is; what is there already costs
+        nothing at its size, and made new it costs the new duct whole. Spaces and kinds are entered with the ducts
+        below; sizes to be had and prices under Work on the project’s page. What then really flows is worked out as soon
+        as sizes change.
       </p>
     </>
   );
@@ -107,6 +108,7 @@ function TakeSizes({ sizing: { sizing, sections, changed } }: { sizing: DuctSizi
         const [diameter, width, height] =
           'diameter' in shape ? [shape.diameter, undefined, undefined] : [undefined, shape.width, shape.height];
         return [
+          ...(sections[id]?.there ? [at('already', 'replaced')] : []),
           at('kind', shape.kind),
           at('diameter', size(diameter)),
           at('width', size(width)),

@@ -39,7 +39,7 @@ export function cutListPages({ plan, units }: SetInput): Block[] {
       ? []
       : [
           lead(
-            'Goggles and gloves at the saw. Timber carries people and the unit: a licensed engineer first where joists are short of strength; this is no design of structure.',
+            'Goggles and gloves at the saw. Pipe is joined where a length ends, pipe foam butted and taped there (common practice, no source); timber is never joined. It carries people and the unit: a licensed engineer first where joists are short of strength; this is no design of structure.',
           ),
           table(
             [

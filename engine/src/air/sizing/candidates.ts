@@ -65,6 +65,15 @@ export function asBought(need: SectionNeed): DuctOption {
   return { ...drawn, money: 0, labour: 0 };
 }
 
+/** Sizes for a duct that is there already: its own for nothing, stocked or not, where it breaks no limit; others whole. */
+export function withOwn(need: SectionNeed, options: readonly DuctOption[]): DuctOption[] {
+  const own = asBought(need);
+  const others = options.filter((o) => o.id !== own.id);
+  // One that breaks a limit is only there to see which limit would have to give.
+  const listed = options.some((o) => o.id === own.id);
+  return own.breaks && !listed ? others : [own, ...others];
+}
+
 /** What could stand in its place: no choice, only a way out where nothing fits. */
 export const insteadOfBought = (need: SectionNeed): DuctOption[] =>
   allowedOptions(need).map((o) => ({ ...o, breaks: [{ limit: 'bought', value: 2, most: 1 }] }));

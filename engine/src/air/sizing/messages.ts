@@ -69,7 +69,8 @@ export function changeWords({ sizing, sections }: DuctSizing, section: string, p
   const drawn = sections[section]?.drawn;
   if (sizing.status !== 'fits' || !drawn) return '';
   const size = sizeOf(sections, section, sizing.best.choice[section], print);
-  return `“${sections[section]?.name ?? section}”: ${size} instead of ${sizeWords(drawn, print)}.`;
+  const old = sections[section]?.there ? ' The old duct comes out: a task of its own.' : '';
+  return `“${sections[section]?.name ?? section}”: ${size} instead of ${sizeWords(drawn, print)}.${old}`;
 }
 
 function proofWords(proof: SizingProof, goal: SizingGoal, print: Printer): string {

@@ -11,6 +11,7 @@ import {
   everyOption,
   insteadOfBought,
   type SectionNeed,
+  withOwn,
 } from './candidates.ts';
 import type { Fitting } from './fittingLoss.ts';
 import { geometryOf } from './geometry.ts';
@@ -33,6 +34,8 @@ export type DuctSizingInput = Asked & {
   readonly staticMost?: number;
   /** Sections that are ordered, arrived or fitted: judged, never resized. By section, the item. */
   readonly bought: Readonly<Record<string, string>>;
+  /** Sections that are there already and may be made new: kept at their size they cost nothing. */
+  readonly there?: readonly string[];
   readonly limits?: VelocityLimits;
   readonly at?: AirAt;
 };
@@ -47,6 +50,8 @@ export type SectionSizing = {
   readonly drawn: DuctOption;
   /** Why it is not resized: bought, or a board box at the unit, whose size follows the unit's port and the collars. */
   readonly kept?: 'bought' | 'box';
+  /** It is there already: its own size costs nothing, any other is a new duct whole, and the old one comes out. */
+  readonly there?: true;
   /** What it has to pass, and how many of the sizes to be had go in; the largest of them by open area. */
   readonly space?: Space & { readonly goIn: number; readonly of: number; readonly largest?: DuctShape };
   readonly options: readonly DuctOption[];
@@ -127,15 +132,18 @@ function sectionSizing({ input, book, options }: Task, x: DuctSection, flow: num
     book,
     joints: input.joints,
   };
+  const there = !kept && (input.there?.includes(x.id) ?? false);
+  const free = there ? withOwn(need, options.free(need)) : options.free(need);
   return {
     id: x.id,
     name: x.name,
     role,
     flow: flow * faster,
-    drawn: asDrawn(need),
+    drawn: there ? asBought(need) : asDrawn(need),
     ...(kept ? { kept } : {}),
+    ...(there ? { there } : {}),
     ...(input.spaces?.[x.id] ? { space: goingIn(need) } : {}),
-    options: kept ? [asBought(need), ...(kept === 'bought' ? options.bought(need) : [])] : options.free(need),
+    options: kept ? [asBought(need), ...(kept === 'bought' ? options.bought(need) : [])] : free,
   };
 }
 

@@ -17,6 +17,9 @@ type Input = Pick<TradeInput, 'project'> & { readonly upstream: { readonly equip
 /** A design with the choice of sizes asked for: prices, stock and what is bought steer that choice; and what is there already and never bought. */
 export function withSizing(result: AirResult, { project, upstream: { equipment } }: Input): AirResult {
   const { ducts } = project.routes;
+  const there = thereOf(project);
+  const bought = boughtSections(project);
+  const old = there.before.filter((id) => bought[id] === undefined);
   const { model, flows, rooms, wanted } = result;
   const sizing = attempt(() => {
     const unit = unitBehind(ducts, equipment);
@@ -27,11 +30,11 @@ export function withSizing(result: AirResult, { project, upstream: { equipment }
       rooms: Object.fromEntries(Object.entries(rooms).map(([id, room]) => [id, required(room.wanted)])),
       flow: wantedFlow(unit, required(flows)),
       ...(staticMost === undefined ? {} : { staticMost }),
-      bought: boughtSections(project),
+      bought,
+      ...(old.length > 0 ? { there: old } : {}),
       ...askedOf(project),
     });
   });
-  const there = thereOf(project);
   return {
     ...result,
     there,

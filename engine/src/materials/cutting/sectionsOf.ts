@@ -12,7 +12,7 @@ export function fittedSections({ items, routes }: Pick<ResolvedProject, 'items' 
     return section !== undefined && 'choice' in state && state.choice === 'fitted' ? [section] : [];
   });
   const said = inOrder(routes.ducts.sections).flatMap(([id, { already }]) =>
-    'choice' in already && already.choice !== 'new' ? [id] : [],
+    'choice' in already && (already.choice === 'kept' || already.choice === 'patched') ? [id] : [],
   );
   return new Set([...fitted, ...said]);
 }

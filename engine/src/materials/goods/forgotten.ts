@@ -15,6 +15,9 @@ const askedBy: Readonly<Record<string, readonly string[]>> = {
   'dust-masks': ['access/', 'loads/sealant', 'air/duct'],
   'kneeling-boards': ['access/', 'air/duct'],
   batteries: ['equipment/thermostat', 'access/lamp'],
+  'filter-rack': ['air/filter'],
+  'boot-insulation': ['air/boots'],
+  'control-cable': ['equipment/thermostat'],
   'co-alarm': ['equipment/unit'],
   'drop-sheets': ['air/face', 'air/transfer'],
 };

@@ -14,6 +14,11 @@ export type Good = {
   readonly as: SoldAs;
   /** Sizes of a pack in the unit of the line, smallest first; without any it is sold by measure. */
   readonly packs: readonly number[];
+  /**
+   * Where a piece longer than a length may be joined: where lengths end (pipe, with couplings), nowhere (what carries
+   * people), or anywhere (foam, butted and taped). Left out: where lengths end.
+   */
+  readonly joints?: 'none' | 'anywhere';
   /** How a price file is likely to call it, in small letters. */
   readonly names: readonly string[];
   /** Named by two trades and still one thing: the most of them is bought, not the sum. */

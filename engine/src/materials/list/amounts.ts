@@ -10,7 +10,11 @@ const plain = (name: string): string => name.toLowerCase().replaceAll(/\s+/g, ' 
  * What of a line is at hand: entered for it, for its duct, or under its name. `ticked`: of that, what says no more than how
  * much it is, so that no cut plan can lay it out.
  */
-export function atHand(line: Merged, piece: number, { stock }: Own): Amount & { readonly ticked: number } {
+export function atHand(
+  line: Merged,
+  piece: number,
+  { stock }: Pick<Own, 'stock'>,
+): Amount & { readonly ticked: number } {
   const mine = stock.filter(
     (s) =>
       // Sheets to cut from are laid out before the rest is counted.

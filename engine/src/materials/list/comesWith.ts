@@ -30,10 +30,10 @@ export const isCalled = (said: string, names: readonly string[]): boolean => {
 
 const plain = (name: string): string => name.toLowerCase().replaceAll(/\s+/g, ' ').trim();
 
-type Comes = Pick<Delivery, 'goods' | 'brings'>;
+type Comes = Pick<Delivery, 'goods' | 'amounts' | 'brings'>;
 
 /**
- * The deliveries a thing comes with: all that name it, for nobody says how much of it is in which; else the first that brings what
+ * The deliveries a thing comes with: all that name it or say how much of it they bring; else the first that brings what
  * comes from its shop and names nothing. `deliveries` in the order in which they come. None: it is fetched by hand.
  */
 export function comesWith<D extends Comes>(
@@ -41,7 +41,7 @@ export function comesWith<D extends Comes>(
   shop: Shop,
   deliveries: readonly D[],
 ): readonly D[] {
-  const named = deliveries.filter((d) => d.goods.some((g) => isCalled(g, names)));
+  const named = deliveries.filter((d) => [...d.goods, ...d.amounts.map((a) => a.good)].some((g) => isCalled(g, names)));
   if (named.length > 0) return named;
   const first = deliveries.find((d) => d.goods.length === 0 && (d.brings === 'all' || d.brings === shop));
   return first ? [first] : [];

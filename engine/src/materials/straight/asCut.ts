@@ -2,8 +2,9 @@ import type { Merged } from '../list/merged.ts';
 import { priceFor } from '../list/priceFor.ts';
 import { amountWords } from '../listWords.ts';
 import type { Own } from '../result.ts';
-import type { StraightPlan } from './result.ts';
+import type { StraightPlan, TooLong } from './result.ts';
 import { straightPlan } from './straightPlan.ts';
+import { tooLong } from './tooLong.ts';
 
 /** m from which a price is for a length, and not for a foot or a metre of it. */
 const lengthLeast = 1.5;
@@ -12,15 +13,24 @@ const lengthLeast = 1.5;
 export function asCut(
   lines: readonly Merged[],
   own: Own,
-): { readonly lines: readonly Merged[]; readonly straight: readonly StraightPlan[] } {
+): {
+  readonly lines: readonly Merged[];
+  readonly straight: readonly StraightPlan[];
+  readonly tooLong: readonly TooLong[];
+} {
   const made = lines.map((merged) => {
     const lengths = merged.pieces ? lengthsFor(merged, own) : [];
     const plan = lengths.length > 0 ? straightPlan({ merged, lengths, own }) : undefined;
     // What could not be laid stays a length with its waste.
     const good = plan && plan.plan.problems.length === 0 && plan.plan.leftOut.length === 0 ? plan : undefined;
-    return { plan: good, lines: good ? boughtAs(merged, good) : [merged] };
+    const long = good ? [] : tooLong(merged, lengths);
+    return { plan: good, long, lines: good ? boughtAs(merged, good) : [merged] };
   });
-  return { lines: made.flatMap((m) => m.lines), straight: made.flatMap((m) => m.plan ?? []) };
+  return {
+    lines: made.flatMap((m) => m.lines),
+    straight: made.flatMap((m) => m.plan ?? []),
+    tooLong: made.flatMap((m) => m.long),
+  };
 }
 
 /** A length with a price stands before the usual ones. */

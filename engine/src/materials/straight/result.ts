@@ -10,3 +10,12 @@ export type StraightPlan = {
   /** Lengths of the shop by their id in the plan; what is not here is at hand. */
   readonly sold: Readonly<Record<string, number>>;
 };
+
+/** m. A piece that is never joined and longer than the longest length sold of `what`; the document entry it is for. */
+export type TooLong = {
+  readonly what: string;
+  readonly piece: string;
+  readonly length: number;
+  readonly most: number;
+  readonly path: string;
+};

@@ -107,3 +107,33 @@ describe('straight pieces', () => {
     expect(byFoot?.cost?.likely).toBeCloseTo(20 * 9, 6);
   });
 });
+
+describe('where pieces are joined', () => {
+  it('foam is butted wherever a length ends: as many lengths as its metres fill, and a piece at hand first', () => {
+    const six = 6 * foot;
+    const foam = (...pieces: readonly number[]): MaterialLine => ({
+      ...line(
+        'condensate/foam',
+        pieces.map((length, i) => ({ name: `f${i}`, length, count: 1 })),
+      ),
+      soldBy: six,
+    });
+    // Pipe of the same pieces, each 4 ft, would take three lengths of 6 ft: 12 ft end to end take two.
+    const two = listed([foam(4 * foot, 4 * foot, 4 * foot)], { saw: 0.003 });
+    expect(two.lines[0]).toMatchObject({ pieces: 2, waste: 0, left: 0 });
+    expect(two.straight[0]?.plan.bars.map((b) => b.rest.length)).toEqual([0, 0]);
+    // 6.4 m and 1 m: 7.4 / 1.8288 = 4.05, so five; 0.3 m at hand leave 7.1 m, which four hold (7.315 m).
+    expect(listed([foam(6.4, 1)]).lines[0]).toMatchObject({ pieces: 5 });
+    const stock: Stock[] = [{ path: 'work.stock.s', name: 'Rest', line: 'condensate/foam', each: 0.3, amount: '1' }];
+    expect(listed([foam(6.4, 1)], { stock }).lines[0]).toMatchObject({ pieces: 4, atHand: 0.3 });
+  });
+
+  it('timber is never joined: a member longer than any length is told of by its name, and is not cut', () => {
+    const long = line('access/timber:2x6', [{ name: 'Plank', length: 5.2, count: 2 }]);
+    const made = listed([long]);
+    expect(made.straight).toEqual([]);
+    expect(made.tooLong).toEqual([
+      { what: 'Timber 2x6', piece: 'Plank', length: 5.2, most: 16 * foot, path: 'work.stock' },
+    ]);
+  });
+});

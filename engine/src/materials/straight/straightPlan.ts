@@ -1,8 +1,8 @@
 import { cutBars } from '../../physics/cutting/index.ts';
-import type { StraightPiece } from '../../plan/lines.ts';
 import type { Merged } from '../list/merged.ts';
 import { amountIn } from '../list/soldIn.ts';
 import type { Own, Stock } from '../result.ts';
+import { partsOf } from './partsOf.ts';
 import type { StraightPlan } from './result.ts';
 
 /** m of a length worth keeping, and how long the search may be: some dozens of pieces are settled in far fewer. */
@@ -13,18 +13,22 @@ type Laying = { readonly merged: Merged; readonly lengths: readonly number[]; re
 
 /**
  * The straight pieces of a line on the lengths that shops sell, the fewest metres bought, saw cuts counted and what is at hand
- * first. A piece longer than any length is joined where lengths end. Source: `materials.straight`.
+ * first. Where pieces may be joined is the good's. Source: `materials.straight`.
  */
 export function straightPlan({ merged, lengths, own }: Laying): StraightPlan | undefined {
   const { id, what, pieces } = merged;
   const longest = Math.max(0, ...lengths);
   if (!pieces || !(longest > 0)) return undefined;
-  const cut = pieces.flatMap((p, i) => partsOf(p, longest).map((x, k) => ({ ...x, id: `${i} ${k}` })));
+  const hand = handOf(merged, own.stock);
+  const { joints } = merged.good;
+  const atHand = hand.flatMap((h) => new Array<number>(h.count).fill(h.length));
+  const cut = partsOf(pieces, joints, { longest, atHand }).map((x, i) => ({ ...x, id: `${i}` }));
   const soldIds = lengths.map((_, i) => `sold ${i}`);
   const plan = cutBars({
     pieces: cut.map(({ id: own, length, count }) => ({ id: own, length, count })),
-    stock: [...lengths.map((length, i) => ({ id: `sold ${i}`, length, cost: length })), ...handOf(merged, own.stock)],
-    kerf: own.saw,
+    stock: [...lengths.map((length, i) => ({ id: `sold ${i}`, length, cost: length })), ...hand],
+    // Foam is cut with a knife.
+    kerf: joints === 'anywhere' ? 0 : own.saw,
     remnantLeast: keepLeast,
     nodesMost,
   });
@@ -38,16 +42,6 @@ export function straightPlan({ merged, lengths, own }: Laying): StraightPlan | u
     },
     sold: Object.fromEntries(soldIds.map((s, i) => [s, lengths[i] ?? 0])),
   };
-}
-
-/** A piece as it is cut: whole lengths and a rest where it is longer than they are. Couplings and joints lie where lengths end. */
-function partsOf({ name, length, count }: StraightPiece, longest: number): StraightPiece[] {
-  const whole = Math.max(0, Math.ceil(length / longest - 1e-9) - 1);
-  const rest = length - whole * longest;
-  return [
-    ...(whole > 0 ? [{ name, length: longest, count: whole * count }] : []),
-    ...(count > 0 && rest > 0 ? [{ name, length: rest, count }] : []),
-  ];
 }
 
 /** Pieces at hand whose length is entered, for this line, for one of its lengths, or under its name. */

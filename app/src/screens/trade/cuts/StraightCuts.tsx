@@ -39,8 +39,9 @@ export function StraightCuts({ plan }: { plan: Plan }) {
       </Scroll>
       <p className="field-help">
         Flexible duct is cut longer than its run: the slack entered for it, and two inches over the collar at each end.
-        Pipe and conduit longer than a length are joined where it ends. Timber carries people and the unit: a licensed
-        engineer first where joists are short of strength.
+        Pipe and conduit longer than a length are joined where it ends; pipe foam is butted and taped wherever one ends
+        (common practice, no source). Timber is never joined. It carries people and the unit: a licensed engineer first
+        where joists are short of strength.
       </p>
     </>
   );
