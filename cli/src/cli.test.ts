@@ -78,6 +78,17 @@ describe('kneewall import log and kneewall log', () => {
 });
 
 describe('kneewall year', () => {
+  it('refuses a place that cannot be written before it works anything out', () => {
+    for (const [place, why] of [
+      ['nowhere/hours.csv', 'there is no such folder'],
+      ['.', 'it is a folder'],
+    ] as const) {
+      const refused = run('year', tern, '--csv', place);
+      expect(refused).toMatchObject({ code: 2, out: '' });
+      expect(refused.err).toContain(`Cannot write ${place}: ${why}`);
+    }
+  });
+
   it('tells the year of the demo in 80 columns', () => {
     const { code, out, err } = run('year', tern, '--step', '3600');
     expect(err).toBe('');

@@ -1,4 +1,5 @@
-import { readFile, rename, stat, writeFile } from 'node:fs/promises';
+import { constants } from 'node:fs';
+import { access, readFile, rename, stat, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import {
   applyEdit,
@@ -27,12 +28,27 @@ export async function readBytes(file: string): Promise<Uint8Array> {
 
 /** What a disk would not do, in plain words. */
 export const refusedFile = (what: 'read' | 'write', file: string, thrown: unknown): Refused =>
-  new Refused(`Cannot ${what} ${file}: ${plainReason(thrown)}.`);
+  new Refused(`Cannot ${what} ${file}: ${plainReason(what, thrown)}.`);
 
-const plainReason = (thrown: unknown): string => {
+/**
+ * Refuses a name that cannot be written, before minutes of work go into what would be put there: no such folder, a
+ * folder itself, or a place that is closed.
+ */
+export async function mayWrite(file: string): Promise<void> {
+  const there = await stat(file).catch(() => undefined);
+  if (there?.isDirectory()) throw new Refused(`Cannot write ${file}: it is a folder.`);
+  await access(dirname(file), constants.W_OK).catch((thrown: unknown) => {
+    throw refusedFile('write', file, thrown);
+  });
+}
+
+const plainReason = (what: 'read' | 'write', thrown: unknown): string => {
   const code = (thrown as NodeJS.ErrnoException).code;
-  if (code === 'ENOENT') return 'there is no such file';
-  if (code === 'EACCES') return 'it may not be read';
+  if (code === 'ENOENT') return what === 'read' ? 'there is no such file' : 'there is no such folder';
+  if (code === 'ENOTDIR') return 'a file stands where a folder is named';
+  if (code === 'ENOSPC') return 'the disk is full';
+  if (code === 'EACCES' || code === 'EPERM' || code === 'EROFS')
+    return what === 'read' ? 'it may not be read' : 'nothing may be written there';
   return code === 'EISDIR' ? 'it is a folder' : 'the disk refused';
 };
 

@@ -91,6 +91,21 @@ test('undo and redo, by key and by button, also after a reload', async ({ page }
   await expect(page.locator('.top-name')).toHaveText('One');
 });
 
+test('what is still being typed outlives a reload and the way back', async ({ page }) => {
+  await show(page, server.url, '/project');
+  const name = page.getByRole('textbox', { name: 'Name of the project', exact: true });
+  await enter(page, 'Name of the project', 'One');
+  await settled(page);
+  await name.fill('Two');
+  await page.reload();
+  await expect(page.locator('.top-name')).toHaveText('Two');
+  await page.getByRole('link', { name: 'Trades' }).first().click();
+  await page.goBack();
+  await name.fill('Three');
+  await page.goForward();
+  await expect(page.locator('.top-name')).toHaveText('Three');
+});
+
 test('units switch for what is shown and typed, and change nothing else in a demo', async ({ page }) => {
   await show(page, server.url, diameter);
   await page.getByRole('button', { name: 'm °C' }).click();

@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { FieldFrame } from './FieldFrame.tsx';
 import { hoursFrom } from './hoursFrom.ts';
 import { fieldId, useField } from './useField.ts';
+import { useKeepTyped } from './useKeepTyped.ts';
 
 /** A number for each hour of the day, typed or pasted in a row. Kept on leaving the box; what is no number stays in it, and says so. */
 export function HoursField({ node, path }: { node: SchemaNode; path: readonly string[] }) {
@@ -16,6 +17,7 @@ export function HoursField({ node, path }: { node: SchemaNode; path: readonly st
     if (draft === undefined || given === 'not-numbers') return;
     if (change(given.length === 0 ? undefined : given)) setDraft(undefined);
   };
+  useKeepTyped(commit);
   return (
     <FieldFrame meta={meta} path={path} saving={saving} problems={problems} empty={value === undefined}>
       <textarea

@@ -2,6 +2,7 @@ import type { SchemaNode } from '@kneewall/project';
 import { useState } from 'react';
 import { FieldFrame } from './FieldFrame.tsx';
 import { fieldId, useField } from './useField.ts';
+import { useKeepTyped } from './useKeepTyped.ts';
 
 /** Words or a day. Kept on leaving the box, so that each is one act. */
 export function TextField({ node, path }: { node: SchemaNode; path: readonly string[] }) {
@@ -14,6 +15,7 @@ export function TextField({ node, path }: { node: SchemaNode; path: readonly str
     if (draft === undefined) return;
     if (change(draft.trim() === '' ? undefined : draft)) setDraft(undefined);
   };
+  useKeepTyped(commit);
   const shared = {
     id,
     className: 'box',

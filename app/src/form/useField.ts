@@ -23,7 +23,9 @@ export function useField(path: readonly string[]) {
     },
     [session, dotted],
   );
-  return { value, change, barred, problems, saving };
+  /** What was refused is no longer what stands in the box. */
+  const typing = useCallback(() => setProblems((p) => (p.length > 0 ? [] : p)), []);
+  return { value, change, barred, problems, saving, typing };
 }
 
 /** The id of a field's control on the page. */

@@ -34,6 +34,7 @@ export function QuantityEcho({ id, read, typing, entered, meta, choose }: Props)
       <Implausible
         value={typing ? (read.state === 'understood' ? read.value : undefined) : entered?.value}
         meta={meta}
+        kept={!typing}
       />
     </div>
   );
@@ -45,7 +46,9 @@ function Standing({ entered, kind }: { entered: Entered; kind: NonNullable<Field
   return text.includes('·') ? <span>{text}</span> : null;
 }
 
-function Implausible({ value, meta }: { value: Entered['value'] | undefined; meta: FieldMeta }) {
+type Odd = { readonly value: Entered['value'] | undefined; readonly meta: FieldMeta; readonly kept: boolean };
+
+function Implausible({ value, meta, kept }: Odd) {
   const { plausible, kind } = meta;
   if (value === undefined || !plausible || !kind) return null;
   const ends = typeof value === 'number' ? [value] : [value.low, value.high];
@@ -53,7 +56,7 @@ function Implausible({ value, meta }: { value: Entered['value'] | undefined; met
   const usual = { low: plausible.min, likely: plausible.min, high: plausible.max };
   return (
     <span className="quantity-odd">
-      Kept. Look again: it is usually <QuantityRange range={usual} kind={kind} />.
+      {kept && 'Kept. '}Look again: it is usually <QuantityRange range={usual} kind={kind} />.
     </span>
   );
 }

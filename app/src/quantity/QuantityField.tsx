@@ -19,16 +19,20 @@ export function QuantityField({ node, path }: { node: SchemaNode; path: readonly
   const [known, setKnown] = useState<Known>(meta.usually ?? 'estimated');
   const draft = useQuantityDraft(kind, entered, entered?.known ?? known, field.change);
   const id = fieldId(path);
+  const type: typeof draft.type = (key, text) => {
+    field.typing();
+    draft.type(key, text);
+  };
   return (
     <FieldFrame
       meta={meta}
       path={path}
       saving={field.saving}
       problems={field.problems}
-      empty={!entered}
+      empty={!entered && field.problems.length === 0}
       assumed={assumedOf(meta.default, kind)}
     >
-      <QuantityBoxes id={id} meta={meta} kind={kind} draft={draft} barred={field.barred} />
+      <QuantityBoxes id={id} meta={meta} kind={kind} draft={{ ...draft, type }} barred={field.barred} />
       <QuantityEcho
         id={`${id}-echo`}
         read={draft.read}

@@ -8,10 +8,14 @@ describe('what the box understands', () => {
     // 63.5 in × 25.4 mm/in = 1612.9 mm, by the definition of the inch.
     expect(length('5\' 3 1/2"')).toMatchObject({ state: 'understood', value: 1.6129, echo: '5\' 3 1/2" · 1613 mm' });
   });
-  it.each(['5-6', '11/4', '5'])('asks which is meant by %j', (text) => {
+  it.each([
+    ['5-6', 2],
+    ['11/4', 2],
+    ['5', 3],
+  ])('asks which is meant by %j', (text, count) => {
     const read = length(text);
     expect(read.state).toBe('ambiguous');
-    expect(read.state === 'ambiguous' && read.readings.length).toBe(2);
+    expect(read.state === 'ambiguous' && read.readings.length).toBe(count);
   });
   it('takes a bare number where the box prints its unit', () => {
     expect(length('2.4', 'si')).toMatchObject({ state: 'understood', value: 2.4, as: '2.4 m' });
@@ -19,6 +23,14 @@ describe('what the box understands', () => {
   });
   it.each(['7 apples', '1/2/3 in', 'x'])('refuses %j and never takes a part of it', (text) => {
     expect(length(text).state).toBe('refused');
+  });
+  it('says what may be written instead of what it does not understand', () => {
+    const words = (likely: string, kind: 'energy' | 'count') => {
+      const read = understand({ likely }, kind, 'us');
+      return read.state === 'refused' ? read.words : read.state;
+    };
+    expect(words('3 cords', 'energy')).toContain('Write a number in kWh');
+    expect(words('1.5', 'count')).toContain('Write a whole number');
   });
   it('wants low, likely and high to rise', () => {
     const range = (low: string, likely: string, high: string) => understand({ low, likely, high }, 'area', 'si');

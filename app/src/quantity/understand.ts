@@ -91,7 +91,7 @@ function refusal(
       readings: parsed.readings.map(({ text: exact }) => ({ text: exact, echo: echoOf(exact, kind) })),
     };
   if (parsed.code === 'empty') return { state: 'refused', at, words: 'A range needs all three: low, likely and high.' };
-  return { state: 'refused', at, words: refusalWords(text, parsed) };
+  return { state: 'refused', at, words: refusalWords(text, parsed, kind) };
 }
 
 function echoOf(text: string, kind: QuantityKind): string {

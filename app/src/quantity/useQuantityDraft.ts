@@ -1,5 +1,6 @@
 import type { Entered, Known, QuantityKind } from '@kneewall/project';
 import { useState } from 'react';
+import { useKeepTyped } from '../form/useKeepTyped.ts';
 import { useUnits } from '../services.ts';
 import { boxTexts, enteredFrom, type Texts, type Understood, understand, untouchedKept } from './understand.ts';
 
@@ -36,6 +37,8 @@ export function useQuantityDraft(
     const value = untouchedKept(now.value, next, stands, entered);
     if (change(enteredFrom(value, now.as, known, entered))) setDraft(undefined);
   };
+  const leave = () => draft && commit(draft);
+  useKeepTyped(leave);
   return {
     texts,
     read: understand(texts, kind, units),
@@ -46,7 +49,7 @@ export function useQuantityDraft(
       setDraft(next);
       commit(next);
     },
-    leave: () => draft && commit(draft),
+    leave,
     drop: () => setDraft(undefined),
     setRanged: (ranged) => {
       const { likely } = texts;

@@ -89,6 +89,8 @@ const append = (db: IDBDatabase, entries: readonly Entry[]): Promise<void> =>
       tx.objectStore('outbox').put({ project: record.project, number: record.number });
       tx.objectStore('listed').put(listed);
     }
+    // Asked for at once: a page that is being closed lives no longer than this.
+    tx.commit();
   });
 
 const putBlob = (db: IDBDatabase, sha: string, text: string): Promise<void> =>

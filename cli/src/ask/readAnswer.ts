@@ -50,7 +50,8 @@ function quantity(text: string, meta: FieldMeta, units: System): Answer {
   const parsed = parseQuantity(text, kind, unit === '' || unit === 'ft in' ? {} : { bareUnit: unit });
   if (!parsed.ok) {
     const { readings = [] } = parsed;
-    if (parsed.code !== 'ambiguous' || readings.length === 0) return again(refusalWords(text.slice(0, 60), parsed));
+    if (parsed.code !== 'ambiguous' || readings.length === 0)
+      return again(refusalWords(text.slice(0, 60), parsed, kind));
     const listed = readings.map((r, i) => `  ${i + 1}  ${r.text}: ${understood(r.value, kind)}`);
     return {
       kind: 'again',

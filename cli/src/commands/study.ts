@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { type Study, type StudyInputs, splitOf, studyKind } from '@kneewall/engine';
 import { exitCodes, Refused } from '../exit.ts';
 import { readOptions } from '../options.ts';
-import { readProject, writeWhole } from '../projectFile.ts';
+import { mayWrite, readProject, writeWhole } from '../projectFile.ts';
 import { rowsByWorkers } from '../rowsByWorkers.ts';
 import { wantedJob } from '../wantedJob.ts';
 
@@ -28,6 +28,7 @@ export async function study(args: readonly string[]): Promise<number> {
   const workers =
     values.workers === undefined ? availableParallelism() : wholeNumber('--workers', values.workers, 1, 64);
   if (values.out === undefined) throw new Refused('Say where the answers go: --out FILE.');
+  await mayWrite(values.out);
   const studies: Record<string, Study> = {};
   for (const file of await projectsAt(place)) studies[file] = await studyFile(file, samples, seed, workers);
   await writeWhole(values.out, `${JSON.stringify({ schema: 1, samples, seed, studies }, null, 2)}\n`);

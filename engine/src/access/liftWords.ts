@@ -86,7 +86,7 @@ function heatWords(j: Judged, print: Printer): Words {
   const attic = print.quantity(number(j, 'attic'), 'temperature');
   const index = print.quantity(number(j, 'index'), 'temperature');
   return {
-    what: `${when} the attic has ${attic}, an index of ${index}: ${none ? 'no work at all' : `${print.value(j)} of work in an hour`}, the rest of it where it is cool.`,
+    what: `${when} the attic has ${attic}, an index of ${index}: ${none ? 'no work at all, stay out of it' : `${print.value(j)} of work in an hour, the rest of it where it is cool`}.`,
     why: 'Heat stroke comes while one still feels able, and kills; it makes people step beside the joist first.',
     mend:
       j.status === 'ok'

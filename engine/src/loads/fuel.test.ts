@@ -112,7 +112,9 @@ describe('last winter’s fuel beside the house as entered', () => {
       'house.fuel.indoor',
     ],
   ])('with %s it tells nothing, and says why', (_name, fuel, because, path) => {
-    const narrowed = planWith(fuel).trades.loads?.narrowed;
-    expect(narrowed).toEqual({ ok: false, because, paths: [path] });
+    const plan = planWith(fuel);
+    expect(plan.trades.loads?.narrowed).toEqual({ ok: false, because, paths: [path] });
+    const { what, mend } = plan.findings.find((f) => f.id === 'loads/winter-fuel') ?? { what: '', mend: '' };
+    expect(`${what} ${mend}`).not.toMatch(/NaN|Infinity|data sheet/);
   });
 });

@@ -54,6 +54,13 @@ describe('a quick answer from a handful of answers', () => {
     expect(width(guess)).toBeGreaterThan(width(tested));
   });
 
+  it('of a house without any floor is asked about, and no mistake of the program', () => {
+    const { findings } = evaluate(project({ ...answers, house: { floorArea: is(0) } }), {}).plan;
+    expect(findings.filter((f) => f.because === 'fault')).toEqual([]);
+    const asked = findings.find((f) => f.needs?.includes('house.floorArea'));
+    expect(asked?.mend).toBe('Nothing can be reckoned with what is entered. Look again at: Heated floor area.');
+  });
+
   it('is wide enough for a house of any age and any draughts where nobody said which', () => {
     const heating = (house: object) => {
       const { heating } = loadsOf(project({ ...answers, house: { floorArea: is(95), ...house } }));

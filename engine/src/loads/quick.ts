@@ -33,9 +33,15 @@ export const sunShare: Given = {
 export const storeyHeight = 2.4;
 export const wallAbsorptance = 0.6;
 
+/** Heated floor area as answered, m²: nothing follows from a house of none. */
+export function answeredFloor(house: House, s: Scenario): number {
+  const area = s.of(house.floorArea);
+  return area > 0 ? area : unresolved('out-of-range', house.floorArea.path);
+}
+
 /** The whole house as one room, from a handful of answers: nearly square, a quarter of its glass on each side. */
 export function elementsOfAnswers(house: House, s: Scenario, setting: Setting, rec?: WorkingRecorder): HouseElements {
-  const floorArea = s.of(house.floorArea);
+  const floorArea = answeredFloor(house, s);
   const storeys = s.of(house.storeys);
   const footprint = floorArea / storeys;
   const edge = edgeOf(footprint);

@@ -36,6 +36,15 @@ describe('a status', () => {
     expect(j.margin).toBeCloseTo(margin, 9);
   });
 
+  it.each([
+    ['a number over zero', range(1, Number.POSITIVE_INFINITY, 2)],
+    ['zero over zero', { ok: true, value: Number.NaN }],
+  ] as const)('is unknown, and prints no number, for %s', (_name, value) => {
+    const j = judge(draft(value, { max: 4 }));
+    expect(j).toMatchObject({ status: 'unknown', because: 'out-of-range', value: { ok: false } });
+    expect(j.margin).toBeUndefined();
+  });
+
   it('is tight where it passes by less than is wanted', () => {
     expect(judge(draft({ ok: true, value: 3.5 }, { max: 4 }, 1)).status).toBe('tight');
   });

@@ -38,11 +38,17 @@ function inside(value: number, limit: Limit): number {
   return Math.min(below, above);
 }
 
+/** What was reckoned from a zero or an absurd number may be no number at all: that is unknown, and nothing to print. */
+const finite = ({ low, likely, high }: Range): boolean => [low, likely, high].every(Number.isFinite);
+
+const unreckoned: Draft['value'] = { ok: false, because: 'out-of-range', paths: [] };
+
 /**
  * `ok`: the whole range passes beyond the margin. `fails`: the likely value fails. `tight`: all between. Comparisons
  * are rounded to 9 digits of the limit, so that no status hangs on the last bit.
  */
 export function judge(draft: Draft): Judged {
+  if (draft.value.ok && !finite(asRange(draft.value.value))) return judge({ ...draft, value: unreckoned });
   if (!draft.value.ok) return { ...draft, status: 'unknown', because: draft.value.because, needs: draft.value.paths };
   const range = asRange(draft.value.value);
   const margin = inside(range.likely, draft.limit);

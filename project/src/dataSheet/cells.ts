@@ -41,7 +41,7 @@ export function numberIn(heading: Heading, cell: string, at: Path): Cell<number>
         ),
       ],
     };
-  return { problems: [refused('wrong-type', at, `${refusalWords(cell, parsed)} Write a number.`, found)] };
+  return { problems: [refused('wrong-type', at, refusalWords(cell, parsed, kind), found)] };
 }
 
 /** A number as the document keeps it, held against what its field takes and what is plausible. */

@@ -23,6 +23,15 @@ const codes = (text: string) => openProject(text).problems.map((p) => `${p.grade
 const project = (house: unknown) => JSON.stringify({ schema: 1, house });
 const is = (value: unknown) => ({ value, known: 'measured' });
 
+describe('what is refused', () => {
+  it('names its field and its limit in the units people write, not in those of the document', () => {
+    const path = ['site', 'coldNight'];
+    const { problems } = applyEdit(emptyProject, { device: 'd', seq: 1, path, before: undefined, after: is(204) });
+    // 40 °C is 104 °F, by the definition of the degree Fahrenheit.
+    expect(problems.map((p) => p.mend)).toEqual(['Coldest normal night cannot be above 104 °F · 40 °C.']);
+  });
+});
+
 describe('opening a file', () => {
   it.each(readdirSync(old))('%s, kept since its release, opens without a question', (name) => {
     expect(openProject(readFileSync(new URL(name, old), 'utf8'))).toMatchObject({ ok: true, problems: [] });

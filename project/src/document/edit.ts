@@ -48,10 +48,7 @@ function problemWith(project: Project, edit: Edit): Problem[] {
   if (edit.after === undefined) return [];
   const parsed = place.safeParse(edit.after);
   if (parsed.success) return [];
-  return issueProblems(parsed.error as z.core.$ZodError, edit.after).map((p) => ({
-    ...p,
-    path: [...edit.path, ...p.path],
-  }));
+  return issueProblems(parsed.error as z.core.$ZodError, edit.after, edit.path);
 }
 
 /** The schema that a value at this path must meet. */

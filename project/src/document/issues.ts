@@ -1,4 +1,6 @@
 import type * as z from 'zod/mini';
+import { understood } from '../quantity/index.ts';
+import type { FieldMeta } from '../schema/field.ts';
 import { nodeAt } from './nodes.ts';
 import type { Path, Problem, ProblemCode } from './problem.ts';
 import { echo, refused } from './problem.ts';
@@ -6,12 +8,15 @@ import { valueAt } from './valueAt.ts';
 
 type Issue = z.core.$ZodIssue;
 
-/** zod's issues as problems of ours: code, place, what was found, what is allowed, what to do. */
-export function issueProblems(error: z.core.$ZodError, whole: unknown): Problem[] {
+/**
+ * zod's issues as problems of ours: code, place, what was found, what is allowed, what to do. `whole` is what stands,
+ * or is to stand, at `place` in the document.
+ */
+export function issueProblems(error: z.core.$ZodError, whole: unknown, place: Path = []): Problem[] {
   return error.issues.map((issue) => {
     const plain = innermost(issue);
     const path = plain.path.filter((k): k is string | number => typeof k !== 'symbol');
-    return problemFrom(plain, path, valueAt(whole, path));
+    return problemFrom(plain, [...place, ...path], valueAt(whole, path));
   });
 }
 
@@ -29,7 +34,8 @@ function innermost(issue: Issue): Issue {
 const rank = (issue: Issue): number => (issue.code === 'invalid_type' ? 0 : 1);
 
 function problemFrom(issue: Issue, path: Path, value: unknown): Problem {
-  const label = labelAt(path);
+  const meta = metaAt(path);
+  const label = meta?.label ?? 'This';
   const found = echo(value);
   if (typeof value === 'number' && !Number.isFinite(value))
     return refused('not-finite', path, `${label} has to be a number that can be written down.`, { found });
@@ -37,14 +43,14 @@ function problemFrom(issue: Issue, path: Path, value: unknown): Problem {
     return refused(
       'impossible',
       path,
-      `${label} ${issue.inclusive ? 'cannot be below' : 'has to be more than'} ${issue.minimum}.`,
+      `${label} ${issue.inclusive ? 'cannot be below' : 'has to be more than'} ${limitText(issue.minimum, meta)}.`,
       {
         found,
         allowed: { min: issue.minimum },
       },
     );
   if (issue.code === 'too_big')
-    return refused('impossible', path, `${label} cannot be above ${issue.maximum}.`, {
+    return refused('impossible', path, `${label} cannot be above ${limitText(issue.maximum, meta)}.`, {
       found,
       allowed: { max: issue.maximum },
     });
@@ -61,11 +67,15 @@ function problemFrom(issue: Issue, path: Path, value: unknown): Problem {
   return refused(code, path, mend, { found, ...(issue.code === 'invalid_type' ? { allowed: issue.expected } : {}) });
 }
 
-/** The label of the nearest field above a place, which is what the person sees on the form. */
-function labelAt(path: Path): string {
+/** The nearest field above a place, which is what the person sees on the form. */
+function metaAt(path: Path): FieldMeta | undefined {
   for (let n = path.length; n > 0; n--) {
     const found = nodeAt(path.slice(0, n));
-    if (found) return found.node.meta.label;
+    if (found) return found.node.meta;
   }
-  return 'This';
+  return undefined;
 }
+
+/** A limit as people write it, in both systems: the document's own unit is not always theirs. */
+const limitText = (limit: number | bigint, meta: FieldMeta | undefined): string =>
+  meta?.kind === undefined ? String(limit) : understood(Number(limit), meta.kind);

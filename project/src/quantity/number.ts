@@ -29,12 +29,15 @@ export function plain(text: string): string {
 const decimal = '(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][-+]?\\d+)?';
 export const decimalPattern = decimal;
 
+/** The finest fraction anybody writes; what lies beyond is two numbers with a stroke, like `120/240`. */
+const finestFraction = 64;
+
 /** Reads one plain number, a fraction, or a whole number with a fraction; undefined when it is none of them. */
 export function readNumber(text: string): number | undefined {
   const mixed = /^(-?)(?:(\d+)[ -])?(\d+)\/(\d+)$/.exec(text);
   if (mixed) {
     const [, sign, whole = '0', top = '0', bottom = '1'] = mixed;
-    if (Number(bottom) === 0) return undefined;
+    if (Number(bottom) === 0 || Number(bottom) > finestFraction) return undefined;
     const size = Number(whole) + Number(top) / Number(bottom);
     return sign === '-' ? -size : size;
   }

@@ -38,7 +38,8 @@ describe('lengths the way people write them', () => {
   it.each([
     ['12 6', [`12' 6"`, '12.6 m']],
     ['5-6', [`5' 6"`, '5.6 m']],
-    ['5.6', ['5.6 in', '5.6 m']],
+    ['5.6', ['5.6 ft', '5.6 in', '5.6 m']],
+    ['1500', ['1500 ft', '1500 in', '1500 m']],
     ['11/4', ['11/4"', '1 1/4"']],
   ])('%s has two meanings and is not guessed', (text, both) => {
     expect(readings(text, 'length')).toEqual(both);
@@ -100,6 +101,36 @@ describe('other quantities', () => {
   ])('%j as %s is %s', (text, kind, code) => {
     expect(value(text, kind)).toBe(code);
   });
+
+  it.each([
+    ['12,5 W', 'power', 12.5],
+    ['-5,5 °C', 'temperature', -5.5],
+    ['1,234,567 W', 'power', 1_234_567],
+  ] as const)('%s can mean one thing only, and is taken', (text, kind, is) => {
+    expect(value(text, kind)).toBe(is);
+  });
+
+  it('never takes two voltages with a stroke for half a volt', () => {
+    expect(readings('120/240 V', 'voltage')).toEqual(['120 V', '240 V']);
+    expect(parseQuantity('208/230', 'voltage', { bareUnit: 'V' })).toMatchObject({ ok: false, code: 'ambiguous' });
+    expect(value('3/64 in', 'length')).toBeCloseTo((3 / 64) * 0.0254, 9);
+  });
+
+  it('asks whether a bare number beside a wire is a gauge or an area', () => {
+    // ASTM B258: 12 AWG is 3.31 mm², not twelve.
+    expect(readings('12', 'wire-size')).toEqual(['12 AWG', '12 mm²']);
+    expect(value('2.5', 'wire-size')).toBe(2.5);
+  });
+
+  it.each([
+    ["44° 30' N", 44.5],
+    ['44°30′15″ S', -(44 + 30.25 / 60)],
+    ["-44° 30.6'", -44.51],
+  ])('reads %s as maps print it', (text, is) => {
+    expect(value(text, 'angle')).toBeCloseTo(is as number, 9);
+  });
+
+  it('takes no sixty minutes', () => expect(value("44° 60' N", 'angle')).toBe('not-understood'));
 
   it('names both readings of a comma', () => {
     expect(readings('1,500 W', 'power')).toEqual(['1.500 W', '1500 W']);

@@ -77,6 +77,9 @@ function commas(number: string, unitText: string, kind: QuantityKind, options: I
     return parsed.ok ? [{ text: whole, value: parsed.value }] : (parsed.readings ?? []);
   });
   if (readings.length === 0) return { ok: false, code: 'not-understood', at: number.indexOf(',') };
+  // `12,5` can only part decimals: nobody is asked to choose between one.
+  const [only] = readings;
+  if (only && readings.length === 1) return read(only.text, kind, options);
   return { ok: false, code: 'ambiguous', at: number.indexOf(','), readings };
 }
 
@@ -103,7 +106,23 @@ function numberProblem(text: string, number: string, unitText: string, kind: Qua
     const readings = lengthReadings(two[1] ?? '', two[2] ?? '');
     if (readings.length > 0) return { ok: false, code: 'ambiguous', at: number.search(/[ -]/), readings };
   }
+  const pair = /^(\d+)\/(\d+)$/.exec(number);
+  if (pair && Number(pair[2]) > 0) return eitherOf([pair[1] ?? '', pair[2] ?? ''], unitText, kind, options);
   return refusedAt(text, plain(text), kind, options);
+}
+
+/** `120/240 V` names two values; taken as a fraction it would be half a volt. */
+function eitherOf(numbers: readonly string[], unitText: string, kind: QuantityKind, options: Inside): Parsed {
+  const unit = unitText === '' ? (options.bareUnit ?? '') : unitText;
+  const readings = numbers.flatMap((n) => {
+    const text = unit === '' ? n : `${n} ${unit}`;
+    const parsed = read(text, kind, options);
+    return parsed.ok ? [{ text, value: parsed.value }] : [];
+  });
+  const at = numbers[0]?.length ?? 0;
+  return readings.length > 0
+    ? { ok: false, code: 'ambiguous', at, readings }
+    : { ok: false, code: 'not-understood', at };
 }
 
 function lengthReadings(first: string, second: string): Reading[] {
@@ -122,6 +141,10 @@ function bare(number: string, value: number, kind: QuantityKind, options: Option
     return fractionOrMixed(number, value);
   if (kind === 'fraction' && options.bareUnit === '%' && Math.abs(value) < 1 && value !== 0)
     return percentOrShare(number, value);
+  if (kind === 'wire-size') {
+    const gauge = wireArea(`${number} AWG`);
+    if (gauge !== undefined) return gaugeOrArea(number, gauge, value);
+  }
   const unit =
     options.bareUnit === undefined
       ? units.length === 1
@@ -133,12 +156,18 @@ function bare(number: string, value: number, kind: QuantityKind, options: Option
       ...taken(value * unit.factor + (unit.offset ?? 0), kind),
       ...(unit.symbol === '' ? {} : { assumed: unit.symbol }),
     } as Parsed;
-  const readings = Object.values(kindOf(kind).shown).map(({ unit: symbol }) => {
+  const readings = usualUnits(kind).map((symbol) => {
     const meant = findUnit(kind, symbol);
     return { text: `${number} ${symbol}`, value: value * (meant?.factor ?? 1) + (meant?.offset ?? 0) };
   });
   return { ok: false, code: 'ambiguous', at: number.length, readings };
 }
+
+/** The units a bare number may be in. Heights and lengths are said in feet as often as in inches. */
+const usualUnits = (kind: QuantityKind): readonly string[] => {
+  const { us, si } = kindOf(kind).shown;
+  return kind === 'length' ? ['ft', us.unit, si.unit] : [us.unit, si.unit];
+};
 
 const unitless = (kind: QuantityKind) => kindOf(kind).units.find((x) => x.symbol === '');
 
@@ -163,6 +192,17 @@ const percentOrShare = (number: string, value: number): Parsed => ({
   readings: [
     { text: `${Number((value * 100).toPrecision(12))}%`, value },
     { text: `${number}%`, value: value / 100 },
+  ],
+});
+
+/** `12` beside a wire is a gauge to one and square millimetres to another: a third of it, or all. */
+const gaugeOrArea = (number: string, gauge: number, area: number): Parsed => ({
+  ok: false,
+  code: 'ambiguous',
+  at: number.length,
+  readings: [
+    { text: `${number} AWG`, value: gauge },
+    { text: `${number} mm²`, value: area },
   ],
 });
 

@@ -16,7 +16,7 @@ export function CostSheet({ cost }: { cost: Costs }) {
     <Sheet title="What it costs">
       <p className="lead">
         {cost.priced === 0 ? (
-          <>No price is entered for any of {things(cost.unpriced)}.</>
+          <>No price is entered yet: {things(cost.unpriced)} without one.</>
         ) : (
           <>
             <Cost cost={cost} /> for {things(cost.priced)}

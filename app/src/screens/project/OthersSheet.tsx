@@ -8,6 +8,9 @@ import { openDemo, useServices, useSession } from '../../services.ts';
 import type { Listed } from '../../store/records.ts';
 import { ProblemList } from './ProblemList.tsx';
 
+/** Several projects may have the same name, or none yet: the moment tells them apart. */
+const when = new Intl.DateTimeFormat('en', { dateStyle: 'long', timeStyle: 'short' });
+
 /** The other projects on this device, and the demos. */
 export function OthersSheet() {
   const { session, store } = useServices();
@@ -29,9 +32,10 @@ export function OthersSheet() {
   return (
     <Sheet title="Open another">
       <ul className="others">
-        {others.map(({ id, name }) => (
+        {others.map(({ id, name, changed }) => (
           <li key={id}>
             <Button onClick={() => void openStored(id)}>{name}</Button>
+            <p className="field-help">Last changed {when.format(changed)}.</p>
           </li>
         ))}
         {demos.map(({ id, name, sentence }) => (

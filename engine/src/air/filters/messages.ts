@@ -8,7 +8,7 @@ export const sayFilters: Readonly<Record<string, Say>> = {
     mend:
       j.status === 'ok'
         ? nothingToDo
-        : fact(j, 'face') > fact(j, 'has')
+        : fact(j, 'face') > fact(j, 'has') && Number.isFinite(fact(j, 'face'))
           ? `Give the filter a face of about ${print.opening(fact(j, 'face'))} instead of ${print.opening(fact(j, 'has'))}: clean it then takes a fifth of what the unit allows. Two grilles with a filter each are the easy way.`
           : 'The filter is large enough: free the ducts and the return, and change it before it has doubled; a gauge across it tells when.',
   }),

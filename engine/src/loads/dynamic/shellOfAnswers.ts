@@ -3,7 +3,7 @@ import { unresolved } from '../../plan/outcome.ts';
 import type { Scenario } from '../../plan/scenario.ts';
 import { type EraPart, eraLayers, eraU, evenLayers, filmsOf, libraryLayers } from '../constructions/index.ts';
 import { fourSides } from '../outside.ts';
-import { glassShare, storeyHeight, sunShare, wallAbsorptance } from '../quick.ts';
+import { answeredFloor, glassShare, storeyHeight, sunShare, wallAbsorptance } from '../quick.ts';
 import { edgeOf } from '../rooms.ts';
 import { halfOpen, type Shell, type ShellSurface } from './shell.ts';
 import { roofOf } from './shellOfRooms.ts';
@@ -12,7 +12,7 @@ type House = ResolvedProject['house'];
 
 /** The whole house as one room, from a handful of answers: nearly square, a quarter of its glass on each side. */
 export function shellOfAnswers(house: House, s: Scenario): Shell {
-  const floorArea = s.of(house.floorArea);
+  const floorArea = answeredFloor(house, s);
   const storeys = s.of(house.storeys);
   const footprint = floorArea / storeys;
   const edge = edgeOf(footprint);
