@@ -1,4 +1,4 @@
-import { type LogAnswers, type Plan, placeOfTaking, type Taking, takeFromLog } from '@kneewall/engine';
+import { heatsWords, type LogAnswers, type Plan, placeOfTaking, type Taking, takeFromLog } from '@kneewall/engine';
 import { type Range, valueAt } from '@kneewall/project';
 import { Button } from '../../../look/Button.tsx';
 import { Quantity, QuantityRange } from '../../../quantity/Quantity.tsx';
@@ -12,7 +12,8 @@ export function UseInPlan({ name, found, plan }: Props) {
   const chosen = plan.trades.equipment?.chosen;
   const unit = chosen?.ok ? chosen.value : undefined;
   const times = 'weak' in found.house ? undefined : found.house.times;
-  if (!times && !found.power) return null;
+  const household = found.beside?.household;
+  if (!times && !found.power && !household) return null;
   return (
     <section className="log-use" aria-label="Use it in the plan">
       <h3>Use it in the plan</h3>
@@ -28,6 +29,14 @@ export function UseInPlan({ name, found, plan }: Props) {
           so much when it heats; what it can give at most stays that of its sheet.
         </Take>
       )}
+      {household && !household.heats && (
+        <Take taking="household" title="Household beside the unit" {...{ name, found, unit }}>
+          The house takes <Quantity value={household.daily.likely} kind="energy" significant={3} /> (
+          <QuantityRange range={household.daily} kind="energy" />) a day beside the unit, at these hours. That stands in
+          the place of what was entered; the range counts the seasons that were not logged.
+        </Take>
+      )}
+      {household?.heats && <p>The household’s power is only told.{heatsWords}</p>}
       <EffectTable plan={plan} />
       <p className="field-help">
         Nothing of a log is used before you say so. What the plan says by itself stays beside it, and one press takes a
