@@ -123,6 +123,9 @@ describe('its log', () => {
     expect(high).toBeGreaterThan(real);
     expect(Math.abs((house.planned ?? 0) / planned - 1)).toBeLessThan(0.05);
     expect(Math.abs(house.times.likely / (real / planned) - 1)).toBeLessThan(0.03);
+    // The sun through its glass is the plan's.
+    const sun = (house.aperture?.likely ?? 0) / (house.plannedAperture ?? Number.NaN);
+    expect(Math.abs(sun - 1)).toBeLessThan(0.15);
   });
 
   it('says that the unit draws 4 % more than planned', () => {
