@@ -31,7 +31,7 @@ export function logLines({ name, found, taken, effect }: Told, units: System, pa
     ...toldLines(found, units).flatMap((line) => wrap(line, width)),
     ...(effect ? ['', ...effectTable(effect, units)] : []),
     '',
-    inPlan,
+    ...wrap(inPlan, width),
   ];
 }
 
