@@ -436,10 +436,11 @@ describe('kneewall log', () => {
     const before = readFileSync(join(folder, 'after.json'), 'utf8');
     const took = run('log', 'after.json', '--accept', 'all', '--units', 'si');
     expect(took.code).toBe(0);
-    expect(took.out).toContain('In the plan: loss and power.');
+    expect(took.out).toContain('In the plan: loss, power and household.');
     // The log's house loses 20 % more than the plan's, its unit draws 4 % more.
     expect(took.out).toMatch(/the log has 1(19|20|21|22)%/);
     expect(took.out).toMatch(/drew 10[345]%/);
+    expect(took.out).toMatch(/the house takes (6\.9|7|7\.0|7\.1) kWh a day/);
     expect(readFileSync(join(folder, 'after.json'), 'utf8')).not.toBe(before);
     expect(run('log', 'after.json', '--back', 'all').code).toBe(0);
     expect(readFileSync(join(folder, 'after.json'), 'utf8')).toBe(before);

@@ -4,12 +4,14 @@ import { applyEdit, openProject, type Project, readLog } from '@kneewall/project
 import { beforeAll, describe, expect, it } from 'vitest';
 import winterReadings from '../../demos/winter-after-readings.json' with { type: 'json' };
 import type { LogAnswers } from '../src/commissioning/logs/result.ts';
-import { takeFromLog } from '../src/commissioning/logs/takeFromLog.ts';
+import { takeFromLog, takings } from '../src/commissioning/logs/takeFromLog.ts';
 import type { CommissioningResult, Visit, VisitFound } from '../src/commissioning/result.ts';
 import { since } from '../src/commissioning/seasons/since.ts';
 import { visitFound } from '../src/commissioning/visitFound.ts';
 import { responses } from '../src/coupling/asBuilt/responses.ts';
 import type { ResponsesInputs } from '../src/coupling/asBuilt/system.ts';
+import { type LogEffectInputs, logEffectKind } from '../src/coupling/logEffect/logEffectJob.ts';
+import { type PowerYearInputs, powerYearKind } from '../src/coupling/power/powerYearJob.ts';
 import { evaluate, type Job, logFitKind, runJob } from '../src/index.ts';
 import type { LoadsResult } from '../src/loads/result.ts';
 
@@ -100,7 +102,7 @@ describe('the winter after at Tern Ledge, with one run crushed in a house that i
 
 describe('its log', () => {
   // As the script printed: three degrees colder outdoors in the log's weather, in the plan's house and in the one that wrote it.
-  const [planned, real, drawTimes] = [219.2, 263, 1.04];
+  const [planned, real, drawTimes, daily] = [219.2, 263, 1.04, 7];
   const text = readFileSync(new URL('../../demos/files/winter-after-log.csv', import.meta.url), 'utf8');
   let job: Job | undefined;
   let found: LogAnswers;
@@ -121,15 +123,29 @@ describe('its log', () => {
     expect(high).toBeGreaterThan(real);
     expect(Math.abs((house.planned ?? 0) / planned - 1)).toBeLessThan(0.05);
     expect(Math.abs(house.times.likely / (real / planned) - 1)).toBeLessThan(0.03);
+    // The sun through its glass is the plan's.
+    const sun = (house.aperture?.likely ?? 0) / (house.plannedAperture ?? Number.NaN);
+    expect(Math.abs(sun - 1)).toBeLessThan(0.15);
   });
 
   it('says that the unit draws 4 % more than planned', () => {
     expect(Math.abs((found.power?.likely ?? 0) - drawTimes)).toBeLessThan(0.01);
   });
 
+  it('says what the house takes beside the unit, and that nothing else heats there', () => {
+    const household = found.beside?.household;
+    expect(Math.abs((household?.daily.likely ?? 0) - daily)).toBeLessThan(0.15);
+    expect(household?.daily.low).toBeLessThan(daily);
+    expect(household?.daily.high).toBeGreaterThan(daily);
+    expect(household?.hours.indexOf(Math.max(...household.hours))).toBe(19);
+    expect(household?.heats).toBe(false);
+    const heats = { ...found, beside: { ...found.beside, household: { ...household, heats: true } } } as LogAnswers;
+    expect(takeFromLog('household', heats, { name: 'a', unit: undefined, accepted: '' })).toBeUndefined();
+  });
+
   it('taken into the plan makes it hotter to heat, and says the same of the same log as before', () => {
     const from = { name: 'winter-after-log.csv', unit: 'unit-24', accepted: '2028-05-01' };
-    const changes = [takeFromLog('loss', found, from), takeFromLog('power', found, from)];
+    const changes = takings.map((taking) => takeFromLog(taking, found, from));
     const taken = changes.reduce((before, c, seq) => {
       const edit = { device: 'test', seq, path: c?.path ?? [], before: undefined, after: c?.after };
       const { value, problems } = applyEdit(before, edit);
@@ -147,6 +163,19 @@ describe('its log', () => {
     const said = after.plan.findings.map((f) => f.id);
     expect(said).toContain('loads/learned-loss');
     expect(said).toContain('equipment/learned-power:unit-24');
+    expect(said).toContain('offgrid/learned-household');
+    const household = ({ wanted }: typeof before): number | undefined => {
+      const inputs = wanted.find((j) => j.kind === powerYearKind)?.inputs as PowerYearInputs | undefined;
+      return inputs?.power.household.daily;
+    };
+    expect(household(before)).toBe(5.5);
+    expect(Math.abs((household(after) ?? 0) - daily)).toBeLessThan(0.15);
+    // What the log's values change stands beside the plan as it was entered, whatever was taken since.
+    const effect = (x: typeof before) => x.wanted.find((j) => j.kind === logEffectKind);
+    const told = effect(after)?.inputs as LogEffectInputs;
+    expect(told.own?.power.household.daily).toBe(5.5);
+    expect(told.household?.daily.likely).toBeCloseTo(found.beside?.household?.daily.likely ?? Number.NaN, 6);
+    expect(effect(after)?.key).toBe(effect(before)?.key);
     expect(after.plan.findings.find((f) => f.id === 'commissioning/log-loss:winter')?.value).toEqual(
       before.plan.findings.find((f) => f.id === 'commissioning/log-loss:winter')?.value,
     );

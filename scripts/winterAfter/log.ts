@@ -11,9 +11,13 @@ const [firstDay, days, newYear] = [318, 121, 365] as const;
 /** Its own winter: not the one that the plan's year is made of. */
 const weatherSeed = 2027;
 const noiseSeed = 1115;
+const householdSeed = 1116;
 /** W per K against the plan's own house in the same weather, and W drawn against what the plan expects for that heat. */
 const lossTimes = 1.2;
 const drawTimes = 1.04;
+/** kWh a day beside the unit: more than was entered, and most of it in the evening. */
+const householdDaily = 7;
+const householdShape = [4, 4, 4, 4, 4, 5, 8, 12, 10, 8, 8, 9, 11, 9, 8, 8, 10, 15, 21, 22, 19, 14, 9, 6] as const;
 
 /**
  * A winter's hours as the owner's meters wrote them, as CSV: the plan's own heat balance with every wall, window and leak
@@ -87,6 +91,7 @@ function lossOf(inputs: YearInputs, house: House, year: WeatherYear): number {
 
 function csvOf(year: WeatherYear, { heat, indoor }: Hours, unit: ExpectedUnit): string {
   const { normal } = chanceFrom(noiseSeed);
+  const beside = household();
   const begin = Date.UTC(2027, 10, 15);
   const rows = Array.from({ length: 24 * days }, (_, row) => {
     const h = hourOf(row);
@@ -98,9 +103,19 @@ function csvOf(year: WeatherYear, { heat, indoor }: Hours, unit: ExpectedUnit): 
       ((indoor[h] ?? 0) + 0.1 * normal()).toFixed(1),
       (given * (1 + 0.03 * normal())).toFixed(0),
       drawn.toFixed(0),
+      (drawn + (beside[row] ?? 0)).toFixed(0),
       (year.ghi[h] ?? 0).toFixed(0),
       (year.windSpeed[h] ?? 0).toFixed(1),
     ].join(',');
   });
-  return `${['time,outdoor C,indoor C,heat W,heat pump W,sun W/m2,wind m/s', ...rows].join('\n')}\n`;
+  return `${['time,outdoor C,indoor C,heat W,heat pump W,whole house W,sun W/m2,wind m/s', ...rows].join('\n')}\n`;
+}
+
+/** W by the hour: every day and hour a little different from the next. */
+function household(): number[] {
+  const { normal } = chanceFrom(householdSeed);
+  const mean = householdShape.reduce((a, b) => a + b, 0) / 24;
+  return Array.from({ length: days }, () => Math.exp(0.15 * normal() - 0.15 ** 2 / 2)).flatMap((day) =>
+    householdShape.map((x) => ((householdDaily * 1000) / 24) * (x / mean) * day * (1 + 0.1 * normal())),
+  );
 }

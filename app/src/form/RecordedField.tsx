@@ -2,6 +2,7 @@ import { readRecorded, sniffWeather } from '@kneewall/engine';
 import { hashOfBytes, type Problem, type SchemaNode } from '@kneewall/project';
 import { useState } from 'react';
 import { Button } from '../look/Button.tsx';
+import { FileButton } from '../look/FileButton.tsx';
 import { ProblemList } from '../screens/project/ProblemList.tsx';
 import { useServices, useSession } from '../services.ts';
 import { fieldId } from './useField.ts';
@@ -35,16 +36,13 @@ export function RecordedField({ node, path }: { node: SchemaNode; path: readonly
         ))}
       </ul>
       <div className="buttons">
-        <label className={`button file-button ${barred ? 'barred-button' : ''}`}>
-          Import recorded years
-          <input
-            type="file"
-            accept=".csv,.json,.txt"
-            multiple
-            disabled={barred}
-            onChange={(e) => void take([...(e.currentTarget.files ?? [])])}
-          />
-        </label>
+        <FileButton
+          label="Import recorded years"
+          accept=".csv,.json,.txt"
+          multiple
+          disabled={barred}
+          choose={(files) => void take(files)}
+        />
       </div>
       {problems.length > 0 && (
         <div role="alert">

@@ -2,6 +2,7 @@ import { sniffWeather } from '@kneewall/engine';
 import { hashOfBytes, type SchemaNode } from '@kneewall/project';
 import { useState } from 'react';
 import { Button } from '../look/Button.tsx';
+import { FileButton } from '../look/FileButton.tsx';
 import { ProblemList } from '../screens/project/ProblemList.tsx';
 import { useJobs, useServices, useSession } from '../services.ts';
 import './WeatherField.css';
@@ -38,15 +39,12 @@ export function WeatherField({ node, path }: { node: SchemaNode; path: readonly 
         <strong>{node.meta.label}</strong>: {weather?.blob ? (weather.name ?? 'imported') : 'none yet'}
       </p>
       <div className="buttons">
-        <label className={`button file-button ${barred ? 'barred-button' : ''}`}>
-          Import a weather file
-          <input
-            type="file"
-            accept=".csv,.json,.txt"
-            disabled={barred}
-            onChange={(e) => void take(e.currentTarget.files?.[0])}
-          />
-        </label>
+        <FileButton
+          label="Import a weather file"
+          accept=".csv,.json,.txt"
+          disabled={barred}
+          choose={([file]) => void take(file)}
+        />
         {weather?.blob && (
           <Button look="quiet" disabled={barred} onClick={() => session.change([{ path, after: undefined }])}>
             Take it out

@@ -1,4 +1,4 @@
-import { makeJob, type Results } from '@kneewall/engine';
+import { logFitKind, makeJob, type Results } from '@kneewall/engine';
 import { describe, expect, it } from 'vitest';
 import { createJobHost, type JobPort } from './jobHost.ts';
 import type { FromJobs, ToJobs } from './messages.ts';
@@ -48,6 +48,17 @@ describe('jobs in a worker', () => {
     expect(started(0).map((m) => m.key)).toEqual([short.key, other.key]);
     host.want([short, other]);
     expect(started(0)).toHaveLength(2);
+  });
+
+  it('of a log end their worker, with what it held of the file, before the next begins', () => {
+    const { host, workers, started } = setUp();
+    const log = makeJob(logFitKind, 1, {}, 'short');
+    host.want([log, other]);
+    workers[0]?.say({ type: 'progress', id: 1, key: log.key, done: 1, total: 3 });
+    expect(workers[0]?.ended).toBe(false);
+    workers[0]?.say({ type: 'result', id: 1, key: log.key, result: 1 });
+    expect(workers[0]?.ended).toBe(true);
+    expect(started(1).map((m) => m.key)).toEqual([other.key]);
   });
 
   it('that are long wait for the person, and stopping one ends its worker and drops what it still says', () => {

@@ -1,5 +1,6 @@
 import { type Job, logFitKind, type Results, recordedKind } from '@kneewall/engine';
 import type { Problem, Project } from '@kneewall/project';
+import type { Port } from '../workerPort.ts';
 import type { FromJobs, LogFile, ToJobs, WeatherText } from './messages.ts';
 
 export type JobView = {
@@ -19,7 +20,7 @@ export type JobsState = {
 };
 
 /** One worker, from its first job to its end. */
-export type JobPort = { post(message: ToJobs): void; listen(heard: (message: FromJobs) => void): void; end(): void };
+export type JobPort = Port<ToJobs, FromJobs>;
 
 export type JobHost = {
   now(): JobsState;
@@ -133,6 +134,9 @@ class OneAtATime implements JobHost {
 
   private heard(message: Exclude<FromJobs, { type: 'read' }>): void {
     const { key } = message;
+    const { kind } = this.state.jobs.find((j) => j.job.key === key)?.job ?? {};
+    // What a worker held of a log's file goes with it, at once and as a whole.
+    if (message.type !== 'progress' && kind === logFitKind) this.end();
     if (message.type === 'progress') this.update(key, { done: message.done, total: message.total });
     if (message.type === 'failed') this.update(key, { state: 'failed', problem: message.problem });
     if (message.type === 'result') {

@@ -1,4 +1,5 @@
 import type { LogEntry, Problem, Project } from '@kneewall/project';
+import { type Port, portOf } from '../workerPort.ts';
 
 /** What the worker that reads a log file is told, once. */
 export type ToReading = { readonly file: Blob; readonly entry: LogEntry; readonly site: Project['site'] };
@@ -12,23 +13,13 @@ export type FromReading =
 export type LogFileRead = Extract<FromReading, { type: 'read' }>;
 
 /** One worker, from its file to its end. */
-export type ReadingPort = {
-  post(message: ToReading): void;
-  listen(heard: (message: FromReading) => void): void;
-  end(): void;
-};
+export type ReadingPort = Port<ToReading, FromReading>;
 
-export function readingPort(): ReadingPort {
-  const worker = new Worker(new URL('./readLog.worker.ts', import.meta.url), { type: 'module', name: 'kneewall-log' });
-  return {
-    post: (message) => worker.postMessage(message),
-    listen: (heard) => {
-      worker.onmessage = ({ data }: MessageEvent<FromReading>) => heard(data);
-      worker.onerror = () => heard({ type: 'failed', why: 'program' });
-    },
-    end: () => worker.terminate(),
-  };
-}
+const readingPort = (): ReadingPort =>
+  portOf(new Worker(new URL('./readLog.worker.ts', import.meta.url), { type: 'module', name: 'kneewall-log' }), {
+    type: 'failed',
+    why: 'program',
+  });
 
 /** Reads a log file in a worker of its own, which ends with the file or with `signal`: then nothing of it is left. */
 export function readLogFile(

@@ -2,6 +2,7 @@ import type { Job, Mark, Plan, Results } from '@kneewall/engine';
 import type { Edit, Project, System } from '@kneewall/project';
 import type { Act } from '../session/act.ts';
 import type { Session, SessionEvent } from '../session/session.ts';
+import type { Port } from '../workerPort.ts';
 import type { FromPlanner, ToPlanner } from './messages.ts';
 import { type Moved, movedBetween } from './moved.ts';
 
@@ -29,7 +30,7 @@ export type Planner = {
 };
 
 /** The part of a worker the planner needs. */
-export type PlanPort = { post(message: ToPlanner): void; listen(heard: (message: FromPlanner) => void): void };
+export type PlanPort = Omit<Port<ToPlanner, FromPlanner>, 'end'>;
 
 /** Follows a session and keeps its plan. Edits go over as edits, so that the worker redoes only what they touch. */
 export const createPlanner = (session: Session, port: PlanPort, unitsNow: () => System): Planner =>

@@ -1,4 +1,4 @@
-import { logEffectKind, placeOfTaking, type Taking, takeFromLog } from '@kneewall/engine';
+import { logEffectKind, placeOfTaking, type Taking, takeFromLog, takings } from '@kneewall/engine';
 import { type Project, valueAt } from '@kneewall/project';
 import { exitCodes, Refused } from '../exit.ts';
 import { whatLogsTaught } from '../logsTaught.ts';
@@ -8,8 +8,6 @@ import { findingLines } from '../print/plan.ts';
 import { painter } from '../print/text.ts';
 import { readProject, withPart, writeProject } from '../projectFile.ts';
 import { unitsOf } from '../units.ts';
-
-const takings: readonly Taking[] = ['loss', 'power'];
 
 /**
  * `kneewall log FILE [--accept VALUES | --back VALUES] [--changes] [--json]`: what a log taught and what it changes, into the
@@ -29,14 +27,18 @@ export async function log(args: readonly string[]): Promise<number> {
   );
   const [file = ''] = positionals;
   if (values.accept !== undefined && values.back !== undefined) throw new Refused('Either --accept or --back.');
-  const [accepting, back] = [named(values.accept), named(values.back)];
+  const [asked, back] = [named(values.accept), named(values.back)];
   const { project } = await readProject(file);
   const units = unitsOf(values.units, project);
   const { plan, found, name } = await whatLogsTaught(project, file, units, values.changes ? [logEffectKind] : []);
   const chosen = plan.trades.equipment?.chosen;
   const unit = chosen?.ok ? chosen.value : undefined;
   const accepted = new Date().toISOString().slice(0, 10);
-  const took = accept(project, accepting, (taking) => takeFromLog(taking, found, { name, unit, accepted }));
+  const take = (taking: Taking) => takeFromLog(taking, found, { name, unit, accepted });
+  // All there is: a log need not tell every value.
+  const accepting = values.accept === 'all' ? asked.filter((t) => take(t) !== undefined) : asked;
+  if (accepting.length === 0 && asked.length > 0) throw new Refused('The log tells nothing that can be taken in.');
+  const took = accept(project, accepting, take);
   const next = back.reduce((before, taking) => withPart(before, placeOfTaking(taking, unit), () => undefined), took);
   if (next !== project) await writeProject(file, next);
   const { logEffect } = plan.season;
@@ -60,7 +62,7 @@ export async function log(args: readonly string[]): Promise<number> {
   return exitCodes.nothingFails;
 }
 
-/** `loss`, `power`, both with a comma between, or `all`. */
+/** `loss`, `power`, `household`, several with commas between, or `all`. */
 function named(asked: string | undefined): readonly Taking[] {
   if (asked === undefined) return [];
   const words = asked === 'all' ? takings : asked.split(',');

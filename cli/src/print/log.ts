@@ -1,6 +1,7 @@
 import {
   effectColumns,
   effectLines,
+  heatsWords,
   type LogAnswers,
   type LogEffect,
   printerFor,
@@ -23,18 +24,33 @@ type Told = {
 export function logLines({ name, found, taken, effect }: Told, units: System, paint: Paint): string[] {
   const inPlan =
     taken.length === 0
-      ? 'Nothing of a log is in the plan: --accept loss, power or all takes it in.'
-      : `In the plan: ${taken.join(' and ')}. --back takes it out again.`;
+      ? 'Nothing of a log is in the plan: --accept loss, power, household or all takes it in.'
+      : `In the plan: ${inWords(taken)}. --back takes it out again.`;
   return [
     paint(`By the log “${name}”`, 'bold'),
     ...toldLines(found, units).flatMap((line) => wrap(line, width)),
     ...(effect ? ['', ...effectTable(effect, units)] : []),
     '',
-    inPlan,
+    ...wrap(inPlan, width),
   ];
 }
 
-function toldLines({ house, power, days }: LogAnswers, units: System): string[] {
+const inWords = (words: readonly string[]): string =>
+  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
+
+function toldLines(found: LogAnswers, units: System): string[] {
+  return [...houseLines(found, units), ...householdLines(found, units)];
+}
+
+function householdLines({ beside }: LogAnswers, units: System): string[] {
+  const print = printerFor(units);
+  const { household } = beside ?? {};
+  if (!household) return [];
+  const told = `Beside the unit the house takes ${print.quantity(household.daily.likely, 'energy')} a day (${print.range(household.daily, 'energy')}), by ${household.days} days.`;
+  return [household.heats ? `${told}${heatsWords}` : told];
+}
+
+function houseLines({ house, power, days }: LogAnswers, units: System): string[] {
   const print = printerFor(units);
   const share = (r: Range): string => `${print.quantity(r.likely, 'fraction')} (${print.range(r, 'fraction')})`;
   if ('weak' in house) return [`It says too little: ${weakWords[house.weak]}.`];

@@ -4,6 +4,7 @@ import { attempt, unresolved } from '../plan/outcome.ts';
 import { type Scenario, scenario } from '../plan/scenario.ts';
 import type { TradeInput } from '../plan/trade.ts';
 import { costsOf, gridOf } from './gridDesign.ts';
+import { householdOf } from './household.ts';
 import type { ArrayInputs, BatteryInputs, GeneratorInputs, OffgridResult, PowerInputs } from './result.ts';
 
 type Power = ResolvedProject['power'];
@@ -21,7 +22,7 @@ export function design({ project: { power } }: TradeInput): OffgridResult {
       : gridOf(power, s, {
           arrays: () => arraysOf(power, s),
           battery: () => batteryInputs(power, s),
-          household: () => householdOf(power, s),
+          household: () => householdOf(power.household, s),
         })),
     life: attempt(() => {
       const { cycles, years } = power.battery;
@@ -52,18 +53,7 @@ function powerInputs(power: Power, s: Scenario): PowerInputs {
     charger: { most: s.of(power.generator.charging), kept: s.of(charger.kept) },
     ...(generator ? { generator } : {}),
     ...(stove > 0 ? { stove: { heat: stove, lightBelow: s.of(power.stove.lightBelow) } } : {}),
-    household: householdOf(power, s),
-  };
-}
-
-/** What the household takes; its hours where they are 24. */
-function householdOf({ household }: Power, s: Scenario): PowerInputs['household'] {
-  const { hours } = household;
-  return {
-    daily: s.of(household.daily),
-    essential: s.of(household.essential),
-    shedFirst: s.choice(household.shedFirst),
-    ...(hours?.length === 24 && hours.some((x) => x > 0) ? { hours } : {}),
+    household: householdOf(power.household, s),
   };
 }
 

@@ -8,6 +8,7 @@ import { type Found, found } from './draftOf.ts';
 import { generatorFindings } from './generatorFindings.ts';
 import { gridFindings } from './gridFindings.ts';
 import { helpFindings } from './helpFindings.ts';
+import { learnedHousehold } from './learnedFindings.ts';
 import { recordedFindings } from './recordedFindings.ts';
 import type { OffgridResult } from './result.ts';
 import { wintersFindings } from './wintersFindings.ts';
@@ -15,7 +16,7 @@ import { wintersFindings } from './wintersFindings.ts';
 /** What one's own power has to answer for; on the grid the bill and an outage, where they are asked. */
 export function findings(result: OffgridResult, view: PlanView): Drafts {
   const all = result.own ? ownFindings(result, view) : gridFindings(result, view);
-  return draftsOf(all);
+  return draftsOf([...all, ...learnedHousehold(view)]);
 }
 
 const ownFindings = (result: OffgridResult, view: PlanView): Found[] => [

@@ -32,6 +32,11 @@ const say: Readonly<Record<string, Say>> = {
   'smarter-control': controlWords,
   ...sayHelps,
   ...sayGrid,
+  'learned-household': (j, print) => ({
+    what: `Beside the unit the house is planned to use ${print.value(j)} a day: the log “${String(j.facts?.log)}” taught that${j.facts?.from ? `, ${String(j.facts.from)} to ${String(j.facts.to)}` : ''}. ${has(j, 'before') ? `Entered were ${print.quantity(fact(j, 'before'), 'energy')}.` : ''}`,
+    why: 'Battery, generator and bills follow what the house takes beside the unit, most of all at night. The range counts the seasons that were not logged.',
+    mend: 'Nothing to do. On the page of commissioning it can be taken back in one step.',
+  }),
   'heat-hours': (j, print) => ({
     what:
       likely(j) === 0
@@ -142,6 +147,7 @@ const about: Readonly<Record<string, string>> = {
   'cold-cells': 'on how many mornings the cells are too cold to charge',
   'battery-life': 'how long the battery lasts',
   'smarter-control': 'what cleverer control could save',
+  'learned-household': 'what the house takes beside the unit',
 };
 
 export function words(j: Judged, print: Printer): Words {

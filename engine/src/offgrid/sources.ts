@@ -69,6 +69,10 @@ export const sources: Sources = {
     title: 'Common practice, no source: household use by hour, a small morning and a larger evening peak',
     standing: 'common practice',
   },
+  'offgrid.learned-household': {
+    title: 'Definition: what a log showed stands in the place of what was entered, by day and by the hour of the day',
+    standing: 'definition',
+  },
   'offgrid.warm-box': {
     title: 'Common practice, no source: a box with 50 mm of foam loses 2 W/K; a heater of 150 W in it',
     standing: 'common practice',

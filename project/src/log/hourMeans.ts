@@ -1,4 +1,4 @@
-import type { LogTable } from './logTable.ts';
+import type { LogTable, LogValues } from './logTable.ts';
 import type { LogQuantity } from './quantities.ts';
 
 /** A log by the hour: row h is the hour that begins at `first` + h, hours from 1970 in local standard time. NaN where less than half is known. */
@@ -43,7 +43,7 @@ export function hourMeans(table: LogTable): LogHours {
 /** Seconds on both sides of an hour's end in which readings count for it. */
 const near = 600;
 
-function endsOf({ time, step }: LogTable, x: Float64Array, means: Float64Array, first: number): Float64Array {
+function endsOf({ time, step }: LogTable, x: LogValues, means: Float64Array, first: number): Float64Array {
   if (step > near) return means.map((m, h) => (m + (means[h + 1] ?? m)) / 2);
   const sum = new Float64Array(means.length);
   const count = new Float64Array(means.length);
@@ -59,7 +59,7 @@ function endsOf({ time, step }: LogTable, x: Float64Array, means: Float64Array, 
 }
 
 /** Lays each row's energy on the hours between it and the row before. */
-function spread(time: Float64Array, x: Float64Array, first: number, sum: Float64Array, weight: Float64Array): void {
+function spread(time: Float64Array, x: LogValues, first: number, sum: Float64Array, weight: Float64Array): void {
   for (let i = 1; i < x.length; i++) {
     const value = x[i] ?? 0;
     const from = time[i - 1] ?? 0;

@@ -28,7 +28,7 @@ type Column = {
   readonly counts: 'meter' | 'each' | undefined;
   readonly least: number;
   readonly most: number;
-  readonly values: Growing;
+  readonly values: Growing<Float32Array>;
   /** The last reading of a meter and its moment. */
   meter: number;
   metered: number;
@@ -39,6 +39,9 @@ const blank = /^(|-+|nan|null|none|na|n\/a|unknown|unavailable|off)$/i;
 const widest = 256;
 /** W: a house's meter cannot leap by more. */
 const leapMost = 100_000;
+const single = (length: number): Float32Array => new Float32Array(length);
+/** Moments and lines need more digits than values. */
+const double = (length: number): Float64Array => new Float64Array(length);
 
 export function logReader(reading: LogReading): LogReader {
   const read = new RowsReader(reading);
@@ -61,8 +64,8 @@ class RowsReader {
   private readonly reading: LogReading;
   private readonly columns: readonly Column[];
   private readonly clock: ClockReader;
-  private readonly time = new Growing();
-  private readonly lineOfRow = new Growing();
+  private readonly time = new Growing(double);
+  private readonly lineOfRow = new Growing(double);
   private readonly faults: Faults = {};
   private readonly starts = new Int32Array(widest);
   private readonly ends = new Int32Array(widest);
@@ -80,7 +83,7 @@ class RowsReader {
       const { times, plus = 0, counts } = unitOf(column.unit);
       const { least, most } = quantityOf(id);
       const none = Number.NaN;
-      return [{ id, at, times, plus, counts, least, most, values: new Growing(), meter: none, metered: none }];
+      return [{ id, at, times, plus, counts, least, most, values: new Growing(single), meter: none, metered: none }];
     });
     this.clock = clockReader(reading.clock, reading.zone);
     this.needed = Math.max(...time, ...this.columns.map((c) => c.at)) + 1;

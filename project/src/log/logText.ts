@@ -22,6 +22,21 @@ export const endLength = 65_536;
 /** Small enough that what was read is let go at once and never piles up. */
 const pieceLength = 65_536;
 
+/** Bytes that are turned into letters by one call. */
+const callLength = 8192;
+
+/**
+ * Text of bytes that are plain letters, the same in every encoding of one byte a letter; undefined where any is not. A browser's
+ * decoder keeps its strings outside the memory it tidies often, so that a whole file of them piles up.
+ */
+function plainText(bytes: Uint8Array): string | undefined {
+  if (bytes.some((b) => b > 127)) return undefined;
+  let text = '';
+  for (let at = 0; at < bytes.length; at += callLength)
+    text += String.fromCharCode(...bytes.subarray(at, at + callLength));
+  return text;
+}
+
 /** A text that is at hand as a whole. */
 export const logTextOf = (text: string): LogText => ({
   ends: {
@@ -55,11 +70,15 @@ export function logTextOfBytes(file: LogBytes, decoderOf: DecoderOf, heard: (byt
     size,
     *pieces() {
       const decoder = decoderOf(encoding);
+      // A letter of several bytes may be cut by the end of a piece: what comes next goes to the decoder that waits for it.
+      let cut = encoding.startsWith('utf-16');
       for (let at = 0; at < size; at += pieceLength) {
         const done = Math.min(at + pieceLength, size);
         const bytes = file.bytes(at, done);
         heard(bytes);
-        yield { text: decoder.decode(bytes, { stream: done < size }), done };
+        const plain = cut ? undefined : plainText(bytes);
+        yield { text: plain ?? decoder.decode(bytes, { stream: done < size }), done };
+        cut = plain === undefined && (encoding.startsWith('utf-16') || (bytes.at(-1) ?? 0) > 127);
       }
     },
   } satisfies LogText;

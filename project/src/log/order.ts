@@ -1,5 +1,5 @@
 import { countFault } from './faults.ts';
-import type { LogTable } from './logTable.ts';
+import type { LogTable, LogValues } from './logTable.ts';
 
 /**
  * Puts rows in the order of time, keeps the first of rows with one moment, finds the step between most rows, and counts gaps.
@@ -15,7 +15,8 @@ export function inOrder(table: LogTable, lines: Float64Array): LogTable {
       if ((time[i] ?? 0) < (time[i - 1] ?? 0)) countFault(faults, 'out-of-order', lines[i] ?? 0);
     }
   const kept = sorted ? undefined : rowsInOrder(table, lines);
-  const pick = (x: Float64Array): Float64Array => (kept ? Float64Array.from(kept, (at) => x[at] ?? 0) : x);
+  const pick = <A extends LogValues>(x: A): A =>
+    kept ? (x.slice(0, kept.length).map((_, i) => x[kept[i] ?? 0] ?? 0) as A) : x;
   const columns = Object.fromEntries(Object.entries(table.columns).map(([id, x]) => [id, pick(x)]));
   const made = { ...table, time: pick(time), columns };
   const lineOf = pick(lines);

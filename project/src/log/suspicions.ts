@@ -1,9 +1,9 @@
 import { asked, type Problem } from '../document/problem.ts';
-import type { LogTable } from './logTable.ts';
+import type { LogTable, LogValues } from './logTable.ts';
 
 type Moments = { readonly mean: number; readonly deviation: number; readonly count: number };
 
-function momentsOf(x: Float64Array | undefined): Moments {
+function momentsOf(x: LogValues | undefined): Moments {
   let count = 0;
   let mean = 0;
   let squares = 0;

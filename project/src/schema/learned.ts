@@ -1,4 +1,4 @@
-import { date, group, quantity, text } from './field.ts';
+import { date, group, hours, quantity, text } from './field.ts';
 
 /** Where a learned value comes from, so that it can be held against the plan, and taken back. */
 const from = {
@@ -27,6 +27,26 @@ export const learnedHouse = group(
       plausible: { min: 20, max: 1500 },
       possible: { above: 0 },
       usually: 'measured',
+    }),
+  },
+  { label: 'Learned from a log', help: 'Taken in on the page of commissioning, and taken out there in one step.' },
+);
+
+/** What a log taught of the household beside the unit. */
+export const learnedHousehold = group(
+  {
+    ...from,
+    daily: quantity('energy', {
+      label: 'Used in a day beside the unit, as the log has it',
+      help: 'Stands in the place of what was entered. Its range counts what the seasons that were not logged may differ by.',
+      neededBy: [],
+      plausible: { min: 0.2, max: 60 },
+      possible: { min: 0 },
+      usually: 'measured',
+    }),
+    hours: hours({
+      label: 'By the hour of the day, as the log has it',
+      help: '24 numbers from midnight on: the middle of each hour of the days that were logged.',
     }),
   },
   { label: 'Learned from a log', help: 'Taken in on the page of commissioning, and taken out there in one step.' },

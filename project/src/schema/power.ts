@@ -1,4 +1,5 @@
 import { choice, group, hours, map, quantity, text } from './field.ts';
+import { learnedHousehold } from './learned.ts';
 import { costs, motors, tariff } from './powerMoney.ts';
 
 const watts = (label: string, most: number, help?: string) =>
@@ -241,6 +242,7 @@ const household = group(
       { household: 'What can wait in the household', heat: 'The heat pump' },
       { label: 'Given up first when power is short', default: 'household' },
     ),
+    learned: learnedHousehold,
   },
   { label: 'Household' },
 );

@@ -1,6 +1,7 @@
 import { type ColumnMap, type PriceColumn, type PricesRead, priceChanges, readPrices } from '@kneewall/project';
 import { useState } from 'react';
 import { Button } from '../../look/Button.tsx';
+import { FileButton } from '../../look/FileButton.tsx';
 import { Sheet } from '../../look/Sheet.tsx';
 import { useServices, useSession } from '../../services.ts';
 import { ProblemList } from '../project/ProblemList.tsx';
@@ -28,19 +29,12 @@ export function PricesImport() {
         is taken away. Undo takes the whole file back.
       </p>
       <div className="buttons">
-        <label className={`button file-button ${barred ? 'barred-button' : ''}`}>
-          Import a price file
-          <input
-            type="file"
-            accept=".csv,.tsv,.txt"
-            disabled={barred}
-            onChange={(e) => {
-              const file = e.currentTarget.files?.[0];
-              e.currentTarget.value = '';
-              if (file) void file.text().then((text) => take({ name: file.name, text }));
-            }}
-          />
-        </label>
+        <FileButton
+          label="Import a price file"
+          accept=".csv,.tsv,.txt"
+          disabled={barred}
+          choose={([file]) => void file?.text().then((text) => take({ name: file.name, text }))}
+        />
       </div>
       {asking && <Columns heads={asking.read.heads} choose={(columns) => take(asking.file, columns)} />}
       {taken && <Report taken={taken} />}

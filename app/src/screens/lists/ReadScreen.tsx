@@ -53,9 +53,11 @@ function NewVisit() {
   const barred = useSession((s) => s.barred !== undefined);
   const today = () => new Date().toISOString().slice(0, 10);
   return (
-    <Button look="strong" disabled={barred} onClick={() => session.change([visitEdit(visits, today())])}>
-      Begin a visit
-    </Button>
+    <div className="buttons">
+      <Button look="strong" disabled={barred} onClick={() => session.change([visitEdit(visits, today())])}>
+        Begin a visit
+      </Button>
+    </div>
   );
 }
 

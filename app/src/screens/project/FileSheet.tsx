@@ -2,6 +2,7 @@ import { emptyProject, type Problem } from '@kneewall/project';
 import { useState } from 'react';
 import { saveFile } from '../../files/saveFile.ts';
 import { Button } from '../../look/Button.tsx';
+import { FileButton } from '../../look/FileButton.tsx';
 import { Sheet } from '../../look/Sheet.tsx';
 import { goTo } from '../../route/route.ts';
 import { openText, useServices } from '../../services.ts';
@@ -30,20 +31,7 @@ export function FileSheet() {
         <Button look="strong" onClick={() => saveFile(session.now().project)}>
           Save as a file
         </Button>
-        <label className="button file-button">
-          Open a file
-          <input
-            type="file"
-            accept=".json,application/json"
-            onChange={(e) => {
-              const input = e.currentTarget;
-              void open(input.files?.[0]).finally(() => {
-                // The same file may be chosen again after it was mended.
-                input.value = '';
-              });
-            }}
-          />
-        </label>
+        <FileButton label="Open a file" accept=".json,application/json" choose={([file]) => void open(file)} />
         <Button onClick={begin}>New project</Button>
       </div>
       {refused && (

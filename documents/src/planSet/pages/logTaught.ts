@@ -6,7 +6,10 @@ import { signOf } from '../signs.ts';
 /** What of logs the plan is scaled by, and its main numbers before and after; nothing where nothing of it is known. */
 export function takenBlocks(plan: Plan, units: System): Block[] {
   const said = plan.findings.filter(
-    (f) => f.id.startsWith('loads/learned-') || f.id.startsWith('equipment/learned-power'),
+    (f) =>
+      f.id.startsWith('loads/learned-') ||
+      f.id.startsWith('equipment/learned-power') ||
+      f.id === 'offgrid/learned-household',
   );
   if (said.length === 0) return effectBlocks(plan, units);
   return [

@@ -69,7 +69,7 @@ function beside(log: HouseLog, loss: Interval, { planned }: HeatGiven) {
   if ('weak' in own) return {};
   const perDegree = own.lossPerDegree.likely;
   const times = { likely: loss.likely / perDegree, low: loss.low / perDegree, high: loss.high / perDegree };
-  return { planned: perDegree, times };
+  return { planned: perDegree, times, ...(own.aperture ? { plannedAperture: own.aperture.likely } : {}) };
 }
 
 /** How the house forgets, where it was let cool: in a house kept at one temperature nothing of that shows. */

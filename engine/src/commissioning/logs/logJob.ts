@@ -5,7 +5,7 @@ import { type Job, makeJob } from '../../jobs/job.ts';
 import type { HeatGiven } from './logHours.ts';
 
 export const logFitKind = 'commissioning/log-fit';
-export const logFitVersion = 5;
+export const logFitVersion = 6;
 
 /** The plan's house as it was entered, before anything that was learned, and the year its weather is filled up from. */
 export type PlannedHouse = {

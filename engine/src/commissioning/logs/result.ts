@@ -31,6 +31,8 @@ export type LogAnswers = {
         readonly planned?: number;
         readonly times?: Interval;
         readonly aperture?: Interval;
+        /** m² of the plan's own house by the same fit; only told, since a winter does not say which windows. */
+        readonly plannedAperture?: number;
         readonly base: number;
         readonly points: readonly LogDay[];
       }

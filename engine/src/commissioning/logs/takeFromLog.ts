@@ -2,7 +2,8 @@ import type { Interval } from '../../physics/fitting/index.ts';
 import type { LogAnswers } from './result.ts';
 
 /** What can be taken from a log into the plan. */
-export type Taking = 'loss' | 'power';
+export const takings = ['loss', 'power', 'household'] as const;
+export type Taking = (typeof takings)[number];
 
 /** A change to the document; nothing in the place of `after` takes back. */
 export type LogChange = { readonly path: readonly string[]; readonly after: unknown };
@@ -12,7 +13,11 @@ const day = (since1970: number): string => new Date(since1970 * dayLength).toISO
 
 /** Where it is written. `unit` is the id of the chosen candidate. */
 export const placeOfTaking = (taking: Taking, unit: string | undefined): readonly string[] =>
-  taking === 'loss' ? ['house', 'learned'] : ['candidates', unit ?? '', 'learned'];
+  ({
+    loss: ['house', 'learned'],
+    power: ['candidates', unit ?? '', 'learned'],
+    household: ['power', 'household', 'learned'],
+  })[taking];
 
 /** Digits that a document keeps of what was learned: more than any log knows. */
 const digits = 4;
@@ -36,6 +41,11 @@ export function takeFromLog(
     return found.power && from.unit !== undefined
       ? { path, after: { ...origin, power: entered(found.power) } }
       : undefined;
+  if (taking === 'household') {
+    const household = found.beside?.household;
+    if (!household || household.heats) return undefined;
+    return { path, after: { ...origin, daily: entered(household.daily), hours: household.hours.map(Math.round) } };
+  }
   const { house } = found;
   if ('weak' in house || !house.times) return undefined;
   return { path, after: { ...origin, loss: entered(house.times), lossPerDegree: entered(house.lossPerDegree) } };

@@ -79,6 +79,21 @@ describe('what a unit costs over its life', () => {
     expect(costs.units[0]?.beyond).toEqual({ low: 0, likely: 0, high: 0 });
   });
 
+  it('is as wide as the log knows what its unit draws, in the place of how true a sheet may be', () => {
+    const drawn = (low: number, high: number) => {
+      const unit = { ...from.project.candidates['unit-24'] } as (typeof from.project.candidates)[string];
+      const power = { path: 'p', kind: 'fraction', known: 'measured', low, likely: 1, high } as const;
+      const candidates = { ...from.project.candidates, 'unit-24': { ...unit, learned: { ...unit.learned, power } } };
+      return got(lifeCost({ ...from, project: { ...from.project, candidates } })).units.find((u) => u.chosen)?.total;
+    };
+    const driver = drawn(0.9, 1.1)?.drivers.find((d) => d.path === 'p');
+    // All that burns fuel in these years is the unit: a tenth more of 15 years of fuel and wear.
+    expect(driver?.atHigh).toBeCloseTo(0.1 * 15 * (1600 + 250 + 1), 6);
+    expect(driver?.atLow).toBeCloseTo(-0.1 * 15 * (1600 + 250 + 1), 6);
+    expect(drawn(0.99, 1.01)?.high).toBeLessThan(costs.units.find((u) => u.chosen)?.total.high ?? 0);
+    expect(drawn(0.8, 1.2)?.high).toBeGreaterThan(costs.units.find((u) => u.chosen)?.total.high ?? 0);
+  });
+
   it('counts coming years less at interest, by the closed form', () => {
     const at = got(lifeCost(onOwnPower(changed({ interest: plain(0.05), years: plain(20) }), litres)));
     const own = at.units.find((u) => u.chosen);

@@ -1,4 +1,4 @@
-import type { Given, Range, ResolvedProject } from '@kneewall/project';
+import type { Given, Missing, Range, ResolvedProject } from '@kneewall/project';
 import type { OwnSeason } from '../../equipment/result.ts';
 import { uniformPresentValue } from '../../physics/money/presentValue.ts';
 import { attempt, type Outcome, required, unresolved } from '../../plan/outcome.ts';
@@ -16,6 +16,8 @@ type Case = {
   readonly unfit?: 'cold' | 'start';
   readonly taken: UnitTaken;
   readonly season: OwnSeason | undefined;
+  /** How many times its sheet it draws, by a log. */
+  readonly learned: Given | Missing;
   readonly price: Given;
   readonly incentives: readonly Given[];
 };
@@ -83,6 +85,7 @@ function caseOf(from: YearsFrom, id: string, year: UnitTaken | Outcome<UnitTaken
     ...(unfit ? { unfit } : {}),
     taken,
     season: candidate.seasons.own.ok ? candidate.seasons.own.value : undefined,
+    learned: project.candidates[id]?.learned.power ?? { path: `candidates.${id}.learned.power`, missing: true },
     price,
     incentives: incentivesOf(project, id),
   };
@@ -141,7 +144,7 @@ const sum = (parts: Readonly<Record<LifePart, number>>): number => lifeParts.red
 
 /** Today's money by part in one reading of the project. */
 function partsOf(
-  { id, taken, season, price, incentives }: Case,
+  { id, taken, season, learned, price, incentives }: Case,
   project: ResolvedProject,
   need: Range | undefined,
   s: Scenario,
@@ -149,7 +152,7 @@ function partsOf(
   const { years, interest, upkeep, generatorHour, otherHeat } = project.work.life;
   const worth = uniformPresentValue(s.of(interest), s.of(years));
   const heat = heatFactor(need, s);
-  const worse = season ? seasonFactor(id, season, s) - 1 : 0;
+  const worse = season ? seasonFactor(id, season, learned, s) - 1 : 0;
   const own = heat * (1 + taken.byHeating * worse);
   const bought = taken.energy > 0 ? heat * (taken.energy + taken.byHeating * worse) : 0;
   const backup = Math.min(bought, heat * taken.backup);

@@ -1,4 +1,4 @@
-import type { Given, Range } from '@kneewall/project';
+import type { Given, Missing, Range } from '@kneewall/project';
 import type { OwnSeason } from '../../equipment/result.ts';
 import type { Scenario } from '../../plan/scenario.ts';
 
@@ -22,9 +22,10 @@ const sheet = { low: -0.05, likely: 0, high: 0.05 };
 
 /**
  * By how much more a unit takes than with its likely seasonal figure. What moves the figures of several units (frost,
- * stopping and starting) moves them together; how true its sheet is, and what no shared input explains, is its own.
+ * stopping and starting) moves them together; how true its sheet is, and what no shared input explains, is its own. Where a log
+ * taught what it draws, that range stands in the place of how true the sheet may be.
  */
-export function seasonFactor(id: string, { ratio }: OwnSeason, s: Scenario): number {
+export function seasonFactor(id: string, { ratio }: OwnSeason, learned: Given | Missing, s: Scenario): number {
   if (!(ratio.likely > 0)) return 1;
   let moved = ratio.likely;
   let explained = 0;
@@ -35,6 +36,7 @@ export function seasonFactor(id: string, { ratio }: OwnSeason, s: Scenario): num
   }
   const rest = Math.sqrt(Math.max(0, (ratio.likely - ratio.low) ** 2 - explained));
   moved -= rest * s.of(givenOf(`candidates.${id}#beyond-sheet`, { low: 0, likely: 0, high: rest > 1e-9 ? 1 : 0 }));
-  const asSheet = s.of(givenOf(`candidates.${id}#sheet`, sheet));
-  return (ratio.likely / Math.max(moved, 0.2 * ratio.likely)) * (1 + asSheet);
+  const drawn =
+    'missing' in learned ? 1 + s.of(givenOf(`candidates.${id}#sheet`, sheet)) : s.of(learned) / learned.likely;
+  return (ratio.likely / Math.max(moved, 0.2 * ratio.likely)) * drawn;
 }

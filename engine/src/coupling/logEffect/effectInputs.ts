@@ -1,7 +1,9 @@
 import type { ResolvedProject } from '@kneewall/project';
 import { houseCase } from '../../loads/dynamic/houseCase.ts';
 import { asEntered } from '../../loads/learned/learnedHouse.ts';
+import { householdAsEntered, householdOf } from '../../offgrid/household.ts';
 import { type Outcome, required, unresolved } from '../../plan/outcome.ts';
+import { scenario } from '../../plan/scenario.ts';
 import type { TradeResults } from '../../results.ts';
 import { sheetOnly } from '../logFit/sheetOnly.ts';
 import type { UnitYearInputs } from '../season/unitYearJob.ts';
@@ -11,9 +13,11 @@ import type { LogEffectInputs } from './logEffectJob.ts';
 export function toldLog({ logs }: Pick<TradeResults['commissioning'], 'logs'>) {
   const told = logs.flatMap(({ id, name, learned }) => {
     if (!learned.ok) return [];
-    const { house, power, to } = learned.value;
+    const { house, power: draw, beside, to } = learned.value;
     const loss = 'weak' in house ? undefined : house.times;
-    return loss || power ? [{ id, name, to, ...(loss ? { loss } : {}), ...(power ? { draw: power } : {}) }] : [];
+    const household = beside?.household?.heats === false ? beside.household : undefined;
+    const found = { ...(loss ? { loss } : {}), ...(draw ? { draw } : {}), ...(household ? { household } : {}) };
+    return Object.keys(found).length > 0 ? [{ id, name, to, ...found }] : [];
   });
   return told.sort((a, b) => b.to - a.to || (a.id < b.id ? -1 : 1))[0];
 }
@@ -28,7 +32,8 @@ export function effectInputs(
   const told = commissioning ? toldLog(commissioning) : undefined;
   if (!told || !climate) return unresolved('missing', 'logs');
   const { house, night } = houseCase({ house: asEntered(project.house), site: project.site }, climate);
-  const { loss, draw } = told;
+  const { loss, draw, household } = told;
+  if (!loss && !draw && !own.ok) return unresolved('missing', 'logs');
   return {
     ...unit,
     house,
@@ -36,6 +41,15 @@ export function effectInputs(
     unit: { ...unit.unit, model: sheetOnly(unit.unit.model) },
     ...(loss ? { loss } : {}),
     ...(draw ? { draw } : {}),
-    ...(own.ok ? { own: required(own) } : {}),
+    ...(own.ok ? ownBefore(project, required(own)) : {}),
+    ...(own.ok && household ? { household: { daily: household.daily, hours: household.hours } } : {}),
   };
 }
+
+/** Own power with the household as it was entered. */
+const ownBefore = (
+  { power: { household } }: ResolvedProject,
+  { power, standing }: NonNullable<LogEffectInputs['own']>,
+) => ({
+  own: { power: { ...power, household: householdOf(householdAsEntered(household), scenario()) }, standing },
+});

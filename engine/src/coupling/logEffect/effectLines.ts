@@ -26,5 +26,6 @@ export const effectLines = ({ before }: LogEffect): readonly EffectLine[] =>
 export const effectColumns = [
   ['loss', 'With the log’s loss'],
   ['power', 'With the log’s power'],
-  ['both', 'With both'],
+  ['household', 'With the log’s household'],
+  ['all', 'With all of them'],
 ] as const;

@@ -9,8 +9,8 @@ import { type Prepared, powerRuns, prepare, preparedFor } from '../power/powerRu
 import { unitYear } from '../season/unitYear.ts';
 import type { EffectFigures, EffectRange, LogEffect, LogEffectInputs } from './logEffectJob.ts';
 
-/** How many times as much is lost and drawn. */
-type Times = { readonly loss: number; readonly draw: number };
+/** How many times as much is lost and drawn, and kWh a day beside the unit where that is another than entered. */
+type Times = { readonly loss: number; readonly draw: number; readonly daily?: number };
 
 /**
  * The main numbers of a plan by itself and with what a log told of it, alone and together: each at the ends and the middle
@@ -21,8 +21,9 @@ export function logEffect(
   year: WeatherYear,
   tell: (done: number, total: number) => void,
 ): LogEffect {
-  const { loss, draw } = inputs;
-  const cases = 1 + 3 * [loss, draw, loss && draw].filter((x) => x !== undefined).length;
+  const { loss, draw, household } = inputs;
+  const told = [loss, draw, household].filter((x) => x !== undefined).length;
+  const cases = 1 + 3 * (told + (told > 1 ? 1 : 0));
   const nights = new Map<number, number>();
   const prepared = prepare(inputs, year);
   let done = 0;
@@ -44,16 +45,27 @@ export function logEffect(
     before: at({ loss: 1, draw: 1 }),
     ...(loss ? { loss: ends((end) => ({ loss: loss[end], draw: 1 })) } : {}),
     ...(draw ? { power: ends((end) => ({ loss: 1, draw: draw[end] })) } : {}),
-    ...(loss && draw ? { both: ends((end) => ({ loss: loss[end], draw: draw[end] })) } : {}),
+    ...(household ? { household: ends((end) => ({ loss: 1, draw: 1, daily: household.daily[end] })) } : {}),
+    ...(told > 1 ? { all: ends((end) => all(inputs, end)) } : {}),
   };
 }
 
-/** House and unit with so many times as much lost and drawn. */
-function changed(inputs: LogEffectInputs, { loss, draw }: Times): LogEffectInputs {
-  const { house, unit } = inputs;
+const all = ({ loss, draw, household }: LogEffectInputs, end: keyof Range): Times => ({
+  loss: loss?.[end] ?? 1,
+  draw: draw?.[end] ?? 1,
+  ...(household ? { daily: household.daily[end] } : {}),
+});
+
+/** House and unit with so many times as much lost and drawn, and the household that was logged. */
+function changed(inputs: LogEffectInputs, { loss, draw, daily }: Times): LogEffectInputs {
+  const { house, unit, own, household } = inputs;
+  const logged = daily !== undefined && own && household ? { daily, hours: household.hours } : undefined;
   return {
     ...inputs,
     house: loss === 1 ? house : { ...house, times: loss, envelope: scaledLeaks(house.envelope, loss) },
+    ...(own && logged
+      ? { own: { ...own, power: { ...own.power, household: { ...own.power.household, ...logged } } } }
+      : {}),
     unit: draw === 1 ? unit : { ...unit, model: drawing(unit.model, draw) },
   };
 }

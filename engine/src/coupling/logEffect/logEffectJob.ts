@@ -10,6 +10,8 @@ export type LogEffectInputs = UnitYearInputs & {
   readonly night: DayWeather;
   readonly loss?: Range;
   readonly draw?: Range;
+  /** kWh a day beside the unit and its hours, only on own power: there alone it moves any of these figures. */
+  readonly household?: { readonly daily: Range; readonly hours: readonly number[] };
   readonly own?: { readonly power: PowerInputs; readonly standing: StandingDraw };
 };
 
@@ -34,12 +36,13 @@ export type LogEffect = {
   readonly before: EffectFigures;
   readonly loss?: EffectRange;
   readonly power?: EffectRange;
-  /** With both, where both are told. */
-  readonly both?: EffectRange;
+  readonly household?: EffectRange;
+  /** With all of them, where several are told. */
+  readonly all?: EffectRange;
 };
 
 export const logEffectKind = 'coupling/log-effect';
-export const logEffectVersion = 1;
+export const logEffectVersion = 2;
 
 export const logEffectJob = (inputs: LogEffectInputs, kept?: PlainParts): Job =>
   makeJob(logEffectKind, logEffectVersion, inputs, 'long', kept);

@@ -1,5 +1,6 @@
 import { endLength, type LogEntry, logEndsOf, type Problem, type Project, planLog, tailFrom } from '@kneewall/project';
 import { useState } from 'react';
+import { FileButton } from '../../../look/FileButton.tsx';
 import { useSession } from '../../../services.ts';
 import { ProblemList } from '../../project/ProblemList.tsx';
 import { type ChosenLog, LogTaking } from './LogTaking.tsx';
@@ -29,19 +30,13 @@ export function LogImport() {
       {chosen.map((log) => (
         <LogTaking key={log.number} log={log} leave={(found) => leave(log, found)} />
       ))}
-      <label className={`button file-button ${barred ? 'barred-button' : ''}`}>
-        {chosen.length > 0 ? 'Import another log' : 'Import a log'}
-        <input
-          type="file"
-          accept=".csv,.txt,.tsv"
-          multiple
-          disabled={barred}
-          onChange={(e) => {
-            void choose([...(e.currentTarget.files ?? [])]);
-            e.currentTarget.value = '';
-          }}
-        />
-      </label>
+      <FileButton
+        label={chosen.length > 0 ? 'Import another log' : 'Import a log'}
+        accept=".csv,.txt,.tsv"
+        multiple
+        disabled={barred}
+        choose={(files) => void choose(files)}
+      />
       {problems.length > 0 && (
         <div role="alert">
           <ProblemList problems={problems} />

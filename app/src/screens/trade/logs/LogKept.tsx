@@ -88,7 +88,15 @@ function Figures({ found }: { found: LogAnswers }) {
             <dt>Takes in as much sun as a roof opening of</dt>
             <dd>
               {found.sun === 'measured' ? (
-                <QuantityRange range={house.aperture} kind="area" />
+                <>
+                  <QuantityRange range={house.aperture} kind="area" />
+                  {house.plannedAperture !== undefined && (
+                    <>
+                      {' '}
+                      (plan: <Quantity value={house.plannedAperture} kind="area" />)
+                    </>
+                  )}
+                </>
               ) : (
                 'told by the panels only'
               )}

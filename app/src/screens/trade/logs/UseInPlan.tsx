@@ -1,4 +1,4 @@
-import { type LogAnswers, type Plan, placeOfTaking, type Taking, takeFromLog } from '@kneewall/engine';
+import { heatsWords, type LogAnswers, type Plan, placeOfTaking, type Taking, takeFromLog } from '@kneewall/engine';
 import { type Range, valueAt } from '@kneewall/project';
 import { Button } from '../../../look/Button.tsx';
 import { Quantity, QuantityRange } from '../../../quantity/Quantity.tsx';
@@ -12,7 +12,8 @@ export function UseInPlan({ name, found, plan }: Props) {
   const chosen = plan.trades.equipment?.chosen;
   const unit = chosen?.ok ? chosen.value : undefined;
   const times = 'weak' in found.house ? undefined : found.house.times;
-  if (!times && !found.power) return null;
+  const household = found.beside?.household;
+  if (!times && !found.power && !household) return null;
   return (
     <section className="log-use" aria-label="Use it in the plan">
       <h3>Use it in the plan</h3>
@@ -28,6 +29,15 @@ export function UseInPlan({ name, found, plan }: Props) {
           so much when it heats; what it can give at most stays that of its sheet.
         </Take>
       )}
+      {household && !household.heats && (
+        <Take taking="household" title="Household beside the unit" {...{ name, found, unit }}>
+          The house takes <Quantity value={household.daily.likely} kind="energy" significant={3} /> (
+          <QuantityRange range={household.daily} kind="energy" />) a day beside the unit, at the hours shown above. That
+          stands in the place of what was entered; the range counts the seasons that were not logged.
+        </Take>
+      )}
+      {household?.heats && <p>The household’s power is only told.{heatsWords}</p>}
+      <NotTaken />
       <EffectTable plan={plan} />
       <p className="field-help">
         Nothing of a log is used before you say so. What the plan says by itself stays beside it, and one press takes a
@@ -36,6 +46,29 @@ export function UseInPlan({ name, found, plan }: Props) {
     </section>
   );
 }
+
+/** What a log tells that is left out of the plan, and why. */
+const NotTaken = () => (
+  <details className="fold">
+    <summary>
+      <span className="fold-title">What is told and not taken over</span>
+    </summary>
+    <ul>
+      <li>
+        Sun: south windows cannot be told apart from all windows by this log, nor glass from sun on walls, and on a
+        summer afternoon these are not the same. Where log and plan differ, look at shade, trees and curtains.
+      </li>
+      <li>
+        How long the house stays warm: floors, walls and furniture are one in it, and it shows only where the house was
+        let cool.
+      </li>
+      <li>
+        What the unit gives at most: it cannot be told from a log of a unit that runs as slowly as it may. Only hours
+        flat out in which the house cooled all the same would say it.
+      </li>
+    </ul>
+  </details>
+);
 
 /** A share with the range it is known in. */
 function Told({ range }: { readonly range: Range }) {
@@ -78,7 +111,8 @@ function Take({
       <p>{children}</p>
       {taken && (
         <p className="log-taken">
-          In the plan since {taken.accepted ?? 'an unknown day'}, from the log “{taken.log ?? ''}”.
+          In the plan since <span className="log-day">{taken.accepted ?? 'an unknown day'}</span>, from the log “
+          {taken.log ?? ''}”.
         </p>
       )}
       <div className="buttons">

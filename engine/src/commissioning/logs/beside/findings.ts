@@ -8,14 +8,19 @@ const idleSpare = 1.25;
 
 /** The household beside the unit and the inverter's own draw, against what the plan has for them. */
 export const besideFindings = (log: Log, { beside }: LogAnswers, { project }: PlanView): readonly Found[] => [
-  ...(beside?.household ? [household(log, beside.household, project.power.household.daily)] : []),
+  ...(beside?.household ? [household(log, beside.household, project.power.household)] : []),
   ...(beside?.inverter ? [idle(log, beside.inverter, project.power.inverter.idle)] : []),
 ];
 
 type Beside = NonNullable<LogAnswers['beside']>;
-type Field = PlanView['project']['power']['household']['daily'];
+type Power = PlanView['project']['power'];
+type Field = Power['inverter']['idle'];
 
-const household = ({ id, name }: Log, found: NonNullable<Beside['household']>, planned: Field): Found =>
+const household = (
+  { id, name }: Log,
+  found: NonNullable<Beside['household']>,
+  { daily: planned, learned }: Power['household'],
+): Found =>
   telling('commissioning', `log-${id}`)(
     {
       id: `log-household:${id}`,
@@ -24,7 +29,10 @@ const household = ({ id, name }: Log, found: NonNullable<Beside['household']>, p
       kind: 'energy',
       limit: 'missing' in planned ? {} : { max: planned.high },
       source: 'commissioning.log-beside',
-      facts: { name, days: found.days, planned: 'missing' in planned ? 0 : planned.likely },
+      facts: {
+        ...{ name, days: found.days, heats: found.heats ? 1 : 0, taken: 'missing' in learned.daily ? 0 : 1 },
+        planned: 'missing' in planned ? 0 : planned.likely,
+      },
     },
     (rec) => {
       if ('missing' in planned) return unresolved('missing', planned.path);

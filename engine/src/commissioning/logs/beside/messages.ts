@@ -20,16 +20,22 @@ const whyWords: Readonly<Record<Untold, string>> = {
 export const untoldWords = ({ column, why }: LogBeside['untold'][number]): string =>
   `The column of the ${columnWords[column as keyof typeof columnWords] ?? column} teaches nothing here: ${whyWords[why]}.`;
 
+/** Why a household that follows the cold stays out of the plan. */
+export const heatsWords =
+  ' It rises with the cold: something in it heats, and cannot be told apart from the rest by this log. So it cannot be taken into the plan.';
+
 type Say = (j: Judged, print: Printer) => Words;
 
 export const besideWords: Readonly<Record<string, Say>> = {
   'log-household': (j, print) => ({
-    what: `By the log “${String(j.facts?.name)}” the house beside the unit takes ${print.value(j)} a day; planned are ${print.rounded(Number(j.facts?.planned), 'energy')}, at most ${print.limit(j)}.`,
-    why: `From ${String(j.facts?.days)} whole days of the season that was logged: summer and winter may differ. What else heats by electricity is in it.`,
+    what: `By the log “${String(j.facts?.name)}” the house beside the unit takes ${print.value(j)} a day; entered are ${print.rounded(Number(j.facts?.planned), 'energy')}, at most ${print.limit(j)}.${j.facts?.taken === 1 ? ' The plan goes by what was taken from a log.' : ''}`,
+    why: `From ${String(j.facts?.days)} whole days. The range is for a whole year, so it is wider the less of a year was logged.${j.facts?.heats === 1 ? heatsWords : ''}`,
     mend:
       j.status === 'ok'
         ? 'The plan stands.'
-        : 'Enter what was measured, and its hours: battery, generator and bills follow from it. Or find what runs all day.',
+        : j.facts?.heats === 1
+          ? 'Find what heats beside the unit, and enter it apart.'
+          : 'Take it into the plan: battery, generator and bills follow from it. Or find what runs all day.',
   }),
   'log-idle': (j, print) => ({
     what: `By the log “${String(j.facts?.name)}” ${print.value(j)} go to nothing while the battery alone carries the house; planned for the inverter are ${print.rounded(Number(j.facts?.planned), 'electric-power')}.`,
