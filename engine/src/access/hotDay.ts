@@ -25,7 +25,7 @@ export function hotDayMinutes(
   const pressure = required(climate.pressure);
   const outdoors = day.hours.map((h) => h.outdoor);
   const rise = Math.max(leastRise, required(loads.atticDay).likely - day.outdoor.likely);
-  const roofRise = Math.max(rise, required(loads.attic).sunRise);
+  const roofRise = Math.max(rise, required(loads.atticSunRise));
   if (!Number.isFinite(rise) || !Number.isFinite(roofRise)) return unresolved('missing', 'house.attic');
   const sun = day.hours.map((h) => h.beamNormal * Math.max(0, Math.cos((h.zenith * Math.PI) / 180)) + h.diffuseLevel);
   const most = Math.max(...sun, 1e-9);

@@ -38,7 +38,8 @@ export type Balance = {
   readonly envelope: Envelope;
   readonly attic: AtticModel | undefined;
   readonly atticNight: number | undefined;
-  readonly atticDay: number | undefined;
+  /** Hottest hour of the hot day: °C of its air, and K by which the sun lifts its roof then. */
+  readonly atticHottest: { readonly air: number; readonly sunRise: number } | undefined;
   readonly heating: readonly Heat[];
   readonly cooling: readonly Heat[];
   readonly latent: number;
@@ -110,7 +111,7 @@ export function balance({ house, site, weather, planes }: Given, s: Scenario, re
     envelope,
     attic: hot.attic,
     atticNight,
-    atticDay: hot.atticTemperature,
+    atticHottest: hot.atticHottest,
     heating,
     cooling: hot.cooling,
     latent: hot.latent,
@@ -165,7 +166,7 @@ type HotHour = {
   readonly latent: number;
   readonly hour: number;
   readonly attic: AtticModel | undefined;
-  readonly atticTemperature: number | undefined;
+  readonly atticHottest: Balance['atticHottest'];
 };
 
 /** The hour of the hot day in which the whole house takes most sensible heat. No storage is counted. */
@@ -205,8 +206,17 @@ function worstHour(
     latent: wet + s.of(house.people.count) * personLatent,
     hour: worst.hour,
     attic: worst.model,
-    atticTemperature: worst.t,
+    atticHottest: hottestAttic(at),
   };
+}
+
+/** The attic is hottest hours before the house is; whoever works or lies in it meets that hour. */
+function hottestAttic(
+  hours: readonly { readonly t: number | undefined; readonly model: AtticModel | undefined }[],
+): Balance['atticHottest'] {
+  const hottest = hours.reduce((a, b) => ((b.t ?? -Infinity) > (a.t ?? -Infinity) ? b : a));
+  if (hottest.t === undefined || hottest.model === undefined) return undefined;
+  return { air: hottest.t, sunRise: hottest.model.sunRise };
 }
 
 /** Heat through all paths and from the sun in one hour, W; people and appliances are the same in every hour. */

@@ -26,6 +26,9 @@ export function byDays(result: LoadsResult, days: DesignDays): LoadsResult {
     ...result,
     heating,
     cooling,
+    atticDay: day.attic
+      ? attempt(() => shifted(required(result.atticDay), Math.max(...(day.attic ?? []))))
+      : result.atticDay,
     sums: attempt(() => ({
       heating: required(result.heating).likely,
       cooling: required(result.cooling).sensible.likely,
@@ -62,7 +65,11 @@ function roomByDays(room: RoomLoad, heating: number | undefined, cooling: number
 
 /** A spread moved to another likely value, every part of it in proportion; without a likely value of its own, by what is added. */
 function brought(x: Spread, likely: number): Spread {
-  if (x.likely > 0) return { ...scaled(x, likely / x.likely), likely };
+  return x.likely > 0 ? { ...scaled(x, likely / x.likely), likely } : shifted(x, likely);
+}
+
+/** A spread moved as a whole. */
+function shifted(x: Spread, likely: number): Spread {
   const more = likely - x.likely;
   return { ...x, low: x.low + more, likely, high: x.high + more };
 }

@@ -61,6 +61,7 @@ export function design(input: TradeInput<'climate'>): LoadsResult {
     leakage: attempt(() => required(likely).envelope),
     atticNight: pick('atticNight'),
     atticDay: pick('atticDay'),
+    atticSunRise: attempt(() => (required(likely).atticHottest ?? noAttic()).sunRise),
     winter: attempt(() => ({ burned: required(pick('burned')), computed: required(pick('computed')) })),
     days: pendingOn(jobs, 'days'),
     year: pendingOn(jobs, 'year'),
@@ -93,9 +94,9 @@ function outputs(given: Given, climate: ClimateResult, s: Scenario): Record<stri
     loss: b.lossPerDegree,
     leak: b.leak.coefficient,
     degrees,
-    ...(b.atticNight === undefined || b.atticDay === undefined
+    ...(b.atticNight === undefined || b.atticHottest === undefined
       ? {}
-      : { atticNight: b.atticNight, atticDay: b.atticDay }),
+      : { atticNight: b.atticNight, atticDay: b.atticHottest.air }),
     ...(burned.ok ? burned.value : {}),
     ...(byFuel.ok ? { fuelLoss: byFuel.value, fuelHeating: byFuel.value * degrees } : {}),
     ...byRoom('heating', rooms, b.heating),

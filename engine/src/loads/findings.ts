@@ -152,7 +152,7 @@ function atticHeat(result: LoadsResult): Found[] {
   const { recorder, steps } = recordWorking();
   const value: Outcome<Spread> = attempt(() => {
     const t = required(result.atticDay);
-    recorder.step('t_attic', 'table', {}, t.likely, '°C', 'attic.steady');
+    recorder.step('t_attic', 'table', {}, t.likely, '°C', result.days.ok ? 'loads.by-days' : 'attic.steady');
     return t;
   });
   return [

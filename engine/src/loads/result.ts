@@ -120,9 +120,13 @@ export type LoadsResult = ResultBase & {
   readonly attic: Outcome<AtticModel>;
   /** How the house leaks. */
   readonly leakage: Outcome<Envelope>;
-  /** °C in the attic without ducts, at the design night and at the design hour. */
+  /**
+   * °C in the attic without ducts: at the design night, and in its own hottest hour of the hot day, by the days once they are
+   * known; and K by which the sun lifts its roof above outdoors in that hour.
+   */
   readonly atticNight: Outcome<Spread>;
   readonly atticDay: Outcome<Spread>;
+  readonly atticSunRise: Outcome<number>;
   /** The cold night and the hot day through the house's own walls, and a whole year; pending until their jobs are done. */
   readonly days: Outcome<DesignDays>;
   readonly year: Outcome<HouseYear>;
