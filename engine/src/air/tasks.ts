@@ -1,3 +1,4 @@
+import { atticWork } from '../plan/atticWork.ts';
 import type { Task } from '../plan/lines.ts';
 import { damperPlaces } from './balance/places.ts';
 import { cards } from './cards.ts';
@@ -5,11 +6,6 @@ import { doorTasks } from './doors/doorWork.ts';
 import type { AirResult } from './result.ts';
 
 const minute = 60;
-const attic = [
-  'Heat kills in attics: start early, short turns, never alone.',
-  'Kneel on boards across joists only; the ceiling between does not carry you.',
-  'Old loose insulation may hold asbestos, old wiring may be bare: stop and have it looked at.',
-];
 
 /** Hanging, sealing and testing the ducts. Each run is its own safe stop. */
 export function tasks({ model, shut }: AirResult): readonly Task[] {
@@ -35,7 +31,7 @@ export function tasks({ model, shut }: AirResult): readonly Task[] {
       parts: runs,
       after: [],
       safeStops: ['After each run: both ends fixed and capped, hatch guarded'],
-      cautions: attic,
+      cautions: atticWork,
     },
     {
       id: 'air/ports',
@@ -49,7 +45,7 @@ export function tasks({ model, shut }: AirResult): readonly Task[] {
       parts: 'any',
       after: ['air/hang'],
       safeStops: ['Any time: ports plugged'],
-      cautions: ['Keep the drill away from coil, drain pan and wires; power locked off.'],
+      cautions: ['Keep the drill away from coil, drain pan and wires; power locked off.', ...atticWork],
     },
     {
       id: 'air/seal',
@@ -63,7 +59,7 @@ export function tasks({ model, shut }: AirResult): readonly Task[] {
       parts: runs,
       after: ['air/hang', 'air/ports'],
       safeStops: ['After each joint: tub closed, lamp off, hatch guarded'],
-      cautions: attic,
+      cautions: atticWork,
     },
     ...(shut.ok ? doorTasks(shut.value.ways) : []),
     ...(places.length > 1 ? balancing(collars, places.length) : []),
@@ -90,7 +86,7 @@ const balancing = (collars: number, places: number): Task[] => [
           parts: collars,
           after: ['air/hang'],
           safeStops: ['After each damper: locked open, collar taped'],
-          cautions: [...attic, 'Cut sheet metal is sharp: gloves.'],
+          cautions: [...atticWork, 'Cut sheet metal is sharp: gloves.'],
         } as const,
       ]
     : []),
@@ -106,6 +102,6 @@ const balancing = (collars: number, places: number): Task[] => [
     parts: 'any',
     after: ['air/seal', ...(collars > 0 ? ['air/dampers'] : [])],
     safeStops: ['Any time: all dampers locked, none shut'],
-    cautions: ['Measure static pressure again at the end: dampers add to it.', ...attic],
+    cautions: ['Measure static pressure again at the end: dampers add to it.', ...atticWork],
   },
 ];

@@ -1,9 +1,9 @@
+import { atticWork } from '../plan/atticWork.ts';
 import type { Task } from '../plan/lines.ts';
 import { minutes } from '../plan/minutes.ts';
 import { cards } from './cards.ts';
 import type { CondensateResult } from './result.ts';
 
-const attic = 'Hot attic: short turns, water, somebody below. Boards across the joists; never step between them.';
 const solvents =
   'Primer and cement give off fumes that burn and make drunk: air from outside, no flame, no pilot light, no sparks.';
 
@@ -26,7 +26,7 @@ export function tasks({ along, pumped }: CondensateResult): readonly Task[] {
       place: 'attic',
       after: [],
       safeStops: ['Unit on its blocks, strapped, hatch guarded'],
-      cautions: [attic, 'The unit is heavy: fingers out before it comes down.'],
+      cautions: [...atticWork, 'The unit is heavy: fingers out before it comes down.'],
     }),
     task('pipe', {
       what: 'Dry-fit trap, vent, clean-outs and the whole drain with its fall; mark; then glue from the trap down; second line or switch beside it',
@@ -38,7 +38,7 @@ export function tasks({ along, pumped }: CondensateResult): readonly Task[] {
       parts: 2,
       after: ['condensate/level'],
       safeStops: ['Dry-fitted and marked', 'After each glued joint: ends capped'],
-      cautions: [attic, solvents],
+      cautions: [...atticWork, solvents],
     }),
     task('fill', {
       what: 'Fill the trap, pour a litre into the pan, watch it leave; then stop the drain and see that the second way works',
@@ -49,7 +49,10 @@ export function tasks({ along, pumped }: CondensateResult): readonly Task[] {
       parts: 'any',
       after: ['condensate/pipe'],
       safeStops: ['Any time: drain open, pan dry'],
-      cautions: ['Power locked off while water is poured near the unit. Keep it away from wires and controls.'],
+      cautions: [
+        ...atticWork,
+        'Power locked off while water is poured near the unit. Keep it away from wires and controls.',
+      ],
     }),
     ...(pumped
       ? [
@@ -61,7 +64,10 @@ export function tasks({ along, pumped }: CondensateResult): readonly Task[] {
             place: 'attic',
             after: ['condensate/pipe'],
             safeStops: ['Pump unplugged, its box empty'],
-            cautions: ['Power locked off, unit and pump. Wiring is for whoever the local code lets do it.'],
+            cautions: [
+              ...atticWork,
+              'Power locked off, unit and pump. Wiring is for whoever the local code lets do it.',
+            ],
           }),
         ]
       : []),
@@ -75,7 +81,7 @@ export function tasks({ along, pumped }: CondensateResult): readonly Task[] {
             place: 'attic',
             after: ['condensate/level'],
             safeStops: ['After each glued joint: ends capped'],
-            cautions: [attic, solvents],
+            cautions: [...atticWork, solvents],
           }),
         ]
       : []),
