@@ -20,7 +20,7 @@ import { ownLoss, ownLossOf } from './learned/ownLoss.ts';
 import { scaledAttic, scaledElements, scaledLeaks } from './learned/scaled.ts';
 import { learnedTimes } from './learned/times.ts';
 import { elementsOfAnswers } from './quick.ts';
-import type { AtticModel, LoadPart, PartId } from './result.ts';
+import type { AtticHour, AtticModel, LoadPart, PartId } from './result.ts';
 import { elementsOfRooms } from './rooms.ts';
 import type { Plane, PlaneSun } from './sunlight.ts';
 
@@ -38,8 +38,8 @@ export type Balance = {
   readonly envelope: Envelope;
   readonly attic: AtticModel | undefined;
   readonly atticNight: number | undefined;
-  /** Hottest hour of the hot day: °C of its air, and K by which the sun lifts its roof then. */
-  readonly atticHottest: { readonly air: number; readonly sunRise: number } | undefined;
+  /** Of the hot day, hour by hour. */
+  readonly atticHours: readonly AtticHour[] | undefined;
   readonly heating: readonly Heat[];
   readonly cooling: readonly Heat[];
   readonly latent: number;
@@ -111,7 +111,7 @@ export function balance({ house, site, weather, planes }: Given, s: Scenario, re
     envelope,
     attic: hot.attic,
     atticNight,
-    atticHottest: hot.atticHottest,
+    atticHours: hot.atticHours,
     heating,
     cooling: hot.cooling,
     latent: hot.latent,
@@ -166,7 +166,7 @@ type HotHour = {
   readonly latent: number;
   readonly hour: number;
   readonly attic: AtticModel | undefined;
-  readonly atticHottest: Balance['atticHottest'];
+  readonly atticHours: Balance['atticHours'];
 };
 
 /** The hour of the hot day in which the whole house takes most sensible heat. No storage is counted. */
@@ -206,17 +206,8 @@ function worstHour(
     latent: wet + s.of(house.people.count) * personLatent,
     hour: worst.hour,
     attic: worst.model,
-    atticHottest: hottestAttic(at),
+    atticHours: attic && at.map(({ t, model }) => ({ air: t ?? indoor, sunRise: model?.sunRise ?? 0 })),
   };
-}
-
-/** The attic is hottest hours before the house is; whoever works or lies in it meets that hour. */
-function hottestAttic(
-  hours: readonly { readonly t: number | undefined; readonly model: AtticModel | undefined }[],
-): Balance['atticHottest'] {
-  const hottest = hours.reduce((a, b) => ((b.t ?? -Infinity) > (a.t ?? -Infinity) ? b : a));
-  if (hottest.t === undefined || hottest.model === undefined) return undefined;
-  return { air: hottest.t, sunRise: hottest.model.sunRise };
 }
 
 /** Heat through all paths and from the sun in one hour, W; people and appliances are the same in every hour. */

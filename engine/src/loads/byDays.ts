@@ -26,9 +26,7 @@ export function byDays(result: LoadsResult, days: DesignDays): LoadsResult {
     ...result,
     heating,
     cooling,
-    atticDay: day.attic
-      ? attempt(() => shifted(required(result.atticDay), Math.max(...(day.attic ?? []))))
-      : result.atticDay,
+    ...atticByDay(result, day.attic),
     sums: attempt(() => ({
       heating: required(result.heating).likely,
       cooling: required(result.cooling).sensible.likely,
@@ -47,6 +45,15 @@ export function byDays(result: LoadsResult, days: DesignDays): LoadsResult {
     ),
     ...(result.learned ? { learned: learnedByDays(result.learned, result.heating, heating) } : {}),
     workings: { ...result.workings, 'loads/heating': [...(result.workings['loads/heating'] ?? []), ...steps] },
+  };
+}
+
+/** The attic as its own hot day has it; the roof's outside stays that of the sums, which hang on sun and air alone. */
+function atticByDay(result: LoadsResult, air: readonly number[] | undefined): Partial<LoadsResult> {
+  if (air === undefined) return {};
+  return {
+    atticDay: attempt(() => shifted(required(result.atticDay), Math.max(...air))),
+    atticHours: attempt(() => required(result.atticHours).map((hour, h) => ({ ...hour, air: air[h] ?? hour.air }))),
   };
 }
 

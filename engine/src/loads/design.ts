@@ -9,7 +9,7 @@ import { heatOfWinter, type LastWinter, lossByFuel, shareGiven } from './fuel.ts
 import { leakFaces } from './house.ts';
 import { learnedHouse } from './learned/learnedHouse.ts';
 import { narrow } from './narrow.ts';
-import type { LoadsResult, RoomLoad } from './result.ts';
+import type { AtticHour, LoadsResult, RoomLoad } from './result.ts';
 import { sunOnPlanes } from './sunlight.ts';
 
 /** Heat lost at the cold night and gained at the hot hour, room by room, with what each unknown is worth. Pure. */
@@ -61,7 +61,8 @@ export function design(input: TradeInput<'climate'>): LoadsResult {
     leakage: attempt(() => required(likely).envelope),
     atticNight: pick('atticNight'),
     atticDay: pick('atticDay'),
-    atticSunRise: attempt(() => (required(likely).atticHottest ?? noAttic()).sunRise),
+    atticHours: attempt(() => required(likely).atticHours ?? noAttic()),
+    atticSunRise: attempt(() => hottestOf(required(likely).atticHours ?? noAttic()).sunRise),
     winter: attempt(() => ({ burned: required(pick('burned')), computed: required(pick('computed')) })),
     days: pendingOn(jobs, 'days'),
     year: pendingOn(jobs, 'year'),
@@ -73,6 +74,9 @@ export function design(input: TradeInput<'climate'>): LoadsResult {
     wanted: jobs.ok ? [jobs.value.days, jobs.value.year, jobs.value.study] : [],
   };
 }
+
+/** The hour in which an attic is hottest: hours before the house is. Whoever works or lies in it meets that one. */
+const hottestOf = (hours: readonly AtticHour[]): AtticHour => hours.reduce((a, b) => (b.air > a.air ? b : a));
 
 const noAttic = () => required<never>({ ok: false, because: 'missing', paths: ['house.attic'] });
 
@@ -94,9 +98,9 @@ function outputs(given: Given, climate: ClimateResult, s: Scenario): Record<stri
     loss: b.lossPerDegree,
     leak: b.leak.coefficient,
     degrees,
-    ...(b.atticNight === undefined || b.atticHottest === undefined
+    ...(b.atticNight === undefined || b.atticHours === undefined
       ? {}
-      : { atticNight: b.atticNight, atticDay: b.atticHottest.air }),
+      : { atticNight: b.atticNight, atticDay: hottestOf(b.atticHours).air }),
     ...(burned.ok ? burned.value : {}),
     ...(byFuel.ok ? { fuelLoss: byFuel.value, fuelHeating: byFuel.value * degrees } : {}),
     ...byRoom('heating', rooms, b.heating),
