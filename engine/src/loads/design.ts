@@ -57,12 +57,8 @@ export function design(input: TradeInput<'climate'>): LoadsResult {
       const { built, leak, shares } = required(likely);
       return { coefficient: required(pick('leak')), exponent: leak.exponent, shares, faces: leakFaces(built) };
     }),
-    attic: attempt(() => required(likely).attic ?? noAttic()),
+    ...atticFrom(likely, pick),
     leakage: attempt(() => required(likely).envelope),
-    atticNight: pick('atticNight'),
-    atticDay: pick('atticDay'),
-    atticHours: attempt(() => required(likely).atticHours ?? noAttic()),
-    atticSunRise: attempt(() => hottestOf(required(likely).atticHours ?? noAttic()).sunRise),
     winter: attempt(() => ({ burned: required(pick('burned')), computed: required(pick('computed')) })),
     days: pendingOn(jobs, 'days'),
     year: pendingOn(jobs, 'year'),
@@ -74,6 +70,15 @@ export function design(input: TradeInput<'climate'>): LoadsResult {
     wanted: jobs.ok ? [jobs.value.days, jobs.value.year, jobs.value.study] : [],
   };
 }
+
+/** What is known of the attic, or why nothing is. */
+const atticFrom = (likely: Outcome<Balance>, pick: (key: string) => Outcome<Spread>) => ({
+  attic: attempt(() => required(likely).attic ?? noAttic()),
+  atticNight: pick('atticNight'),
+  atticDay: pick('atticDay'),
+  atticHours: attempt(() => required(likely).atticHours ?? noAttic()),
+  atticSunRise: attempt(() => hottestOf(required(likely).atticHours ?? noAttic()).sunRise),
+});
 
 /** The hour in which an attic is hottest: hours before the house is. Whoever works or lies in it meets that one. */
 const hottestOf = (hours: readonly AtticHour[]): AtticHour => hours.reduce((a, b) => (b.air > a.air ? b : a));
