@@ -12,7 +12,7 @@ import {
   wordFormulas,
 } from '../src/index.ts';
 import { evaluateFormula } from '../src/physics/index.ts';
-import { atticWork } from '../src/plan/atticWork.ts';
+import { atticWork } from '../src/plan/cautions.ts';
 import { trades } from '../src/trades.ts';
 import { demo, demoNames, frozen } from './demos.ts';
 

@@ -1,4 +1,4 @@
-import { atticWork } from '../plan/atticWork.ts';
+import { atticWork } from '../plan/cautions.ts';
 import type { Task } from '../plan/lines.ts';
 import { minutes } from '../plan/minutes.ts';
 import { cards } from './cards.ts';

@@ -1,5 +1,5 @@
 import type { Move } from '../../coupling/balancing/system.ts';
-import { atticWork } from '../../plan/atticWork.ts';
+import { atticWork } from '../../plan/cautions.ts';
 import type { Task } from '../../plan/lines.ts';
 import { minutes } from '../../plan/minutes.ts';
 import { tool } from '../../plan/tools.ts';

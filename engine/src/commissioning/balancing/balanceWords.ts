@@ -1,4 +1,4 @@
-import { hotAttic } from '../../plan/atticWork.ts';
+import { hotAttic } from '../../plan/cautions.ts';
 import type { Judged, Words } from '../../plan/judge.ts';
 import type { Printer } from '../../plan/printer.ts';
 import { unknownWords } from '../../plan/unknownWords.ts';
