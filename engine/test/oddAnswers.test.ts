@@ -10,7 +10,7 @@ const registers = 'routes.ducts.terminals.reg-living';
 const odd: readonly (readonly [what: string, changes: Readonly<Record<string, number>>])[] = [
   ['a place that hardly needs heat, its drain never frozen', { 'site.coldNight': 14 }],
   ['a register of no width, a wire of no size', { [`${registers}.width`]: 0, 'routes.wires.outdoor.size': 0 }],
-  ['a register that blows at a wall 0 m away', { [`${registers}.distance`]: 0 }],
+  ['a register at a wall 0 m away, no fuel burned', { [`${registers}.distance`]: 0, 'house.fuel.energy': 0 }],
 ];
 
 function changed(changes: Readonly<Record<string, number>>): Project {
@@ -18,7 +18,10 @@ function changed(changes: Readonly<Record<string, number>>): Project {
   for (const [path, value] of Object.entries(changes)) {
     const keys = path.split('.');
     const last = keys.pop() ?? '';
-    const parent = keys.reduce((at, key) => at[key] as Record<string, unknown>, project);
+    const parent = keys.reduce((at, key) => {
+      at[key] ??= {};
+      return at[key] as Record<string, unknown>;
+    }, project);
     parent[last] = is(value);
   }
   return project as unknown as Project;

@@ -102,6 +102,7 @@ function winterFuel(result: LoadsResult, view: PlanView): Found[] {
   const { recorder, steps } = recordWorking();
   const value = attempt(() => {
     const { burned, computed } = required(result.winter);
+    if (!(burned.likely > 0)) return unresolved('out-of-range', 'house.fuel.energy');
     const likely = computed.likely / burned.likely;
     recorder.step('E_house', 'table', {}, computed.likely, 'kWh', 'loads.winter');
     recorder.step('E_fuel', 'table', {}, burned.likely, 'kWh', 'loads.winter');
