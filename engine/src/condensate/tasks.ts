@@ -4,6 +4,8 @@ import { minutes } from '../plan/minutes.ts';
 import { cards } from './cards.ts';
 import type { CondensateResult } from './result.ts';
 
+const poured = 'Power locked off while water is poured near the unit. Keep it away from wires and controls.';
+const pumping = 'Power locked off, unit and pump. Wiring is for whoever the local code lets do it.';
 const solvents =
   'Primer and cement give off fumes that burn and make drunk: air from outside, no flame, no pilot light, no sparks.';
 
@@ -49,10 +51,7 @@ export function tasks({ along, pumped }: CondensateResult): readonly Task[] {
       parts: 'any',
       after: ['condensate/pipe'],
       safeStops: ['Any time: drain open, pan dry'],
-      cautions: [
-        ...atticWork,
-        'Power locked off while water is poured near the unit. Keep it away from wires and controls.',
-      ],
+      cautions: [...atticWork, poured],
     }),
     ...(pumped
       ? [
@@ -64,10 +63,7 @@ export function tasks({ along, pumped }: CondensateResult): readonly Task[] {
             place: 'attic',
             after: ['condensate/pipe'],
             safeStops: ['Pump unplugged, its box empty'],
-            cautions: [
-              ...atticWork,
-              'Power locked off, unit and pump. Wiring is for whoever the local code lets do it.',
-            ],
+            cautions: [...atticWork, pumping],
           }),
         ]
       : []),
