@@ -4,6 +4,7 @@ export type { AirBalance, DamperSetting, RoomBalance, SeasonBalance } from './ai
 export type { AirCurves } from './air/curves.ts';
 export type { HouseAir, ShutDoors } from './air/doors/houseAir.ts';
 export { shutSolver, withEnough } from './air/doors/shutDoors.ts';
+export { ductHeat } from './air/ductHeat.ts';
 export { nominalAir, solveFlows } from './air/flows.ts';
 export type { AirModel } from './air/result.ts';
 export {

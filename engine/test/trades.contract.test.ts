@@ -12,6 +12,7 @@ import {
   wordFormulas,
 } from '../src/index.ts';
 import { evaluateFormula } from '../src/physics/index.ts';
+import { atticWork } from '../src/plan/cautions.ts';
 import { trades } from '../src/trades.ts';
 import { demo, demoNames, frozen } from './demos.ts';
 
@@ -70,6 +71,11 @@ function checkWorkings(plan: Plan): void {
 function checkPlan(plan: Plan): void {
   expect(plan.findings.flatMap((f) => [...faultsOf(f, plan)])).toEqual([]);
   expect(new Set(plan.findings.map((f) => f.id)).size).toBe(plan.findings.length);
+  const uncautioned = plan.tasks.filter((t) => t.place === 'attic' && !atticWork.every((c) => t.cautions.includes(c)));
+  expect(
+    uncautioned.map((t) => t.id),
+    'work in the attic without its cautions',
+  ).toEqual([]);
   expect(notFinite(plan), 'every number in the plan is finite').toBeUndefined();
 }
 

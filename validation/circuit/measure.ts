@@ -1,4 +1,5 @@
 // Source: published electrical tables and arithmetic computed outside the project. See README.md.
+import { generatorKeeps } from '@kneewall/engine/physics';
 import {
   allowedAmpacity,
   ambientFactor,
@@ -10,7 +11,6 @@ import {
   gaugeArea,
   gaugeDiameter,
   gaugeName,
-  generatorKeeps,
   groundingGauge,
   insideArea,
   insulatedArea,

@@ -1,6 +1,7 @@
 // Source: exponential approach along a run, computed outside the project. See README.md.
 import { keptShare, outletTemperature } from '@kneewall/engine/physics';
 import { row, type ValidationSource } from '../src/row.ts';
+import { deliveredRows } from './delivered.ts';
 
 const id = 'duct-heat';
 const celsius = (f: number): number => ((f - 32) * 5) / 9;
@@ -16,8 +17,9 @@ const runs = [
 export const source: ValidationSource = {
   id,
   title: 'Heat along a duct through an attic',
-  measure: () =>
-    runs.map(([cfm, d, l, r, inlet, around, expected]) => {
+  measure: () => [
+    ...deliveredRows(id),
+    ...runs.map(([cfm, d, l, r, inlet, around, expected]) => {
       const surface = Math.PI * d * 0.0254 * l * 0.3048;
       const kept = keptShare(surface, r * 0.17611018, cfm * 0.47194745e-3 * 1.204);
       return row(
@@ -33,4 +35,5 @@ export const source: ValidationSource = {
         outletTemperature(celsius(inlet), celsius(around), kept),
       );
     }),
+  ],
 };

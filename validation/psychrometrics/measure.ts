@@ -8,6 +8,7 @@ import {
   standardPressure,
 } from '@kneewall/engine/physics';
 import { type Row, row, type ValidationSource } from '../src/row.ts';
+import { handbook } from './handbook.ts';
 import truth from './truth.json' with { type: 'json' };
 
 const id = 'psychrometrics';
@@ -91,5 +92,5 @@ const states = (): Row[] =>
 export const source: ValidationSource = {
   id,
   title: 'Moist air: handbook tables and the general library',
-  measure: () => [...table(), ...states()],
+  measure: () => [...table(), ...states(), ...handbook(id)],
 };

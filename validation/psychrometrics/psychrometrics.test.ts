@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { checkSource } from '../src/checkSource.ts';
 import { source } from './measure.ts';
 
-checkSource(source, 147);
+checkSource(source, 173);
 
 describe('random states against the general psychrometric library psychrolib 1.1.1 (computed)', () => {
   psychrolib.SetUnitSystem(psychrolib.SI);

@@ -26,7 +26,7 @@ export function workingHeat(
   const hot = required(loads.atticDay).likely;
   // Before the sun is on the roof the attic is close to the night's air; what the rooms below give is within the margin.
   const attic = dawn ? coolest + dawnAbove : hot;
-  const roof = dawn ? attic : day.outdoor.likely + required(loads.attic).sunRise;
+  const roof = dawn ? attic : day.outdoor.likely + required(loads.atticSunRise);
   if (!Number.isFinite(attic) || !Number.isFinite(roof)) return unresolved('missing', 'house.attic');
   const worker = workerOf(heat, s);
   const { globe, wet, index, minutes } = workHour(

@@ -12,9 +12,9 @@ type Heat = ResolvedProject['routes']['access']['heat'];
 const leastRise = 2;
 
 /**
- * Minutes [12][24] that each hour leaves for work in the attic on a hot day of each month, in solar time. The attic's rise
- * follows the sun of the hour or of one of the three before, whichever was most, up to that of the hot day; other months
- * are colder than the hot day's by what their means are. Ends the attempt where attic or hot day are not known.
+ * Minutes [12][24] that each hour leaves for work in the attic on a hot day of each month, in solar time: the attic of the
+ * hot day's own hours; other months are colder than the hot day's by what their means are. Ends the attempt where attic or
+ * hot day are not known.
  */
 export function hotDayMinutes(
   heat: Heat,
@@ -23,24 +23,17 @@ export function hotDayMinutes(
 ): number[][] {
   const day = required(climate.day);
   const pressure = required(climate.pressure);
-  const outdoors = day.hours.map((h) => h.outdoor);
-  const rise = Math.max(leastRise, required(loads.atticDay).likely - day.outdoor.likely);
-  const roofRise = Math.max(rise, required(loads.attic).sunRise);
-  if (!Number.isFinite(rise) || !Number.isFinite(roofRise)) return unresolved('missing', 'house.attic');
-  const sun = day.hours.map((h) => h.beamNormal * Math.max(0, Math.cos((h.zenith * Math.PI) / 180)) + h.diffuseLevel);
-  const most = Math.max(...sun, 1e-9);
-  const share = sun.map((_, h) => Math.max(...[0, 1, 2, 3].map((k) => sun[(h - k + 24) % 24] ?? 0)) / most);
+  const attic = required(loads.atticHours);
+  if (attic.some(({ air }) => !Number.isFinite(air))) return unresolved('missing', 'house.attic');
   const means = climate.months.ok ? climate.months.value.map((m) => m.mean) : undefined;
   const worker = workerOf(heat, s);
   return Array.from({ length: 12 }, (_, m) => {
     const colder = means ? Math.min(0, (means[m] ?? 0) - (means[day.month - 1] ?? 0)) : 0;
-    const above = (outdoor: number, h: number, most: number): number =>
-      outdoor + colder + Math.max(leastRise, most * (share[h] ?? 1));
-    const hours = outdoors.map((outdoor, h) => ({
-      air: above(outdoor, h, rise),
-      humidity: day.humidityRatio,
-      roof: above(outdoor, h, roofRise),
-    }));
+    const hours = day.hours.map(({ outdoor }, h) => {
+      const { air, sunRise } = attic[h] ?? { air: outdoor, sunRise: 0 };
+      const warm = Math.max(outdoor + leastRise, air);
+      return { air: colder + warm, humidity: day.humidityRatio, roof: colder + Math.max(warm, outdoor + sunRise) };
+    });
     return workHours(hours, worker, pressure).map((hour) => hour.minutes);
   });
 }

@@ -15,7 +15,7 @@ type Window = ResolvedProject['work']['windows'][string];
 function roofAbove({ climate, loads }: Upstream): number {
   const outdoor = required(climate.day).outdoor.likely;
   const attic = required(loads.atticDay).likely;
-  const roof = outdoor + required(loads.attic).sunRise;
+  const roof = outdoor + required(loads.atticSunRise);
   return attic > outdoor ? Math.max(0, roof - attic) / (attic - outdoor) : 0;
 }
 

@@ -3,15 +3,18 @@ import { attempt, type Outcome, required } from '../plan/outcome.ts';
 import type { PlanView } from '../plan/trade.ts';
 import { recordWorking } from '../plan/working.ts';
 import type { Found } from './findings.ts';
+import type { AirResult } from './result.ts';
+import { roomsCooled, roomsHeld, roomsReached } from './roomsReached.ts';
 
-/** What follows once air, equipment and loads agree on the cold night. */
-export function agreedFindings(view: PlanView): Found[] {
-  const { heating, converged } = view.agreement;
-  if (!heating) return [];
-  const point: Outcome<AgreedPoint> = converged
-    ? { ok: true, value: heating }
-    : { ok: false, because: 'not-converged', paths: ['routes.ducts'] };
-  return [atticTakes(point, view), roomsHeld(point, view)];
+/** What follows once air, equipment and loads agree on the cold night and the hot hour. */
+export function agreedFindings({ model }: Pick<AirResult, 'model'>, view: PlanView): Found[] {
+  const { heating, cooling, converged } = view.agreement;
+  const settled = (point: AgreedPoint): Outcome<AgreedPoint> =>
+    converged ? { ok: true, value: point } : { ok: false, because: 'not-converged', paths: ['routes.ducts'] };
+  return [
+    ...(heating ? [atticTakes(settled(heating), view), roomsReached(settled(heating), model, view, roomsHeld)] : []),
+    ...(cooling ? [roomsReached(settled(cooling), model, view, roomsCooled)] : []),
+  ];
 }
 
 function atticTakes(point: Outcome<AgreedPoint>, view: PlanView): Found {
@@ -43,40 +46,6 @@ function atticTakes(point: Outcome<AgreedPoint>, view: PlanView): Found {
       source: 'air.attic-takes',
       working: 'air/duct-heat',
       facts: point.ok ? { lost: point.value.sensible - point.value.delivered, attic: point.value.attic } : {},
-    },
-    working: steps,
-  };
-}
-
-function roomsHeld(point: Outcome<AgreedPoint>, view: PlanView): Found {
-  const { recorder, steps } = recordWorking();
-  const value = attempt(() => {
-    const { delivered } = required(point);
-    const load = required(view.trades.loads?.heating ?? { ok: false, because: 'missing', paths: ['house'] });
-    recorder.step('Q_rooms', 'solved', { residual: view.agreement.residual }, delivered, 'W', 'air.duct-heat');
-    recorder.step('Q_house', 'table', {}, load.likely, 'W', 'air.holds-rooms');
-    recorder.step(
-      'spare',
-      'Q_rooms - Q_house',
-      { Q_rooms: delivered, Q_house: load.likely },
-      delivered - load.likely,
-      'W',
-      'air.holds-rooms',
-    );
-    return { low: delivered - load.high, likely: delivered - load.likely, high: delivered - load.low };
-  });
-  return {
-    draft: {
-      id: 'rooms-held',
-      subject: 'house',
-      holdPoint: 'order',
-      consequence: 'damage',
-      kind: 'power',
-      value,
-      limit: { min: 0 },
-      source: 'air.holds-rooms',
-      working: 'air/rooms-held',
-      facts: point.ok ? { delivered: point.value.delivered, supply: point.value.leaving } : {},
     },
     working: steps,
   };

@@ -38,6 +38,15 @@ describe('heat along the ducts', () => {
     expect((heat.delivered + heat.heatToAttic + madeUp) / unit).toBeCloseTo(1, 12);
   });
 
+  it('loses nothing to anybody but the rooms where the ducts lie in them', () => {
+    const m = { ...model, sections: model.sections.map((x) => ({ ...x, place: 'inside' as const })) };
+    const flows = solveFlows(m, { supplyTemperature: 38, returnTemperature: 20 });
+    const at = { leaving: 38, indoor: 20, attic: -9, below: 5, returnTemperature: 20 };
+    const heat = ductHeat(m, flows, at);
+    expect(heat.heatToAttic).toBe(0);
+    expect(heat.delivered / (flows.flow * airDensity(20, m.pressure) * 1006 * (38 - heat.entering))).toBeCloseTo(1, 12);
+  });
+
   it('loses nothing where there are no leaks and the attic is as warm as the air', () => {
     const m = tight(inAttic(model));
     const flows = solveFlows(m, still);

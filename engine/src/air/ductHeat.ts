@@ -20,7 +20,7 @@ export type DuctHeat = {
   >;
   /** Return air as it reaches the unit, °C. */
   readonly entering: number;
-  /** W to the rooms against room air, cooling negative. */
+  /** W to the rooms against room air, cooling negative: by registers, and from ducts that lie in the rooms. */
   readonly delivered: number;
   /** W through walls and with leaking air into the attic; negative where the attic gives. */
   readonly heatToAttic: number;
@@ -62,7 +62,7 @@ export function ductHeatOf(model: AirModel): (flows: Flows, at: DuctSurroundings
     return {
       registers: reached,
       entering: returned.entering,
-      delivered: Object.values(reached).reduce((a, r) => a + r.heat, 0),
+      delivered: Object.values(reached).reduce((a, r) => a + r.heat, supply.toRooms + returned.toRooms),
       heatToAttic: supply.toAttic + returned.toAttic,
       supplyLeak: leakOf(sections, q, 'supply'),
       returnLeak: leakOf(sections, q, 'return'),
@@ -80,16 +80,17 @@ const around = ({ place }: DuctSection, at: DuctSurroundings): number =>
 
 function supplySide(out: readonly Run[], flows: Float64Array, at: DuctSurroundings, density: number) {
   const ends: number[] = [];
-  let toAttic = 0;
+  let [toAttic, toRooms] = [0, 0];
   for (const { x, i, from } of out) {
     const inlet = ends[from] ?? at.leaving;
     const q = flows[i] ?? 0;
     const outlet = outletTemperature(inlet, around(x, at), keptShare(x.surface, x.insulation, q * density));
     ends[i] = outlet;
-    if (x.place === 'attic')
-      toAttic += capacity(q, density) * (inlet - outlet) + capacity(q * x.leakage, density) * (outlet - at.attic);
+    const given = capacity(q, density) * (inlet - outlet) + capacity(q * x.leakage, density) * (outlet - around(x, at));
+    if (x.place === 'attic') toAttic += given;
+    if (x.place === 'inside') toRooms += given;
   }
-  return { ends, toAttic };
+  return { ends, toAttic, toRooms };
 }
 
 function returnSide(
@@ -99,7 +100,7 @@ function returnSide(
   flows: Float64Array,
   at: DuctSurroundings,
   density: number,
-): { entering: number; toAttic: number } {
+): { entering: number; toAttic: number; toRooms: number } {
   // Flow and heat arriving at each section's far end: from its grilles, from sections farther out, and by leaks.
   const [flow, heat] = [new Float64Array(unit + 1), new Float64Array(unit + 1)];
   const add = (place: number, q: number, temperature: number) => {
@@ -111,14 +112,16 @@ function returnSide(
     return q > 0 ? h / q : at.indoor;
   };
   for (const { section, i } of grilles) add(section, flows[i] ?? 0, at.indoor);
-  let toAttic = 0;
+  let [toAttic, toRooms] = [0, 0];
   for (const { x, i, from } of back) {
     const q = flows[i] ?? 0;
     add(i, q * x.leakage, around(x, at));
     const inlet = mixed(i);
     const outlet = outletTemperature(inlet, around(x, at), keptShare(x.surface, x.insulation, q * density));
-    if (x.place === 'attic') toAttic += capacity(q, density) * (inlet - outlet);
+    const given = capacity(q, density) * (inlet - outlet);
+    if (x.place === 'attic') toAttic += given;
+    if (x.place === 'inside') toRooms += given;
     add(from, q, outlet);
   }
-  return { entering: mixed(unit), toAttic };
+  return { entering: mixed(unit), toAttic, toRooms };
 }

@@ -75,7 +75,7 @@ const known = (result: AirResult, model: AirModel, flows: AirFlows, view: PlanVi
   ...blowerSound(model, flows, view),
   ...returnBends(model, view),
   ...closedDoorFindings(result, model, flows, view),
-  ...agreedFindings(view),
+  ...agreedFindings(result, view),
   ...seasonFindings(view),
 ];
 

@@ -209,6 +209,14 @@ const say: Readonly<Record<string, Say>> = {
         ? done
         : 'Seal and insulate the house, then the ducts; keep the stove ready for the coldest nights.',
   }),
+  'rooms-cooled': (j, print) => ({
+    what: `${print.quantity(fact(j, 'delivered'), 'power')} of cooling reaches the rooms on the hot afternoon, ${print.quantity(Math.abs(j.margin ?? 0), 'power')} ${(j.margin ?? 0) >= 0 ? 'more' : 'less'} than they take in.`,
+    why: 'This is what counts in the end: the unit at the flow the ducts let through, less what a hot attic puts into them.',
+    mend:
+      j.status === 'ok'
+        ? done
+        : 'Seal and insulate the ducts, then shade the west and south windows; both are cheaper than a larger unit.',
+  }),
 };
 
 const numberOf = (j: Judged): number => (j.value.ok && typeof j.value.value === 'number' ? j.value.value : 0);

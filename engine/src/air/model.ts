@@ -125,6 +125,7 @@ export function terminalOf(id: string, t: TerminalInput, s: Scenario): Terminal 
   const path = `routes.ducts.terminals.${id}`;
   const faceArea = s.of(t.width) * s.of(t.height);
   const freeArea = faceArea * s.of(t.freeShare);
+  if (!(freeArea > 0)) return unresolved('out-of-range', faceArea > 0 ? t.freeShare.path : t.width.path);
   return {
     id,
     name: t.name ?? id,

@@ -100,6 +100,10 @@ export const sources: Sources = {
     title: 'What reaches the rooms against what they lose on the cold night',
     standing: 'definition',
   },
+  'air.cools-rooms': {
+    title: 'What reaches the rooms against what they take in on the hot afternoon',
+    standing: 'definition',
+  },
   'air.roughness': {
     title: 'ASHRAE Handbook, Fundamentals, duct roughness table',
     edition: '2021',

@@ -1,3 +1,4 @@
+import { atticWork } from '../plan/cautions.ts';
 import type { Task } from '../plan/lines.ts';
 import { damperPlaces } from './balance/places.ts';
 import { cards } from './cards.ts';
@@ -5,11 +6,6 @@ import { doorTasks } from './doors/doorWork.ts';
 import type { AirResult } from './result.ts';
 
 const minute = 60;
-const attic = [
-  'Heat kills in attics: start early, short turns, never alone.',
-  'Kneel on boards across joists only; the ceiling between does not carry you.',
-  'Old loose insulation may hold asbestos, old wiring may be bare: stop and have it looked at.',
-];
 
 /** Hanging, sealing and testing the ducts. Each run is its own safe stop. */
 export function tasks({ model, shut, there }: AirResult): readonly Task[] {
@@ -43,7 +39,7 @@ export function tasks({ model, shut, there }: AirResult): readonly Task[] {
       parts: 'any',
       after: afterHanging,
       safeStops: ['Any time: ports plugged'],
-      cautions: ['Keep the drill away from coil, drain pan and wires; power locked off.'],
+      cautions: ['Keep the drill away from coil, drain pan and wires; power locked off.', ...atticWork],
     },
     ...(sealed > 0 ? [seal(sealed, each(sealed, 10, 20, 40), [...afterHanging, 'air/ports'])] : []),
     ...(shut.ok ? doorTasks(shut.value.ways) : []),
@@ -65,7 +61,7 @@ const takeOut = (old: readonly { readonly name: string }[], duration: Task['dura
   after: [],
   safeStops: ['After each run: both ends capped, hatch guarded'],
   cautions: [
-    ...attic,
+    ...atticWork,
     'Old tape, wrap and board may hold asbestos: grey or white paper-like tape and board stay untouched until a laboratory has said.',
     'Cut sheet metal is sharp: gloves, long sleeves, goggles.',
   ],
@@ -83,7 +79,7 @@ const hang = (runs: number, duration: Task['duration'], afterOld: boolean): Task
   parts: runs,
   after: afterOld ? ['air/take-out'] : [],
   safeStops: ['After each run: both ends fixed and capped, hatch guarded'],
-  cautions: attic,
+  cautions: atticWork,
 });
 
 const seal = (runs: number, duration: Task['duration'], after: readonly string[]): Task => ({
@@ -98,7 +94,7 @@ const seal = (runs: number, duration: Task['duration'], after: readonly string[]
   parts: runs,
   after,
   safeStops: ['After each joint: tub closed, lamp off, hatch guarded'],
-  cautions: attic,
+  cautions: atticWork,
 });
 
 type Balancing = {
@@ -128,7 +124,7 @@ const balancing = ({ collars, places, afterHanging, sealed }: Balancing): Task[]
           parts: collars,
           after: afterHanging,
           safeStops: ['After each damper: locked open, collar taped'],
-          cautions: [...attic, 'Cut sheet metal is sharp: gloves.'],
+          cautions: [...atticWork, 'Cut sheet metal is sharp: gloves.'],
         } as const,
       ]
     : []),
@@ -144,6 +140,6 @@ const balancing = ({ collars, places, afterHanging, sealed }: Balancing): Task[]
     parts: 'any',
     after: [...(sealed ? ['air/seal'] : []), ...(collars > 0 ? ['air/dampers'] : [])],
     safeStops: ['Any time: all dampers locked, none shut'],
-    cautions: ['Measure static pressure again at the end: dampers add to it.', ...attic],
+    cautions: ['Measure static pressure again at the end: dampers add to it.', ...atticWork],
   },
 ];

@@ -33,7 +33,9 @@ function byPlace(
     return { range: { low: insideMost, likely: insideMost, high: insideMost }, source: 'circuit.air-inside' };
   if (place === 'attic') {
     const { low, likely, high } = required(loads.atticDay);
-    return { range: { low, likely, high }, source: 'circuit.ambient' };
+    // Wires lie there through the year's hottest hour too.
+    const most = loads.year.ok ? (loads.year.value.atticMost ?? high) : high;
+    return { range: { low, likely, high: Math.max(high, most) }, source: 'circuit.ambient' };
   }
   const { low, likely, high } = required(climate.day).outdoor;
   const more = place === 'roof' ? roofSun : 0;

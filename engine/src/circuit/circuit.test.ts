@@ -94,6 +94,18 @@ describe('what a circuit is judged by', () => {
     expect(plan.findings.some((f) => f.id === 'circuit/fill:outdoor')).toBe(false);
   });
 
+  it('wires in an attic are sized for the attic’s own hottest hour, not for the house’s', () => {
+    // Measured attics under dark shingles peak 20 to 27 K over the air (Parker & Sherwin 1998), hours before the house's load.
+    const { plan } = evaluate(demo('juniper-flat'), {});
+    const [, handler] = plan.trades.circuit?.runs ?? [];
+    if (!handler?.ambient.ok || !handler.conductor.ok) throw new Error('both are known');
+    expect(handler.ambient.value.likely - 36).toBeGreaterThan(20);
+    expect(handler.ambient.value.likely - 36).toBeLessThan(27);
+    // A plate of 30 A at 61 to 65 °C, NEC table 310.15(B)(1) 0.65: 10 AWG 26 A is too little, 8 AWG 35.75 A.
+    expect(handler.ambient.value.high).toBeGreaterThan(61);
+    expect(handler.conductor.value.gauge).toBe(8);
+  });
+
   it('a long way takes thicker conductors, and the ground grows with them', () => {
     const runs = (length: number) =>
       evaluate(changed('tern-ledge', { [`${outdoor}.length`]: n(length) }), {}).plan.trades.circuit?.runs[0];

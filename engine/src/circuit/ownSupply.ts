@@ -1,4 +1,5 @@
 import type { Given, Missing, Range, ResolvedProject } from '@kneewall/project';
+import { engineAir, generatorKeeps } from '../physics/power/index.ts';
 import { noting } from '../plan/noting.ts';
 import { attempt, unresolved } from '../plan/outcome.ts';
 import { scenario } from '../plan/scenario.ts';
@@ -6,13 +7,11 @@ import { recordWorking, type Working, type WorkingRecorder } from '../plan/worki
 import { type Electrics, eachEnd } from './rating.ts';
 import type { CircuitResult } from './result.ts';
 import { startCurrent, startsHard } from './starting.ts';
-import { batteryCurrent, generatorKeeps, startingPower } from './wires/ownSupply.ts';
+import { batteryCurrent, startingPower } from './wires/ownSupply.ts';
 
 type Power = ResolvedProject['power'];
 /** At full power. Source: `circuit.battery`. */
 const inverterEfficiency = 0.93;
-/** °C in which an engine is taken to stand: it runs in the cold half of the year. */
-const engineAir = 25;
 
 /** A number, or the end of the attempt; taken down as it is read. */
 function taken(symbol: string, x: Given | Missing, recorder: WorkingRecorder): Given {

@@ -45,6 +45,7 @@ export function runOf(id: RunId, input: RunInput, about: RunAbout, workings: Rec
   const thinnest = attempt(() => byAmpacity(required(rating), required(ambient), lying, input.ambient.path));
   const conductor = attempt(() => {
     const own = s.maybe(input.size);
+    if (own !== undefined && !(own > 0)) return unresolved('out-of-range', input.size.path);
     if (own !== undefined) return { area: own, ...gaugeIn(own, line.metal), own: true };
     const known = length.ok ? length.value : undefined;
     return picked(required(thinnest), line, required(rating).current, known, about.dropMost);

@@ -1,4 +1,4 @@
-import { electric } from '../plan/cautions.ts';
+import { atticWork, electric } from '../plan/cautions.ts';
 import type { Task } from '../plan/lines.ts';
 import { minutes } from '../plan/minutes.ts';
 import { cards } from './cards.ts';
@@ -40,10 +40,7 @@ const untilClosed = (circuits: number): Task[] => [
     parts: Math.max(1, circuits),
     after: ['circuit/permit'],
     safeStops: ['After each cable: both ends capped and coiled, hatch guarded'],
-    cautions: [
-      electric,
-      'Before drilling: what is behind? Old wiring may be bare and live. In the attic: boards across joists, short turns, never alone in the heat.',
-    ],
+    cautions: [electric, 'Before drilling: what is behind? Old wiring may be bare and live.', ...atticWork],
   }),
   task('count', {
     what: 'Count the conductors between the units against the maker’s diagram, ring each one through, photograph both ends',
@@ -54,7 +51,7 @@ const untilClosed = (circuits: number): Task[] => [
     parts: 'any',
     after: ['circuit/pull'],
     safeStops: ['Any time: ends capped'],
-    cautions: ['Ring through with nothing connected at either end.'],
+    cautions: ['Ring through with nothing connected at either end.', ...atticWork],
   }),
 ];
 
@@ -82,7 +79,7 @@ const untilPower = (supply: CircuitResult['supply']): Task[] => [
     parts: 2,
     after: ['circuit/insulation', 'circuit/count'],
     safeStops: [`After panel and disconnect: covers on. ${locked}`, locked],
-    cautions: supply === 'own' ? [electric, battery] : [electric],
+    cautions: [electric, ...(supply === 'own' ? [battery] : []), ...atticWork],
   }),
   task('prove-dead', {
     what: 'Before any cover is opened again: off, locked, tagged; wait as long as the unit’s label says; tester on a live point, on the unit, on the live point again',
@@ -92,7 +89,11 @@ const untilPower = (supply: CircuitResult['supply']): Task[] => [
     place: 'attic',
     after: ['circuit/connect'],
     safeStops: [locked],
-    cautions: [electric, 'Capacitors in an inverter-driven unit hold hundreds of volts for minutes after it is off.'],
+    cautions: [
+      electric,
+      'Capacitors in an inverter-driven unit hold hundreds of volts for minutes after it is off.',
+      ...atticWork,
+    ],
   }),
   task('first-power', {
     what: 'First power, by whoever is licensed to: voltage at the disconnect before the unit is switched in, then running; write both down',

@@ -1,4 +1,4 @@
-import { hotAttic } from '../plan/cautions.ts';
+import { atticWork } from '../plan/cautions.ts';
 import type { Task } from '../plan/lines.ts';
 import { minutes } from '../plan/minutes.ts';
 import { balanceTasks } from './balancing/balanceTasks.ts';
@@ -30,7 +30,7 @@ const toTheFirstDay = (ownPower: boolean): Task[] => [
     parts: 'any',
     after: ['air/seal', 'condensate/fill', 'lineset/join', 'circuit/connect', 'equipment/settings'],
     safeStops: ['Any time: breaker locked off'],
-    cautions: [live, pressure, hotAttic],
+    cautions: [live, pressure, ...atticWork],
   }),
   task('first-hour', {
     what: ownPower
@@ -57,7 +57,7 @@ const toTheFirstDay = (ownPower: boolean): Task[] => [
     parts: 3,
     after: ['commissioning/first-hour'],
     safeStops: ['After each kind of reading: ports plugged, hatch closed'],
-    cautions: [hotAttic, 'Power is read at a meter with its covers on, or by a licensed person.'],
+    cautions: [...atticWork, 'Power is read at a meter with its covers on, or by a licensed person.'],
   }),
 ];
 
@@ -71,7 +71,7 @@ const later: readonly Task[] = [
     parts: 'any',
     after: ['commissioning/first-readings'],
     safeStops: ['Any time: hatch closed'],
-    cautions: [live, hotAttic],
+    cautions: [live, ...atticWork],
   }),
   task('filter', {
     what: 'Every month: look at the filter against a lamp; change it when it is grey',
@@ -106,6 +106,6 @@ const later: readonly Task[] = [
     parts: 2,
     after: ['commissioning/first-readings'],
     safeStops: ['Readings done, ports plugged', 'Filter in, covers on, hatch closed'],
-    cautions: [live, hotAttic, 'Power off and locked before the filter’s door opens near the fan.'],
+    cautions: [live, ...atticWork, 'Power off and locked before the filter’s door opens near the fan.'],
   }),
 ];

@@ -177,7 +177,7 @@ function frostOf(
   const frosts = frostsAt(coldest, loads);
   return {
     air,
-    ...timeToFreeze(coldPipe(size, insulation), standing, air),
+    ...(air < 0 ? timeToFreeze(coldPipe(size, insulation), standing, air) : {}),
     ...(frosts ? { winter: winterOf(frosts, size, insulation) } : {}),
     standing: stands.map((one) => one.name),
   };

@@ -203,8 +203,7 @@ function panLarger({ project, trades }: PlanView): Found {
 }
 
 const frostFacts = ({ cold, solid, winter, standing }: Frost) => ({
-  cold,
-  solid,
+  ...(cold === undefined || solid === undefined ? {} : { cold, solid }),
   ...(standing.length > 0 ? { standing: standing.join(', ') } : {}),
   ...(winter ? { hours: winter.hours, longest: winter.longest, ice: winter.ice } : {}),
 });

@@ -18,11 +18,11 @@ export type Winter = {
   readonly from?: number;
 };
 
-/** How standing water meets cold air: the coldest that is met, °C, and s until it is at 0 °C and solid. */
+/** How standing water meets cold air: the coldest that is met, °C, and, where that freezes, s until it is at 0 °C and solid. */
 export type Frost = {
   readonly air: number;
-  readonly cold: number;
-  readonly solid: number;
+  readonly cold?: number;
+  readonly solid?: number;
   readonly winter?: Winter;
   /** Names of stretches that do not fall, so that water stands in them too. */
   readonly standing: readonly string[];

@@ -1,9 +1,11 @@
-import { hotAttic } from '../plan/cautions.ts';
+import { atticWork } from '../plan/cautions.ts';
 import type { Task } from '../plan/lines.ts';
 import { minutes } from '../plan/minutes.ts';
 import { cards } from './cards.ts';
 import type { CondensateResult } from './result.ts';
 
+const poured = 'Power locked off while water is poured near the unit. Keep it away from wires and controls.';
+const pumping = 'Power locked off, unit and pump. Wiring is for whoever the local code lets do it.';
 const solvents =
   'Primer and cement give off fumes that burn and make drunk: air from outside, no flame, no pilot light, no sparks.';
 
@@ -26,7 +28,7 @@ export function tasks({ along, pumped }: CondensateResult): readonly Task[] {
       place: 'attic',
       after: [],
       safeStops: ['Unit on its blocks, strapped, hatch guarded'],
-      cautions: [hotAttic, 'The unit is heavy: fingers out before it comes down.'],
+      cautions: [...atticWork, 'The unit is heavy: fingers out before it comes down.'],
     }),
     task('pipe', {
       what: 'Dry-fit trap, vent, clean-outs and the whole drain with its fall; mark; then glue from the trap down; second line or switch beside it',
@@ -38,7 +40,7 @@ export function tasks({ along, pumped }: CondensateResult): readonly Task[] {
       parts: 2,
       after: ['condensate/level'],
       safeStops: ['Dry-fitted and marked', 'After each glued joint: ends capped'],
-      cautions: [hotAttic, solvents],
+      cautions: [...atticWork, solvents],
     }),
     task('fill', {
       what: 'Fill the trap, pour a litre into the pan, watch it leave; then stop the drain and see that the second way works',
@@ -49,7 +51,7 @@ export function tasks({ along, pumped }: CondensateResult): readonly Task[] {
       parts: 'any',
       after: ['condensate/pipe'],
       safeStops: ['Any time: drain open, pan dry'],
-      cautions: ['Power locked off while water is poured near the unit. Keep it away from wires and controls.'],
+      cautions: [...atticWork, poured],
     }),
     ...(pumped
       ? [
@@ -61,7 +63,7 @@ export function tasks({ along, pumped }: CondensateResult): readonly Task[] {
             place: 'attic',
             after: ['condensate/pipe'],
             safeStops: ['Pump unplugged, its box empty'],
-            cautions: ['Power locked off, unit and pump. Wiring is for whoever the local code lets do it.'],
+            cautions: [...atticWork, pumping],
           }),
         ]
       : []),
@@ -75,7 +77,7 @@ export function tasks({ along, pumped }: CondensateResult): readonly Task[] {
             place: 'attic',
             after: ['condensate/level'],
             safeStops: ['After each glued joint: ends capped'],
-            cautions: [hotAttic, solvents],
+            cautions: [...atticWork, solvents],
           }),
         ]
       : []),

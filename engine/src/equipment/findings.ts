@@ -1,5 +1,5 @@
 import { inOrder } from '@kneewall/project';
-import { attempt, required } from '../plan/outcome.ts';
+import { attempt, required, unresolved } from '../plan/outcome.ts';
 import { scenario } from '../plan/scenario.ts';
 import type { Drafts, PlanView } from '../plan/trade.ts';
 import { recordWorking } from '../plan/working.ts';
@@ -97,6 +97,7 @@ function cycles(about: About): Found {
   const value = attempt(() => {
     const hours = required(candidate.cyclingHours);
     const all = required(candidate.heatingHours);
+    if (all <= 0) return unresolved('out-of-range', 'site.coldNight');
     recorder.step('h_cycling', 'table', {}, hours, 'h', 'equipment.cycling');
     recorder.step('h_heating', 'table', {}, all, 'h', 'equipment.cycling');
     recorder.step(

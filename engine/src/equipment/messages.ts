@@ -22,7 +22,7 @@ const say: Readonly<Record<string, Say>> = {
         ? `Seal and insulate first: that takes the load down for good. Else plan the stove for nights colder than ${j.facts?.balance === undefined ? 'the balance point' : print.quantity(number(j, 'balance'), 'temperature')}, or take a larger unit.`
         : j.status === 'tight'
           ? 'It holds on the likely figures only. Settle the largest unknowns of the load before you order.'
-          : 'Nothing to do.',
+          : 'Nothing to do here; what reaches the rooms is judged with the ducts.',
     };
   },
   'stop-start': (j, print, name) => ({
@@ -100,12 +100,12 @@ const say: Readonly<Record<string, Say>> = {
   'cools-afternoon': (j, print, name) => ({
     what:
       (j.margin ?? 0) >= 0
-        ? `${name} has ${print.quantity(Math.abs(j.margin ?? 0), 'power')} of cooling to spare on the hot afternoon.`
+        ? `${name} has ${print.quantity(Math.abs(j.margin ?? 0), 'power')} of cooling to spare on the hot afternoon, before the ducts take theirs.`
         : `${name} is ${print.quantity(Math.abs(j.margin ?? 0), 'power')} short of the cooling the hot afternoon asks for.`,
     why: 'Short of cooling the house drifts warm for some hours; a great excess leaves it damp.',
     mend:
       (j.margin ?? 0) >= 0
-        ? 'Nothing to do.'
+        ? 'Nothing to do here; what reaches the rooms is judged with the ducts.'
         : 'Shade the west and south windows first; that is cheaper than a larger unit.',
   }),
   voltage: (j, print, name) => ({

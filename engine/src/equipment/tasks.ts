@@ -1,3 +1,4 @@
+import { atticWork } from '../plan/cautions.ts';
 import type { Task } from '../plan/lines.ts';
 import { cards } from './cards.ts';
 import type { EquipmentResult } from './result.ts';
@@ -34,7 +35,10 @@ export function tasks({ chosen }: EquipmentResult): readonly Task[] {
       parts: 'any',
       after: ['equipment/receive'],
       safeStops: ['Any time: power locked off'],
-      cautions: ['Covers off means live parts: isolate and prove dead first, or leave it to a licensed electrician.'],
+      cautions: [
+        'Covers off means live parts: isolate and prove dead first, or leave it to a licensed electrician.',
+        ...atticWork,
+      ],
     },
   ];
 }

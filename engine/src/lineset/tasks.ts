@@ -1,3 +1,4 @@
+import { atticWork } from '../plan/cautions.ts';
 import type { Task } from '../plan/lines.ts';
 import { minutes } from '../plan/minutes.ts';
 import { cards } from './cards.ts';
@@ -21,7 +22,7 @@ const rope = task('rope', {
   parts: 'any',
   after: [],
   safeStops: ['Any time'],
-  cautions: ['Ladder: tied or held, three points of contact. Hot attic: short turns.'],
+  cautions: ['Ladder: tied or held, three points of contact.', ...atticWork],
 });
 
 const seal = task('seal', {
@@ -72,6 +73,7 @@ export function tasks({ needed, once }: LinesetResult): readonly Task[] {
       after: ['lineset/stand'],
       safeStops: ['Caps on both ends, line clipped, sleeve closed'],
       cautions: [
+        ...atticWork,
         'A kink ends the set: bend once, slowly, with both hands or a spring. Never bend it back.',
         refrigerant,
       ],

@@ -20,7 +20,7 @@ import { ownLoss, ownLossOf } from './learned/ownLoss.ts';
 import { scaledAttic, scaledElements, scaledLeaks } from './learned/scaled.ts';
 import { learnedTimes } from './learned/times.ts';
 import { elementsOfAnswers } from './quick.ts';
-import type { AtticModel, LoadPart, PartId } from './result.ts';
+import type { AtticHour, AtticModel, LoadPart, PartId } from './result.ts';
 import { elementsOfRooms } from './rooms.ts';
 import type { Plane, PlaneSun } from './sunlight.ts';
 
@@ -38,7 +38,8 @@ export type Balance = {
   readonly envelope: Envelope;
   readonly attic: AtticModel | undefined;
   readonly atticNight: number | undefined;
-  readonly atticDay: number | undefined;
+  /** Of the hot day, hour by hour. */
+  readonly atticHours: readonly AtticHour[] | undefined;
   readonly heating: readonly Heat[];
   readonly cooling: readonly Heat[];
   readonly latent: number;
@@ -110,7 +111,7 @@ export function balance({ house, site, weather, planes }: Given, s: Scenario, re
     envelope,
     attic: hot.attic,
     atticNight,
-    atticDay: hot.atticTemperature,
+    atticHours: hot.atticHours,
     heating,
     cooling: hot.cooling,
     latent: hot.latent,
@@ -165,7 +166,7 @@ type HotHour = {
   readonly latent: number;
   readonly hour: number;
   readonly attic: AtticModel | undefined;
-  readonly atticTemperature: number | undefined;
+  readonly atticHours: Balance['atticHours'];
 };
 
 /** The hour of the hot day in which the whole house takes most sensible heat. No storage is counted. */
@@ -205,7 +206,7 @@ function worstHour(
     latent: wet + s.of(house.people.count) * personLatent,
     hour: worst.hour,
     attic: worst.model,
-    atticTemperature: worst.t,
+    atticHours: attic && at.map(({ t, model }) => ({ air: t ?? indoor, sunRise: model?.sunRise ?? 0 })),
   };
 }
 

@@ -24,6 +24,12 @@ describe('a unit, once the cold night and the hot day are known', () => {
     const cooling = required(loads.cooling);
     expect(cooling.sensible.likely).toBe(Math.max(...days.day.sensible));
     expect(cooling.hour).toBe(days.day.worst + 0.5);
+    // Whoever works in the attic meets its hottest hour, which is not the house's.
+    expect(required(loads.atticDay).likely).toBeCloseTo(Math.max(...(days.day.attic ?? [])), 9);
+    expect(days.day.attic?.[days.day.worst]).toBeLessThan(required(loads.atticDay).likely - 5);
+    // The hours of work follow the same day: none at its 60 °C, all of one at dawn, some again once the roof has cooled.
+    const july = required(plan.trades.access?.hotDay ?? { ok: false, because: 'missing', paths: [] })[6] ?? [];
+    expect([july[5], july[13], july[22]]).toEqual([60, 0, 60]);
     const unit = equipment.candidates[required(equipment.chosen)];
     if (!unit) throw new Error('a unit is chosen');
     expect(required(unit.heatingSpare).likely).toBeCloseTo(required(unit.heatingCapacity).likely - days.night.house, 6);

@@ -26,6 +26,7 @@ export function byDays(result: LoadsResult, days: DesignDays): LoadsResult {
     ...result,
     heating,
     cooling,
+    ...atticByDay(result, day.attic),
     sums: attempt(() => ({
       heating: required(result.heating).likely,
       cooling: required(result.cooling).sensible.likely,
@@ -47,6 +48,15 @@ export function byDays(result: LoadsResult, days: DesignDays): LoadsResult {
   };
 }
 
+/** The attic as its own hot day has it; the roof's outside stays that of the sums, which hang on sun and air alone. */
+function atticByDay(result: LoadsResult, air: readonly number[] | undefined): Partial<LoadsResult> {
+  if (air === undefined) return {};
+  return {
+    atticDay: attempt(() => shifted(required(result.atticDay), Math.max(...air))),
+    atticHours: attempt(() => required(result.atticHours).map((hour, h) => ({ ...hour, air: air[h] ?? hour.air }))),
+  };
+}
+
 /** What the plan says without the log, brought to the days in the same proportion as what it says with it. */
 function learnedByDays(learned: LearnedHouse, sums: Outcome<Spread>, days: Outcome<Spread>): LearnedHouse {
   const heating = attempt(() => scaled(required(learned.own.heating), required(days).likely / required(sums).likely));
@@ -62,7 +72,11 @@ function roomByDays(room: RoomLoad, heating: number | undefined, cooling: number
 
 /** A spread moved to another likely value, every part of it in proportion; without a likely value of its own, by what is added. */
 function brought(x: Spread, likely: number): Spread {
-  if (x.likely > 0) return { ...scaled(x, likely / x.likely), likely };
+  return x.likely > 0 ? { ...scaled(x, likely / x.likely), likely } : shifted(x, likely);
+}
+
+/** A spread moved as a whole. */
+function shifted(x: Spread, likely: number): Spread {
   const more = likely - x.likely;
   return { ...x, low: x.low + more, likely, high: x.high + more };
 }

@@ -9,7 +9,7 @@ import { heatOfWinter, type LastWinter, lossByFuel, shareGiven } from './fuel.ts
 import { leakFaces } from './house.ts';
 import { learnedHouse } from './learned/learnedHouse.ts';
 import { narrow } from './narrow.ts';
-import type { LoadsResult, RoomLoad } from './result.ts';
+import type { AtticHour, LoadsResult, RoomLoad } from './result.ts';
 import { sunOnPlanes } from './sunlight.ts';
 
 /** Heat lost at the cold night and gained at the hot hour, room by room, with what each unknown is worth. Pure. */
@@ -57,10 +57,8 @@ export function design(input: TradeInput<'climate'>): LoadsResult {
       const { built, leak, shares } = required(likely);
       return { coefficient: required(pick('leak')), exponent: leak.exponent, shares, faces: leakFaces(built) };
     }),
-    attic: attempt(() => required(likely).attic ?? noAttic()),
+    ...atticFrom(likely, pick),
     leakage: attempt(() => required(likely).envelope),
-    atticNight: pick('atticNight'),
-    atticDay: pick('atticDay'),
     winter: attempt(() => ({ burned: required(pick('burned')), computed: required(pick('computed')) })),
     days: pendingOn(jobs, 'days'),
     year: pendingOn(jobs, 'year'),
@@ -72,6 +70,18 @@ export function design(input: TradeInput<'climate'>): LoadsResult {
     wanted: jobs.ok ? [jobs.value.days, jobs.value.year, jobs.value.study] : [],
   };
 }
+
+/** What is known of the attic, or why nothing is. */
+const atticFrom = (likely: Outcome<Balance>, pick: (key: string) => Outcome<Spread>) => ({
+  attic: attempt(() => required(likely).attic ?? noAttic()),
+  atticNight: pick('atticNight'),
+  atticDay: pick('atticDay'),
+  atticHours: attempt(() => required(likely).atticHours ?? noAttic()),
+  atticSunRise: attempt(() => hottestOf(required(likely).atticHours ?? noAttic()).sunRise),
+});
+
+/** The hour in which an attic is hottest: hours before the house is. Whoever works or lies in it meets that one. */
+const hottestOf = (hours: readonly AtticHour[]): AtticHour => hours.reduce((a, b) => (b.air > a.air ? b : a));
 
 const noAttic = () => required<never>({ ok: false, because: 'missing', paths: ['house.attic'] });
 
@@ -93,9 +103,9 @@ function outputs(given: Given, climate: ClimateResult, s: Scenario): Record<stri
     loss: b.lossPerDegree,
     leak: b.leak.coefficient,
     degrees,
-    ...(b.atticNight === undefined || b.atticDay === undefined
+    ...(b.atticNight === undefined || b.atticHours === undefined
       ? {}
-      : { atticNight: b.atticNight, atticDay: b.atticDay }),
+      : { atticNight: b.atticNight, atticDay: hottestOf(b.atticHours).air }),
     ...(burned.ok ? burned.value : {}),
     ...(byFuel.ok ? { fuelLoss: byFuel.value, fuelHeating: byFuel.value * degrees } : {}),
     ...byRoom('heating', rooms, b.heating),

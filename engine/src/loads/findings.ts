@@ -102,7 +102,7 @@ function winterFuel(result: LoadsResult, view: PlanView): Found[] {
   const { recorder, steps } = recordWorking();
   const value = attempt(() => {
     const { burned, computed } = required(result.winter);
-    if (burned.low <= 0) return unresolved('out-of-range', 'house.fuel.energy', 'house.fuel.efficiency');
+    if (!(burned.low > 0)) return unresolved('out-of-range', 'house.fuel.energy', 'house.fuel.efficiency');
     const likely = computed.likely / burned.likely;
     recorder.step('E_house', 'table', {}, computed.likely, 'kWh', 'loads.winter');
     recorder.step('E_fuel', 'table', {}, burned.likely, 'kWh', 'loads.winter');
@@ -153,7 +153,7 @@ function atticHeat(result: LoadsResult): Found[] {
   const { recorder, steps } = recordWorking();
   const value: Outcome<Spread> = attempt(() => {
     const t = required(result.atticDay);
-    recorder.step('t_attic', 'table', {}, t.likely, '°C', 'attic.steady');
+    recorder.step('t_attic', 'table', {}, t.likely, '°C', result.days.ok ? 'loads.by-days' : 'attic.steady');
     return t;
   });
   return [

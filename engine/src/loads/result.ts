@@ -97,6 +97,9 @@ export type LearnedHouse = {
   readonly measured: readonly string[];
 };
 
+/** °C of the attic's air in an hour of the hot day, and K by which the sun lifts its roof above outdoors. */
+export type AtticHour = { readonly air: number; readonly sunRise: number };
+
 export type LoadsResult = ResultBase & {
   /** `rooms`: room by room. `quick`: the whole house from a handful of answers. */
   readonly basis: 'rooms' | 'quick';
@@ -120,9 +123,15 @@ export type LoadsResult = ResultBase & {
   readonly attic: Outcome<AtticModel>;
   /** How the house leaks. */
   readonly leakage: Outcome<Envelope>;
-  /** °C in the attic without ducts, at the design night and at the design hour. */
+  /**
+   * °C in the attic without ducts: at the design night, and in its own hottest hour of the hot day, by the days once they are
+   * known; and that day hour by hour, as likely as it is known.
+   */
   readonly atticNight: Outcome<Spread>;
   readonly atticDay: Outcome<Spread>;
+  readonly atticHours: Outcome<readonly AtticHour[]>;
+  /** Of its hottest hour. */
+  readonly atticSunRise: Outcome<number>;
   /** The cold night and the hot day through the house's own walls, and a whole year; pending until their jobs are done. */
   readonly days: Outcome<DesignDays>;
   readonly year: Outcome<HouseYear>;

@@ -1,3 +1,4 @@
+import { atticWork } from '../plan/cautions.ts';
 import type { Task } from '../plan/lines.ts';
 import { cards } from './cards.ts';
 import type { LoadsResult } from './result.ts';
@@ -21,8 +22,9 @@ export function tasks(result: LoadsResult): readonly Task[] {
       after: [],
       safeStops: ['Any time: insulation raked back over, hatch closed or guarded'],
       cautions: [
-        'Old loose insulation may hold asbestos: do not stir grey or gold flakes before they are tested.',
-        'Walk on joists or boards only; keep off old wiring and have damaged wiring seen to by a licensed electrician.',
+        ...atticWork,
+        'A tighter house leaves a stove, boiler or water heater less air: have its draught tested with everything that blows out running, before and after, and hang alarms for carbon monoxide.',
+        'Damaged wiring is for a licensed electrician; keep insulation off a flue as far as its maker and the code say.',
       ],
     },
   ];

@@ -1,5 +1,5 @@
 import { inIdOrder, type ResolvedProject } from '@kneewall/project';
-import { joinedLoss } from '../physics/power/index.ts';
+import { engineAir, generatorKeeps, joinedLoss } from '../physics/power/index.ts';
 import { attempt, unresolved } from '../plan/outcome.ts';
 import { type Scenario, scenario } from '../plan/scenario.ts';
 import type { TradeInput } from '../plan/trade.ts';
@@ -8,14 +8,15 @@ import { householdOf } from './household.ts';
 import type { ArrayInputs, BatteryInputs, GeneratorInputs, OffgridResult, PowerInputs } from './result.ts';
 
 type Power = ResolvedProject['power'];
+type Site = ResolvedProject['site'];
 
 /** The power system in plain numbers, as likely as it is known. Pure; on the grid nothing is asked. */
-export function design({ project: { power } }: TradeInput): OffgridResult {
+export function design({ project: { power, site } }: TradeInput): OffgridResult {
   const s = scenario();
   const own = ownPower(power);
   return {
     own,
-    inputs: attempt(() => (own ? powerInputs(power, s) : unresolved('missing', 'power.supply'))),
+    inputs: attempt(() => (own ? powerInputs(power, site, s) : unresolved('missing', 'power.supply'))),
     costs: attempt(() => costsOf(power.costs)),
     ...(own
       ? {}
@@ -38,11 +39,11 @@ export function design({ project: { power } }: TradeInput): OffgridResult {
 /** Whether the electricity is the project's own. */
 const ownPower = ({ supply }: Power): boolean => 'choice' in supply && supply.choice === 'own';
 
-function powerInputs(power: Power, s: Scenario): PowerInputs {
+function powerInputs(power: Power, site: Site, s: Scenario): PowerInputs {
   const arrays = arraysOf(power, s);
   if (arrays.length === 0) return unresolved('missing', 'power.arrays');
   const { inverter, charger } = power;
-  const generator = generatorInputs(power, s);
+  const generator = generatorInputs(power, site, s);
   const stove = s.maybe(power.stove.heat) ?? 0;
   const most = s.of(inverter.continuous);
   if (most <= 0) return unresolved('missing', 'power.inverter.continuous');
@@ -98,12 +99,12 @@ function batteryInputs({ battery: b }: Power, s: Scenario): BatteryInputs {
   };
 }
 
-/** None where no rated power is given. */
-function generatorInputs({ generator: g }: Power, s: Scenario): GeneratorInputs | undefined {
+/** With what its engine keeps of its power in thin air; none where no rated power is given. */
+function generatorInputs({ generator: g }: Power, { elevation }: Site, s: Scenario): GeneratorInputs | undefined {
   const rated = s.maybe(g.power);
   if (rated === undefined || rated <= 0) return undefined;
   return {
-    rated,
+    rated: rated * generatorKeeps(s.of(elevation), engineAir),
     fuel: s.choice(g.fuel),
     startBelow: s.of(g.startBelow),
     stopAbove: s.of(g.stopAbove),

@@ -6,7 +6,7 @@ import { findings } from './findings.ts';
 export const offgridFinder: Finder<'offgrid'> = {
   id: 'offgrid',
   phase: 'before',
-  reads: ['power'],
+  reads: ['power', 'site'],
   after: [],
   design,
   findings,

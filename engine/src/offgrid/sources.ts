@@ -37,6 +37,10 @@ export const sources: Sources = {
     edition: '1989',
     standing: 'from memory',
   },
+  'power.engine-air': {
+    title: 'Common practice, no source: 3.5 % less for each 300 m above 300 m, 1 % for each 5.5 K above 25 °C',
+    standing: 'common practice',
+  },
   'power.handbook': {
     title: 'Stand-Alone Photovoltaic Systems: A Handbook of Recommended Design Practices, Sandia',
     edition: '1995',

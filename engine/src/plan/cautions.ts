@@ -1,6 +1,13 @@
 /** Cautions that more than one trade says: the same words everywhere, so that nobody wonders what the difference is. */
 export const hotAttic =
-  'Hot attic: short turns, water, somebody below. Boards across the joists; never step between them.';
+  'Hot attic: short turns, water, somebody below, never alone. Boards across the joists; never step between them, the ceiling does not carry you.';
+
+/** What may lie there. */
+const oldAttic =
+  'Old loose insulation, grey or gold flakes above all, may hold asbestos, and old wiring may be bare: stop and have it looked at.';
+
+/** Of every task in an attic, whatever the work; common practice, no source. */
+export const atticWork: readonly string[] = [hotAttic, oldAttic];
 
 export const heatLimits =
   'Limits are for healthy people who drink enough; lower for the old, the ill, and with some medicines. Never alone. Confused, or no longer sweating: down, cool with water, and call the emergency number.';

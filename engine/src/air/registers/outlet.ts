@@ -33,7 +33,7 @@ export function distanceOf(t: TerminalInput, room: Room | undefined, { outlet, w
   if (!room) return unresolved('missing', `house.rooms.${t.room ?? '*'}.floorArea`);
   if (way === 'up') return s.of(room.height);
   const entered = s.maybe(t.distance);
-  if (entered !== undefined) return entered;
+  if (entered !== undefined) return entered > 0 ? entered : unresolved('out-of-range', t.distance.path);
   const side = Math.sqrt(s.of(room.floorArea));
   // One that blows all round sits in the middle, half as far from every wall.
   return side * s.of(asGiven(`${room.floorArea.path}#side`, 'number', outlet === 'ceiling round' ? half : acrossRoom));

@@ -10,13 +10,3 @@ export const startingPower = (current: number, voltage: number): number => curre
 
 /** What a soft starter leaves of a starting current: it takes 50 to 70 % off. Source: `circuit.soft-start`. */
 export const softStartLeaves = { low: 0.3, likely: 0.4, high: 0.5 } as const;
-
-/**
- * What a naturally aspirated engine keeps of its rated power: 3.5 % less for each 300 m above 300 m, 1 % less for each
- * 5.5 K above 25 °C. `elevation` m, `air` °C. Never below 0. Source: `circuit.generator`.
- */
-export function generatorKeeps(elevation: number, air: number): number {
-  const thin = (0.035 * Math.max(0, elevation - 300)) / 300;
-  const hot = (0.01 * Math.max(0, air - 25)) / 5.5;
-  return Math.max(0, 1 - thin - hot);
-}

@@ -1,5 +1,5 @@
 import type { Move } from '../../coupling/balancing/system.ts';
-import { hotAttic } from '../../plan/cautions.ts';
+import { atticWork } from '../../plan/cautions.ts';
 import type { Task } from '../../plan/lines.ts';
 import { minutes } from '../../plan/minutes.ts';
 import { tool } from '../../plan/tools.ts';
@@ -61,7 +61,7 @@ function moving(id: string, visit: string, moves: readonly Move[]): Task {
     parts: spots,
     after: ['commissioning/first-readings'],
     safeStops: ['After each spot: handles locked and marked, none shut'],
-    cautions: [...(inAttic ? [hotAttic] : []), 'Static pressure once more at the end: dampers add to it.'],
+    cautions: [...(inAttic ? atticWork : []), 'Static pressure once more at the end: dampers add to it.'],
     tools: [tool.lamp, tool.gauge, tool.marker],
     doneWhen: [
       'Each handle stands where it was asked for, locked, marked with the day; where it stood is written down',

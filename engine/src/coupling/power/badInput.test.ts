@@ -32,6 +32,19 @@ beforeAll(async () => {
   inputs = { ...(jobOf(tern)?.inputs as PowerYearInputs), step: 3600 };
 }, 60_000);
 
+describe('a generator in thin air', () => {
+  it('gives its plate at the sea, and 0.86 of it at 1500 m', () => {
+    // 3.5 % less for each 300 m above 300 m, as engine makers usually state it.
+    const at = (elevation: number) => {
+      const own = evaluate({ ...tern, site: { ...tern.site, elevation: is(elevation) } }, {}).plan.trades.offgrid
+        ?.inputs;
+      return own?.ok ? own.value.generator?.rated : undefined;
+    };
+    expect(at(14)).toBe(6000);
+    expect(at(1500)).toBeCloseTo(6000 * 0.86, 9);
+  });
+});
+
 describe('a battery of nothing', () => {
   it('leaves own power unknown, and says that it is the battery', () => {
     const { plan, wanted } = evaluate(withPower({ battery: { ...tern.power?.battery, energy: is(0) } }), {});

@@ -24,3 +24,16 @@ export function lineThrough(points: readonly (readonly [number, number])[]): {
     points.reduce((a, p) => a + (p[0] - x) * (p[1] - y), 0) / points.reduce((a, p) => a + (p[0] - x) ** 2, 0);
   return { at0: y - slope * x, slope };
 }
+
+/** °C in which an engine is taken to stand: it runs in the cold half of the year. */
+export const engineAir = 25;
+
+/**
+ * What a naturally aspirated engine keeps of its rated power: 3.5 % less for each 300 m above 300 m, 1 % less for each
+ * 5.5 K above 25 °C. `elevation` m, `air` °C. Never below 0. Source: `power.engine-air`.
+ */
+export function generatorKeeps(elevation: number, air: number): number {
+  const thin = (0.035 * Math.max(0, elevation - 300)) / 300;
+  const hot = (0.01 * Math.max(0, air - 25)) / 5.5;
+  return Math.max(0, 1 - thin - hot);
+}

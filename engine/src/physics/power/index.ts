@@ -13,7 +13,7 @@ export {
 export type { Mounting } from './cellTemperature.ts';
 export { cellAbsorbing, cellExponential, cellLinear, cellNominal, mountings } from './cellTemperature.ts';
 export type { FuelLine } from './generator.ts';
-export { fuelLines, fuelRate, lineThrough } from './generator.ts';
+export { engineAir, fuelLines, fuelRate, generatorKeeps, lineThrough } from './generator.ts';
 export { arrayFor, batteryFor, dailyDirect, hoursToEmpty } from './handChain.ts';
 export {
   incidenceDiffuse,
