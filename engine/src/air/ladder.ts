@@ -43,7 +43,7 @@ function wayTo(model: AirModel, flows: AirFlows, terminal: Terminal, side: 'supp
   return [
     ...sections.flatMap((x): Rung[] => {
       const [drop, atUnit] = [flows.drops[x.id] ?? 0, unitEndDrop(model, flows, x)];
-      const piece: Rung = { piece: `Piece from the unit to “${x.name}”`, side, drop: atUnit, atUnit: true };
+      const piece: Rung = { piece: 'Piece at the unit', side, drop: atUnit, atUnit: true };
       return [...(atUnit > 0 ? [piece] : []), { piece: x.name, side, drop: drop - atUnit, section: x.id }];
     }),
     { piece: terminal.name, side, drop: terminal.resistance * q * q },
