@@ -5,6 +5,7 @@ import { airDensity } from '../physics/air/index.ts';
 import { nominalAir, solveFlows } from './flows.ts';
 import { ladderOf, unitEndDrop } from './ladder.ts';
 import type { AirModel } from './result.ts';
+import { unitEndLoss } from './unitEnd.ts';
 import { reshaped } from './sizing/reshape.ts';
 
 const project = demo('tern-ledge');
@@ -51,6 +52,14 @@ describe('the piece between the unit and its duct', () => {
     const bare = solveFlows(without, nominalAir);
     expect(flows.flow).toBeLessThan(bare.flow);
     expect(flows.staticPressure).toBeGreaterThan(bare.staticPressure);
+  });
+
+  it('is counted on the velocity in the duct, which in twice the area is half of that in the opening', () => {
+    const end = { opening: { width: 0.4, height: 0.2 }, offset: [0, 0] as const, length: 1e-9 };
+    const duct = { width: 0.4, height: 0.4 };
+    // Borda and Carnot 0.25 on the opening's velocity; the way back 0.5 (1 - 1/2)^3/4 on the same.
+    expect(unitEndLoss(end, 'supply', duct, 0.16)).toBeCloseTo(4 * 0.25, 6);
+    expect(unitEndLoss(end, 'return', duct, 0.16)).toBeCloseTo(4 * 0.5 ** 1.75, 6);
   });
 
   it('goes where the duct is as large as the opening and in line, and is another one in another size', () => {
