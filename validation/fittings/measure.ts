@@ -9,6 +9,8 @@ import {
   gradualContraction,
   type LossTable,
   lookUp,
+  mitreByAngle,
+  narrowingShare,
   rectangularMitre,
   rectangularSmooth,
   roundMitre,
@@ -17,6 +19,7 @@ import {
   straightRunLoss,
   suddenContraction,
   suddenExpansion,
+  wideningShare,
 } from '@kneewall/engine/physics';
 import { type How, type Row, row, type ValidationSource } from '../src/row.ts';
 
@@ -38,6 +41,7 @@ const printed: readonly (readonly [string, LossTable, Printed, number])[] = [
   ['round, 4 pieces, r/D', roundPieces[4], zip([0.75, 1, 1.5, 2], [0.5, 0.37, 0.27, 0.24]), 0.1],
   ['round, 5 pieces, r/D', roundPieces[5], zip([0.75, 1, 1.5, 2], [0.46, 0.33, 0.24, 0.19]), 0.1],
   ['round mitre, angle', roundMitre, zip([90, 60, 45, 30], [1.2, 0.55, 0.34, 0.16]), 0.1],
+  ['rectangular mitre, angle', mitreByAngle, zip([20, 30, 45, 60, 75, 90], [0.07, 0.16, 0.34, 0.55, 0.81, 1.2]), 0.1],
   ['rectangular smooth, r/W', rectangularSmooth, zip([0.5, 0.75, 1, 1.5, 2], [1.2, 0.44, 0.21, 0.17, 0.15]), 0.1],
   ['rectangular mitre, H/W', rectangularMitre, zip([0.25, 0.5, 1, 2, 4], [1.3, 1.3, 1.2, 1.1, 0.92]), 0.1],
   ['butterfly damper, angle', butterfly, zip([0, 10, 20, 30, 40, 50, 60], [0.2, 0.52, 1.5, 4.5, 11, 29, 108]), 0.25],
@@ -52,7 +56,8 @@ const tables = (): Row[] =>
   printed.flatMap(([name, table, points, share]) =>
     points.map(([x, c]) => {
       const looked = lookUp(table, x);
-      return point(`${name} ${x}`, c, share * c, looked.ok ? looked.value : Number.NaN, 'from memory');
+      const known = table === mitreByAngle ? 'looked up' : 'from memory';
+      return point(`${name} ${x}`, c, share * c, looked.ok ? looked.value : Number.NaN, known);
     }),
   );
 
@@ -93,10 +98,47 @@ const kinds = (): Row[] => [
   between('damper open', 0.1, 0.2, kind('damper'), 'from memory'),
 ];
 
+// A₁/A₂ and the angle between both sides; on the small duct's velocity. The printed angle is the larger of a rectangle's two.
+const narrowings = [15, 60, 90, 120, 150, 180] as const;
+const narrowed: readonly (readonly [number, readonly number[]])[] = [
+  [2, [0.05, 0.06, 0.12, 0.18, 0.24, 0.26]],
+  [4, [0.04, 0.07, 0.17, 0.27, 0.35, 0.41]],
+  [6, [0.04, 0.07, 0.18, 0.28, 0.36, 0.42]],
+  [10, [0.05, 0.08, 0.19, 0.29, 0.37, 0.43]],
+];
+const widenings = [16, 20, 30, 45, 60, 90, 120, 180] as const;
+const widened: readonly (readonly [number, readonly number[]])[] = [
+  [2, [0.18, 0.22, 0.25, 0.29, 0.31, 0.32, 0.33, 0.3]],
+  [4, [0.36, 0.43, 0.5, 0.56, 0.61, 0.63, 0.63, 0.63]],
+];
+/** Idelchik's own polynomial of the area for narrowings, in place of which a sudden one's 0.5 (1 - n)^¾ stands. */
+const ofArea = (n: number): number =>
+  (0.0125 * n ** 4 - 0.0224 * n ** 3 + 0.00723 * n ** 2 - 0.00444 * n + 0.00745) * (10 * Math.PI + Math.PI ** 3);
+
+const pieces = (): Row[] => [
+  ...narrowed.flatMap(([ratio, values]) =>
+    values.map((c, i) => {
+      const angle = narrowings[i] ?? 0;
+      const ours = suddenContraction(1 / ratio) * narrowingShare(angle);
+      return point(`narrowing ${ratio} to 1 at ${angle} degrees`, c, 0.1, ours, 'looked up');
+    }),
+  ),
+  ...widened.flatMap(([ratio, values]) =>
+    values.map((c, i) => {
+      const angle = widenings[i] ?? 0;
+      const ours = suddenExpansion(1 / ratio) * wideningShare(angle);
+      return point(`widening 1 to ${ratio} at ${angle} degrees`, c, 0.3 * c, ours, 'from memory');
+    }),
+  ),
+  ...[0.1, 0.3, 0.5, 0.8].map((n) =>
+    point(`narrowing, the handbook's polynomial of the area ${n}`, ofArea(n), 0.025, suddenContraction(n), 'looked up'),
+  ),
+];
+
 export const source: ValidationSource = {
   id,
   title: 'Fittings: loss coefficients',
-  measure: () => [...tables(), ...ends(), ...junctions(), ...kinds()],
+  measure: () => [...tables(), ...ends(), ...junctions(), ...kinds(), ...pieces()],
 };
 
 function point(name: string, expected: number, tolerance: number, ours: number, known: How): Row {

@@ -1,6 +1,7 @@
 import type { Plan, TradeResults } from '@kneewall/engine';
 import { holesOf, type MarkedHole } from './holesOf.ts';
 import { jointNotes } from './jointNotes.ts';
+import { madeNotes } from './madeNotes.ts';
 
 export type Cut = Extract<TradeResults['materials']['cut'], { ok: true }>['value'];
 type Sheets = Cut['sheets'][number];
@@ -26,7 +27,7 @@ export type LaidSheet = {
   readonly hand?: string;
   readonly sheet: Laid;
   readonly pieces: readonly MarkedPiece[];
-  /** How the ducts cut from it join the unit. */
+  /** How the ducts cut from it join the unit, and what is to know of its caps and reducers. */
   readonly joints: readonly string[];
 };
 
@@ -55,10 +56,7 @@ export function laidSheets(plan: Pick<Plan, 'trades'>): LaidSheet[] {
           cuts: sheet.cuts.filter((c) => !alongEdge(c, sheet)),
           rests: sheet.rests.map((r) => (r.remnant === undefined ? r : { ...r, remnant: `K${++kept}` })),
         },
-        joints: jointNotes(
-          cut.value,
-          sheet.placed.flatMap((p) => pieces.find((x) => x.id === p.piece)?.for ?? []),
-        ),
+        joints: notesOf(cut.value, sheet, pieces),
         pieces: sheet.placed.flatMap((lies) => {
           const piece = pieces.find((p) => p.id === lies.piece);
           return piece
@@ -76,6 +74,19 @@ export function laidSheets(plan: Pick<Plan, 'trades'>): LaidSheet[] {
       };
     }),
   );
+}
+
+/** What is to be said of the joints, caps and reducers that are cut from a sheet. */
+function notesOf(cut: Cut, { placed }: Laid, pieces: readonly CutPiece[]): string[] {
+  const made = placed.flatMap((p) => pieces.find((x) => x.id === p.piece)?.for ?? []);
+  return [
+    ...jointNotes(cut, made),
+    ...madeNotes(
+      cut,
+      made,
+      placed.map((p) => p.piece),
+    ),
+  ];
 }
 
 /** A cut that would take less than a millimetre off the sheet's own edge: that edge serves as it is. */

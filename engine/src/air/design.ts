@@ -17,6 +17,7 @@ import type { AirFlows, AirModel, AirResult, RoomAir } from './result.ts';
 import { fittingsOf } from './sizing/fittingsOf.ts';
 import type { There } from './there.ts';
 import { unitBehind, wantedFlow } from './unitBehind.ts';
+import { unitEnds } from './unitEnd.ts';
 
 type Input = TradeInput<'climate' | 'loads' | 'equipment'>;
 
@@ -25,7 +26,8 @@ export function design({ project, upstream }: Input): AirResult {
   const { ducts } = project.routes;
   const { climate, loads, equipment } = upstream;
   const unit = attempt(() => unitBehind(ducts, equipment));
-  const build = (s: Scenario): AirModel => airModel(ducts, required(unit).blower, required(climate.pressure), s);
+  const build = (s: Scenario): AirModel =>
+    airModel(ducts, required(unit).blower, required(climate.pressure), s, (own) => unitEnds(project, own));
   const model = attempt(() => build(scenario()));
   const solve = placedSolver();
   const solved = attempt(() => solve(required(model), nominalAir));

@@ -17,6 +17,8 @@ export type DrawnPiece = {
   readonly size?: PieceSize;
   /** Of a tee or reducer the duct nearer the unit; of a boot the face. */
   readonly other?: PieceSize;
+  /** A reducer that is cut from sheet metal is not bought. */
+  readonly cut?: true;
   /** Degrees that a bend turns, where entered. */
   readonly angle?: number;
 };
@@ -39,6 +41,7 @@ export function drawnPieces(ducts: Ducts, there: There, s: Scenario): DrawnPiece
         ...sized(x, s),
         ...(other ? { other } : {}),
         ...(angle === undefined ? {} : { angle }),
+        ...(s.choice(f.reducer.made) === 'cut' ? { cut: true } : {}),
       };
     }),
   );

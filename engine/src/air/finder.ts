@@ -17,6 +17,7 @@ export const airFinder: Finder<'air', 'climate' | 'loads' | 'equipment'> = {
     'house.flue',
     'house.flueRoom',
     'house.flueRuns',
+    'candidates',
   ],
   addsFrom: ['items', 'work.stock', 'work.prices'],
   after: ['climate', 'loads', 'equipment'],

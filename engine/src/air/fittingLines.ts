@@ -16,7 +16,7 @@ export const fittingLines = (drawn: readonly DrawnPiece[]): MaterialLine[] =>
   drawn.flatMap((piece): MaterialLine[] => {
     const boot = piece.kind === 'boot' || piece.kind === 'boot-elbow';
     const name = boot ? bootName(piece) : pieces[piece.kind];
-    if (name === undefined || !(piece.count > 0)) return [];
+    if (name === undefined || !(piece.count > 0) || (piece.cut && piece.kind === 'reducer')) return [];
     const word = boot ? 'boots' : piece.kind;
     const what = [name, ...wordsOf(piece)].join(', ');
     return [

@@ -1,3 +1,5 @@
+import { airDensity } from '../physics/air/index.ts';
+import { nominalAir } from './flows.ts';
 import { sideOf } from './model.ts';
 import type { AirFlows, AirModel, DuctSection, Terminal } from './result.ts';
 
@@ -7,6 +9,8 @@ export type Rung = {
   readonly drop: number;
   /** The section it is, where it is one. */
   readonly section?: string;
+  /** It is the piece between the unit and its duct. */
+  readonly atUnit?: true;
 };
 
 /** Pressure used along the hardest way from the rooms through the unit and back, piece by piece, Pa. */
@@ -37,7 +41,19 @@ function wayTo(model: AirModel, flows: AirFlows, terminal: Terminal, side: 'supp
   }
   const q = flows.terminals[terminal.id] ?? 0;
   return [
-    ...sections.map((x): Rung => ({ piece: x.name, side, drop: flows.drops[x.id] ?? 0, section: x.id })),
+    ...sections.flatMap((x): Rung[] => {
+      const [drop, atUnit] = [flows.drops[x.id] ?? 0, unitEndDrop(model, flows, x)];
+      const piece: Rung = { piece: 'Piece at the unit', side, drop: atUnit, atUnit: true };
+      return [...(atUnit > 0 ? [piece] : []), { piece: x.name, side, drop: drop - atUnit, section: x.id }];
+    }),
     { piece: terminal.name, side, drop: terminal.resistance * q * q },
   ];
+}
+
+/** Pa of a section's drop that its piece at the unit takes, in the air that flows are solved in before anything is agreed. */
+export function unitEndDrop({ pressure }: AirModel, flows: AirFlows, { id, side, area, unitEnd }: DuctSection): number {
+  if (!unitEnd) return 0;
+  const { returnTemperature, supplyTemperature } = nominalAir;
+  const density = airDensity(side === 'supply' ? supplyTemperature : returnTemperature, pressure);
+  return (unitEnd.loss * density * ((flows.sections[id] ?? 0) / area) ** 2) / 2;
 }

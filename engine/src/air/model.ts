@@ -12,6 +12,7 @@ import { unresolved } from '../plan/outcome.ts';
 import type { Scenario } from '../plan/scenario.ts';
 import type { AirModel, DuctSection, Terminal } from './result.ts';
 import { sagLoss } from './sagLoss.ts';
+import { type UnitEnd, unitEndLoss } from './unitEnd.ts';
 
 export type Ducts = ResolvedProject['routes']['ducts'];
 type SectionInput = Resolved<NonNullable<NonNullable<NonNullable<Project['routes']>['ducts']>['sections']>>[string];
@@ -19,10 +20,23 @@ type SectionInput = Resolved<NonNullable<NonNullable<NonNullable<Project['routes
 /** m, for Colebrook: metal with seams, board and flexible pulled tight. Source: `air.roughness`. */
 export const roughness = { flexible: flexibleRoughness, round: 0.00009, rectangular: 0.00009, board: 0.0009 } as const;
 
-/** Ducts, registers, filter and blower in plain numbers. Ends the enclosing attempt where something is missing or makes no tree. */
-export function airModel(ducts: Ducts, blower: BlowerModel, pressure: number, s: Scenario): AirModel {
+/** By section, what it meets at the unit. */
+export type UnitEndsOf = (s: Scenario) => Readonly<Record<string, UnitEnd>>;
+const noneKnown: UnitEndsOf = () => ({});
+
+/**
+ * Ducts, registers, filter and blower in plain numbers, and the pieces between the unit and its ducts where `unitEnds` knows
+ * them. Ends the enclosing attempt where something is missing or makes no tree.
+ */
+export function airModel(
+  ducts: Ducts,
+  blower: BlowerModel,
+  pressure: number,
+  s: Scenario,
+  unitEnds = noneKnown,
+): AirModel {
   const order = s.part('order', () => orderOf(ducts));
-  const sections = order.sections.map(([id, x, part]) => s.part(part, (own) => sectionOf(id, x, own)));
+  const sections = order.sections.map(([id, x, part]) => s.part(part, (own) => sectionOf(id, x, own, unitEnds)));
   // Which way leads where is drawn, and the same in every reading.
   const ids = s.part('ways', () => checkedWays(sections));
   return {
@@ -47,7 +61,7 @@ const orderOf = ({ sections, terminals }: Ducts) => ({
 
 const place = (id: string): string => `routes.ducts.sections.${id}`;
 
-function sectionOf(id: string, x: SectionInput, s: Scenario): DuctSection {
+function sectionOf(id: string, x: SectionInput, s: Scenario, unitEnds: UnitEndsOf): DuctSection {
   const kind = s.choice(x.kind);
   const shape = shapeOf(id, x, s);
   const length = s.of(x.length);
@@ -55,10 +69,13 @@ function sectionOf(id: string, x: SectionInput, s: Scenario): DuctSection {
   const sag = kind === 'flexible' ? (s.maybe(x.sag) ?? 0) : 0;
   const losses = inOrder(x.fittings).reduce((sum, [, f]) => sum + lossOf(f, s) * s.of(f.count), 0);
   const hung = sagLoss(place(id), sag, s.of(x.supports), length, s);
+  const side = s.choice(x.side);
+  const unitEnd = x.from === undefined ? unitEnds(s)[id] : undefined;
+  const met = unitEnd ? unitEndLoss(unitEnd, side, shape.size, shape.area) : 0;
   return {
     id,
     name: x.name ?? id,
-    side: s.choice(x.side),
+    side,
     ...(x.from === undefined ? {} : { from: x.from }),
     kind,
     diameter: shape.diameter,
@@ -67,8 +84,9 @@ function sectionOf(id: string, x: SectionInput, s: Scenario): DuctSection {
     surface: shape.perimeter * length,
     roughness: roughness[kind],
     frictionFactor: kind === 'flexible' ? compressionFactor(compression, shape.diameter) : 1,
-    lossCoefficient: losses + hung,
+    lossCoefficient: losses + hung + met,
     ...(hung > 0 ? { sagLoss: hung } : {}),
+    ...(unitEnd ? { unitEnd: { ...unitEnd, loss: met } } : {}),
     insulation: s.of(x.insulation),
     leakage: s.of(x.leakage),
     place: s.choice(x.place),
@@ -92,12 +110,19 @@ function lossOf(f: FittingInput, s: Scenario): number {
 }
 
 /** A diameter, or width and height. */
-function shapeOf(id: string, x: SectionInput, s: Scenario): { diameter: number; area: number; perimeter: number } {
+function shapeOf(id: string, x: SectionInput, s: Scenario) {
   const d = s.maybe(x.diameter);
-  if (d !== undefined && d > 0) return { diameter: d, area: (Math.PI * d * d) / 4, perimeter: Math.PI * d };
-  const [w, h] = [s.maybe(x.width), s.maybe(x.height)];
-  if (w === undefined || h === undefined || w * h <= 0) return unresolved('missing', `${place(id)}.diameter`);
-  return { diameter: hydraulicDiameter(w, h), area: w * h, perimeter: 2 * (w + h) };
+  if (d !== undefined && d > 0)
+    return { size: { diameter: d }, diameter: d, area: (Math.PI * d * d) / 4, perimeter: Math.PI * d };
+  const [width, height] = [s.maybe(x.width), s.maybe(x.height)];
+  if (width === undefined || height === undefined || width * height <= 0)
+    return unresolved('missing', `${place(id)}.diameter`);
+  return {
+    size: { width, height },
+    diameter: hydraulicDiameter(width, height),
+    area: width * height,
+    perimeter: 2 * (width + height),
+  };
 }
 
 /** The names of all sections. Every one has to lead back to the air handler on its own side. */

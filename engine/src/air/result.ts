@@ -10,6 +10,7 @@ import type { DrawnPiece } from './drawnPieces.ts';
 import type { Rung } from './ladder.ts';
 import type { DuctSizing } from './sizing/sizeDucts.ts';
 import type { There } from './there.ts';
+import type { UnitEnd } from './unitEnd.ts';
 
 /** One stretch of duct in plain numbers; lengths m, leakage as a share of what it carries, insulation m²K/W. */
 export type DuctSection = {
@@ -32,6 +33,8 @@ export type DuctSection = {
   readonly lossCoefficient: number;
   /** What of that comes of sag between hangers, where it sags: it stays with the run in any size of flexible duct. */
   readonly sagLoss?: number;
+  /** What it meets at the unit, and what of the losses comes of the piece between. */
+  readonly unitEnd?: UnitEnd & { readonly loss: number };
   readonly insulation: number;
   readonly leakage: number;
   readonly place: 'attic' | 'below' | 'inside';

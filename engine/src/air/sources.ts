@@ -121,6 +121,12 @@ export const sources: Sources = {
   'flow.colebrook': { title: 'Colebrook and White, friction factor', edition: '1939', standing: 'paper' },
   'flow.darcy': { title: 'Darcy and Weisbach, pressure lost along a duct', standing: 'definition' },
   'flow.fittings': { title: 'Published duct design tables, loss coefficients', standing: 'from memory' },
+  'flow.transition': {
+    title:
+      'Idelchik, Handbook of Hydraulic Resistance: narrowing by area and angle (diagram 5-23), widening of cones and pyramids (5-5); a turn of each side by the mitred bends of duct design tables. Forms read in public code and pages, not in the book',
+    edition: '1994',
+    standing: 'handbook',
+  },
   'flow.flexible-compression': {
     title: 'Abushakra, Walker and Sherman, compression of flexible duct',
     edition: '2004',

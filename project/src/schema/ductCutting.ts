@@ -152,14 +152,3 @@ export const takeOff = group(
   },
   { label: 'Hole in the box it joins' },
 );
-
-const end = (label: string, help: string) => choice({ open: 'Open', closed: 'Closed' }, { label, help, neededBy: [] });
-
-/** The two ends of a box of board. */
-export const boxEnds = group(
-  {
-    start: end('Near end', 'Towards the air handler. Left empty it is open.'),
-    end: end('Far end', 'Left empty it is closed, unless a duct of its own size goes on or a register sits in it.'),
-  },
-  { label: 'Ends of a box' },
-);

@@ -1,6 +1,7 @@
 import { access, passages } from './access.ts';
 import { drain } from './drain.ts';
-import { boxEnds, ductCutting, takeOff } from './ductCutting.ts';
+import { ductCutting, takeOff } from './ductCutting.ts';
+import { cutReducer, ductEnds } from './ductEnds.ts';
 import { ductKinds, ductMake, mayBe, spaceToPass } from './ductSize.ts';
 import { choice, group, map, quantity, reference, text, way } from './field.ts';
 import { lineset } from './lineset.ts';
@@ -76,6 +77,7 @@ const fittings = map(
       possible: { min: 0, max: 180 },
       usually: 'measured',
     }),
+    reducer: cutReducer,
   },
   { label: 'Fittings', one: 'Fitting' },
 );
@@ -161,7 +163,7 @@ const sections = map(
     space: spaceToPass,
     mayBe,
     takeOff,
-    ends: boxEnds,
+    ends: ductEnds,
   },
   { label: 'Duct sections', one: 'Section' },
 );

@@ -2,6 +2,7 @@ import { type Air, compressionFactor, straightDrop } from '../../physics/flow/in
 import { slackOf } from '../mend.ts';
 import { roughness } from '../model.ts';
 import type { DuctSection } from '../result.ts';
+import { unitEndLoss } from '../unitEnd.ts';
 import { type Fitting, lossIn } from './fittingLoss.ts';
 import { geometryOf } from './geometry.ts';
 import type { DuctShape } from './stock.ts';
@@ -13,12 +14,13 @@ const usualSlack = 0.12;
 export const slackIn = (x: DuctSection): number => (x.kind === 'flexible' ? slackOf(x) : usualSlack);
 
 /**
- * The section made in another kind and size: same way, insulation and leaks; flexible duct keeps its slack. Without its
- * list of fittings the sum of their losses stays as it was.
+ * The section made in another kind and size: same way, insulation and leaks; flexible duct keeps its slack, and the
+ * piece at the unit is another one. Without its list of fittings the sum of their losses stays as it was.
  */
 export function reshaped(x: DuctSection, shape: DuctShape, fittings: readonly Fitting[] | undefined): DuctSection {
   const g = geometryOf(shape);
   const kept = shape.kind === 'flexible' ? (x.sagLoss ?? 0) : 0;
+  const met = x.unitEnd ? unitEndLoss(x.unitEnd, x.side, shape, g.area) : 0;
   return {
     ...x,
     kind: shape.kind,
@@ -27,7 +29,9 @@ export function reshaped(x: DuctSection, shape: DuctShape, fittings: readonly Fi
     surface: g.perimeter * x.length,
     roughness: roughness[shape.kind],
     frictionFactor: shape.kind === 'flexible' ? compressionFactor(slackIn(x), g.diameter) : 1,
-    lossCoefficient: fittings ? lossIn(shape.kind, fittings) + kept : x.lossCoefficient,
+    lossCoefficient:
+      (fittings ? lossIn(shape.kind, fittings) + kept : x.lossCoefficient - (x.unitEnd?.loss ?? 0)) + met,
+    ...(x.unitEnd ? { unitEnd: { ...x.unitEnd, loss: met } } : {}),
   };
 }
 

@@ -9,6 +9,7 @@ import {
 import { handId } from './atHand.ts';
 import { lengthsOf } from './inputsOf.ts';
 import { flatJoints } from './joint/flatJoints.ts';
+import { flatMade } from './made/flatMade.ts';
 import { flatDuct } from './metalDuct.ts';
 import type { CutAnswers, CutBox, CutInputs, FlatBox, HandSheet, SheetsOf } from './result.ts';
 
@@ -22,6 +23,7 @@ export function cutPlan(inputs: CutInputs): CutAnswers {
   const boxes = inputs.boxes.map((box) => flatBox(box, inputs));
   const ducts = inputs.ducts.map((duct) => ({ duct, ...flatDuct(duct, inputs.metal) }));
   const made = flatJoints(inputs);
+  const cutMade = flatMade(inputs);
   const between = (of: 'board' | 'metal') =>
     made.flatMap(({ joint, pieces }) =>
       joint.state === 'piece' && joint.piece.of === of
@@ -35,10 +37,15 @@ export function cutPlan(inputs: CutInputs): CutAnswers {
     boxes,
     ducts: ducts.map(({ duct, pieces, each, problems }) => ({ ...duct, pieces: pieces.length, each, problems })),
     joints: made.map((m) => m.joint),
+    made: cutMade.map((m) => m.made),
     sheets: [
       ...boardSheets(boxes, between('board'), inputs),
       ...metalSheets(
-        [...ducts.flatMap((d) => d.pieces.map((piece) => ({ ...piece, for: d.duct.id }))), ...between('metal')],
+        [
+          ...ducts.flatMap((d) => [...d.pieces, ...d.caps].map((piece) => ({ ...piece, for: d.duct.id }))),
+          ...between('metal'),
+          ...cutMade.flatMap((m) => m.pieces),
+        ],
         inputs,
       ),
     ],
@@ -66,7 +73,7 @@ export function cutPlan(inputs: CutInputs): CutAnswers {
     })),
     unsure: inputs.board.atHand.filter((h) => h.thickness === undefined && thicknesses > 1),
     names: Object.fromEntries([
-      ...[...inputs.boxes, ...inputs.ducts, ...runs].map(({ id, name }) => [id, name]),
+      ...[...inputs.boxes, ...inputs.ducts, ...inputs.made, ...runs].map(({ id, name }) => [id, name]),
       ...handOf(inputs).map(({ id, name }) => [handId(id), name]),
       ...inputs.joints.flatMap((j) => (j.state === 'piece' ? [[j.piece.id, `Unit to “${j.name}”`]] : [])),
     ]),

@@ -8,7 +8,7 @@ export function cutting(project: ResolvedProject): Pick<MaterialsResult, 'cut' |
   const inputs = inputsOf(project);
   const some =
     inputs.joints.some((j) => j.state === 'piece') ||
-    [inputs.boxes, inputs.ducts, inputs.pipes, inputs.bags].some((x) => x.length > 0);
+    [inputs.boxes, inputs.ducts, inputs.made, inputs.pipes, inputs.bags].some((x) => x.length > 0);
   if (!some) return { cut: { ok: false, because: 'missing', paths: ['routes.ducts.sections'] }, wanted: [] };
   const job = cutJob(inputs);
   return { cut: { ok: false, because: 'pending', paths: [job.key] }, wanted: [job] };

@@ -5,7 +5,9 @@ import type { PlanView } from '../../plan/trade.ts';
 import type { MaterialsResult } from '../result.ts';
 import { headroomFindings } from './headroom/findings.ts';
 import { jointFindings } from './joint/findings.ts';
+import { jointLossFindings } from './joint/lossFindings.ts';
 import { unitJoints } from './joint/unitJoints.ts';
+import { madeFindings } from './made/findings.ts';
 import { passing } from './passing.ts';
 import type { CutAnswers, FlatBox } from './result.ts';
 
@@ -25,9 +27,10 @@ export function cuttingFindings({ cut }: MaterialsResult, view: PlanView): Found
           ...jointFindings(unitJoints(view.project)),
           told({ ...base, id: 'pieces', limit: { max: 0 } }, () => required(cut)),
         ];
-  const { boxes, ducts, joints } = cut.value;
+  const { boxes, ducts, joints, made } = cut.value;
   return [
     ...jointFindings(joints),
+    ...jointLossFindings(joints, view.trades.air),
     ...boxes.flatMap((b) => [
       wrongIn(b),
       ...passing(b, view.project.routes.passages),
@@ -35,6 +38,7 @@ export function cuttingFindings({ cut }: MaterialsResult, view: PlanView): Found
       ...nearUnit(b),
     ]),
     ...ducts.flatMap((d) => [...wrongMetal(d), ...nearUnit(d)]),
+    ...madeFindings(made),
     ...boardLimits(boxes, view),
     ...sheetsUsed(cut.value),
     ...spliced(cut.value),

@@ -3,7 +3,9 @@ import { flexibleNeeded } from '../../physics/cutting/index.ts';
 import { scenario } from '../../plan/scenario.ts';
 import { ductAtHand, sheetsAtHand } from './atHand.ts';
 import { boxesOf } from './boxesOf.ts';
+import { boardShared, metalShared } from './joint/sharedBoxes.ts';
 import { unitJoints } from './joint/unitJoints.ts';
+import { madeOf } from './made/madeOf.ts';
 import { ductsOf } from './metalDuctsOf.ts';
 import type { CutInputs, CutRun } from './result.ts';
 import { fittedSections, sizeOf } from './sectionsOf.ts';
@@ -19,9 +21,10 @@ export function inputsOf(project: Project): CutInputs {
   const { board, metal, straight } = cutting;
   const s = scenario();
   return {
-    boxes: boxesOf(project),
-    ducts: ductsOf(project),
+    boxes: [...boxesOf(project), ...boardShared(project)],
+    ducts: [...ductsOf(project), ...metalShared(project)],
     joints: unitJoints(project),
+    made: madeOf(project),
     board: {
       width: s.of(board.width),
       length: s.of(board.length),

@@ -1,6 +1,7 @@
 import type { MaterialLine } from '../../plan/lines.ts';
 import type { Outcome } from '../../plan/outcome.ts';
 import { jointLines } from './joint/lines.ts';
+import { madeLines } from './made/lines.ts';
 import type { CutAnswers } from './result.ts';
 
 /** The needs of all trades, with the board of drawn boxes as counted sheets in place of the area of their walls, once they are laid. */
@@ -11,6 +12,7 @@ export function withSheets(lines: readonly MaterialLine[], cut: Outcome<CutAnswe
     ...lines.filter((l) => !laid.has(l.id)),
     ...(laid.size > 0 ? sheetLines(cut.value) : []),
     ...jointLines(cut.value),
+    ...madeLines(cut.value),
   ];
 }
 

@@ -2,6 +2,7 @@ import type { Judged, Words } from '../../plan/judge.ts';
 import type { Printer } from '../../plan/printer.ts';
 import { aboutHeadroom, sayHeadroom } from './headroom/messages.ts';
 import { sayJoint } from './joint/messages.ts';
+import { aboutMade, sayMade } from './made/messages.ts';
 
 type Say = (j: Judged, print: Printer) => Words;
 
@@ -58,6 +59,7 @@ function wrong(j: Judged): { readonly what: string; readonly mend: string } {
 export const sayCutting: Readonly<Record<string, Say>> = {
   ...sayJoint,
   ...sayHeadroom,
+  ...sayMade,
   pieces: () => ({ what: 'The pieces can be cut as entered.', why: onSheets, mend: done }),
   box: (j) => ({
     what:
@@ -141,7 +143,9 @@ export const sayCutting: Readonly<Record<string, Say>> = {
 
 export const aboutCutting: Readonly<Record<string, string>> = {
   ...aboutHeadroom,
+  ...aboutMade,
   pieces: 'Whether all pieces can be cut',
+  'joint-loss': 'What the piece at the unit takes of the pressure',
   'board-pressure': 'The pressure on ducts of board',
   sheets: 'How many sheets it takes',
 };

@@ -1,6 +1,7 @@
 import { inOrder, type ResolvedProject } from '@kneewall/project';
 import { type Scenario, scenario } from '../../plan/scenario.ts';
 import { facesOf, leavingOf } from './leavingOf.ts';
+import { cutCaps } from './made/madeOf.ts';
 import type { CutDuct } from './result.ts';
 import { type Ducts, fittedSections, type Section, sizeOf } from './sectionsOf.ts';
 import { type Leaving, placeTakeOffs } from './takeOffs.ts';
@@ -15,7 +16,7 @@ export function ductsOf(project: Pick<ResolvedProject, 'routes' | 'items'>): Cut
     if (!('choice' in x.kind) || x.kind.choice !== 'rectangular' || there.has(id)) return [];
     if (!shape || 'diameter' in shape || length === undefined || length <= 0) return [];
     const size = { ...shape, length };
-    return [{ id, name: x.name ?? id, ...size, ...holesIn(id, x, size, ducts, s) }];
+    return [{ id, name: x.name ?? id, ...size, ...holesIn(id, x, size, ducts, s), caps: cutCaps(x) }];
   });
 }
 
@@ -29,10 +30,11 @@ function holesIn(
   const leaving = leavingOf(id, x, ducts, s);
   const onward = onwardOf(leaving, ducts);
   const faces = facesOf(id, ducts, s);
+  const atUnit = 'choice' in x.side && x.side.choice === 'supply' && x.from === undefined;
+  if (cutCaps(x).end) return placeTakeOffs([...leaving, ...faces], size, atUnit);
   // Its far end is open: what goes on there needs no hole, and where nothing does the first register sits in it.
   const rest = leaving.filter((l) => l !== onward && (l.side ?? l.drawn?.side) !== 'end');
   const endTaken = rest.length < leaving.length;
-  const atUnit = 'choice' in x.side && x.side.choice === 'supply' && x.from === undefined;
   return placeTakeOffs([...rest, ...(endTaken ? faces : faces.slice(1))], size, atUnit);
 }
 

@@ -11,6 +11,7 @@ import type {
   UnfoldedBox,
 } from '../../physics/cutting/index.ts';
 import type { FlatJoint, UnitJoint } from './joint/result.ts';
+import type { CutMade, FlatMade } from './made/result.ts';
 
 /**
  * A hole of a box: what leaves there, how its side was found (in turn: left and right, where nothing is entered or drawn), and
@@ -48,6 +49,8 @@ export type CutDuct = {
   readonly openings: readonly Opening[];
   readonly holes: readonly BoxHole[];
   readonly unplaced: CutBox['unplaced'];
+  /** Ends that get a cap cut from sheet metal. */
+  readonly caps: { readonly start: boolean; readonly end: boolean };
 };
 
 /** A sheet at hand, m: so many of it. `thickness` where it is entered. */
@@ -76,6 +79,8 @@ export type CutInputs = {
   readonly ducts: readonly CutDuct[];
   /** How the ducts join the unit. */
   readonly joints: readonly UnitJoint[];
+  /** Caps of round ducts and reducers that are cut. */
+  readonly made: readonly CutMade[];
   readonly board: {
     readonly width: number;
     readonly length: number;
@@ -132,6 +137,7 @@ export type CutAnswers = {
     readonly problems: readonly CutProblem[];
   })[];
   readonly joints: readonly FlatJoint[];
+  readonly made: readonly FlatMade[];
   readonly sheets: readonly SheetsOf[];
   readonly pipes: readonly { readonly diameter: number; readonly stock: number; readonly plan: BarPlan }[];
   readonly bags: readonly { readonly diameter: number; readonly coil: number; readonly plan: CoilPlan }[];

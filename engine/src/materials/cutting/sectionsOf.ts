@@ -5,12 +5,18 @@ import type { Leaving } from './takeOffs.ts';
 export type Ducts = ResolvedProject['routes']['ducts'];
 export type Section = Ducts['sections'][string];
 
+/** What items stand for that are fitted: places in the document. */
+export const fittedItems = ({ items }: Pick<ResolvedProject, 'items'>): ReadonlySet<string> =>
+  new Set(
+    inOrder(items).flatMap(([, { of, state }]) =>
+      of !== undefined && 'choice' in state && state.choice === 'fitted' ? [of] : [],
+    ),
+  );
+
 /** Sections that are in the house already are not cut: they say so, or an item that stands for them is fitted. */
 export function fittedSections({ items, routes }: Pick<ResolvedProject, 'items' | 'routes'>): ReadonlySet<string> {
-  const fitted = inOrder(items).flatMap(([, { of, state }]) => {
-    const section = /^routes\.ducts\.sections\.(.+)$/.exec(of ?? '')?.[1];
-    return section !== undefined && 'choice' in state && state.choice === 'fitted' ? [section] : [];
-  });
+  const place = 'routes.ducts.sections.';
+  const fitted = [...fittedItems({ items })].flatMap((of) => (of.startsWith(place) ? [of.slice(place.length)] : []));
   const said = inOrder(routes.ducts.sections).flatMap(([id, { already }]) =>
     'choice' in already && (already.choice === 'kept' || already.choice === 'patched') ? [id] : [],
   );

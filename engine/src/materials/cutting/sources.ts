@@ -32,5 +32,9 @@ export const pieceSources: Sources = {
     edition: '2005, figure 2-7; quoted at second hand',
     standing: 'from memory',
   },
+  'cutting.joint-loss': {
+    title: 'Common practice, no source: a piece at the unit takes no more than a twentieth of the pressure across it',
+    standing: 'common practice',
+  },
   'cutting.plan': { title: 'Sheets used less the bound that no plan goes below', standing: 'definition' },
 };

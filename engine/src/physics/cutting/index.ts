@@ -19,7 +19,7 @@ export {
 } from './fold/board.ts';
 export { type BoardBox, type Cap, type Side, type UnfoldedBox, unfoldBox } from './fold/box.ts';
 export { type LyingPiece, onSheet } from './fold/onSheet.ts';
-export { type Opening, wrongHoles } from './fold/openings.ts';
+export { holesOfCap, type Opening, wrongHoles } from './fold/openings.ts';
 export {
   areaOf as areaOfFlat,
   type FlatHole,
@@ -30,6 +30,8 @@ export {
   type Spot,
 } from './fold/pattern.ts';
 export { type Bend, bendAllowance, bendDeduction, steelPerArea } from './metal/bend.ts';
+export { type Capped, type MetalCap, metalCap } from './metal/cap.ts';
+export { type Cone, type ConeArcs, coneArcs, unfoldCone } from './metal/cone.ts';
 export {
   type FlatTransition,
   type Place,

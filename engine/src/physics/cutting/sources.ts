@@ -25,5 +25,9 @@ export const cuttingSources = {
   'cutting.cap': { title: 'Common practice, no source: end caps plug in by half a board', standing: 'common practice' },
   'cutting.bend': { title: 'Arc of the neutral line: general sheet-metal practice', standing: 'definition' },
   'cutting.triangulation': { title: 'Triangles of true length laid flat side by side', standing: 'definition' },
+  'cutting.cone': {
+    title: 'A cone laid flat: arcs about its tip, true length along its slope',
+    standing: 'definition',
+  },
   'cutting.wrap': { title: 'NAIMA duct-wrap stretch-out table, from memory', standing: 'from memory' },
 } as const;

@@ -10,6 +10,7 @@ import { OutcomeOr } from '../OutcomeOr.tsx';
 import './Cuts.css';
 import { FoldedBoxes } from './FoldedBoxes.tsx';
 import { JointSheet } from './JointSheet.tsx';
+import { MadeSheet } from './MadeSheet.tsx';
 import { PiecePicture } from './PiecePicture.tsx';
 import { CutOrder, PieceTable } from './PieceTables.tsx';
 import { SheetPicture } from './SheetPicture.tsx';
@@ -36,6 +37,11 @@ export function CutSheets({ cut, plan }: { cut: TradeResults['materials']['cut']
       {cut.ok && cut.value.joints.length > 0 && (
         <Sheet title="Between the unit and its ducts">
           <JointSheet joints={cut.value.joints} />
+        </Sheet>
+      )}
+      {cut.ok && cut.value.made.length > 0 && (
+        <Sheet title="Caps and reducers of sheet metal">
+          <MadeSheet made={cut.value.made} />
         </Sheet>
       )}
       {some && (

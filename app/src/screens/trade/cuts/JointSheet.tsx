@@ -25,6 +25,14 @@ export function JointSheet({ joints }: { joints: readonly Joint[] }) {
 function Plain({ joint }: { joint: Exclude<Joint, JointPiece> }) {
   if (joint.state === 'straight')
     return <p>As large as the unit’s opening and in line with it: they join straight, no piece goes between.</p>;
+  if (joint.state === 'shared')
+    return (
+      <p>
+        {joint.ducts} ducts leave this side together, by a box of {joint.of === 'board' ? 'board' : 'sheet metal'} as
+        large inside as the opening, <Quantity value={joint.length} kind="length" /> long and closed at its far end. It
+        lies on the cut sheets with a hole for each. Its leaks and heat count once it is entered as a duct of its own.
+      </p>
+    );
   return (
     <p>
       The unit’s opening is not entered.{' '}

@@ -4,6 +4,9 @@ import { type Face, type Flat, type Place, seen } from './foldedFaces.ts';
 type Cut = Extract<TradeResults['materials']['cut'], { ok: true }>['value'];
 export type JointPiece = Extract<Cut['joints'][number], { state: 'piece' }>;
 
+/** What a picture needs of a piece between two ends. */
+type Ended = { readonly piece: Pick<JointPiece['piece'], 'start' | 'end' | 'length' | 'offset'> };
+
 /** Spots of a round end in the picture. */
 const roundParts = 32;
 
@@ -28,10 +31,10 @@ function rim(end: JointPiece['piece']['end'], z: number, [right, up]: readonly [
 }
 
 /**
- * The walls of a piece between unit and duct as they are seen, those seen from within first, inside sizes, its middle at the
+ * The walls of a piece between unit and duct, or of a reducer, as they are seen, those seen from within first, inside sizes, its middle at the
  * middle of the picture. `turn` and `tilt` as for a box: both 0 looks in at the unit's end.
  */
-export function jointFaces({ piece }: Pick<JointPiece, 'piece'>, turn: number, tilt: number): Face[] {
+export function jointFaces({ piece }: Ended, turn: number, tilt: number): Face[] {
   const { start, end, length, offset } = piece;
   const n = start.kind === 'round' || end.kind === 'round' ? roundParts : 4;
   const half = [offset[0] / 2, offset[1] / 2] as const;
@@ -58,7 +61,7 @@ const area = (corners: readonly Flat[]): number =>
   }, 0);
 
 /** The largest outside measure by which a picture is scaled, m. */
-export const jointReach = ({ piece }: Pick<JointPiece, 'piece'>): number => {
+export const jointReach = ({ piece }: Ended): number => {
   const wide = [piece.start, piece.end].map((e) =>
     e.kind === 'round' ? [e.diameter, e.diameter] : [e.width, e.height],
   );

@@ -1,8 +1,8 @@
 import type { ResolvedProject } from '@kneewall/project';
+import { chosenUnit } from '../../../atUnit/chosenUnit.ts';
 import { unresolved } from '../../../plan/outcome.ts';
 import { scenario } from '../../../plan/scenario.ts';
 import { type Found, telling } from '../../../plan/telling.ts';
-import { chosenUnit } from '../joint/chosenUnit.ts';
 import type { FlatBox } from '../result.ts';
 
 const told = telling('materials', 'pieces');

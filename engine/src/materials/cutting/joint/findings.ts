@@ -1,13 +1,10 @@
-import { leans } from '../../../physics/cutting/transition/leans.ts';
 import { unresolved } from '../../../plan/outcome.ts';
 import { type Found, telling } from '../../../plan/telling.ts';
 import type { FlatJoint, UnitJoint } from './result.ts';
+import { slopeMost, steepest } from './steepest.ts';
 
 const told = telling('materials', 'pieces');
 const base = { kind: 'angle', consequence: 'money', holdPoint: 'cut', source: 'cutting.slopes' } as const;
-
-/** Degrees that a side may lean where the duct widens along the air, and where it narrows. Source: `cutting.slopes`. */
-const slopeMost = { widening: 22.5, narrowing: 30 } as const;
 
 /** How each duct joins the unit: that its opening is known, and that no side of the piece between leans too much. */
 export const jointFindings = (joints: readonly (UnitJoint | FlatJoint)[]): Found[] =>
@@ -15,7 +12,7 @@ export const jointFindings = (joints: readonly (UnitJoint | FlatJoint)[]): Found
 
 function jointFinding(joint: UnitJoint): Found {
   const { side, name, state } = joint;
-  const worst = state === 'piece' ? steepest(joint) : undefined;
+  const worst = state === 'piece' ? steepest(side, joint.piece) : undefined;
   return told(
     {
       ...base,
@@ -26,6 +23,7 @@ function jointFinding(joint: UnitJoint): Found {
         name,
         state,
         ...(state === 'piece' ? pieceFacts(joint) : {}),
+        ...(state === 'shared' ? sharedFacts(joint) : {}),
         ...(worst ? { way: worst.way } : {}),
       },
     },
@@ -45,18 +43,6 @@ function jointFinding(joint: UnitJoint): Found {
 
 type Piece = Extract<UnitJoint, { state: 'piece' }>;
 
-/** The side nearest to its limit, or furthest beyond: m that it goes out or in, and which of both along the air. */
-function steepest({ side, piece }: Piece): { readonly out: number; readonly way: 'widening' | 'narrowing' } {
-  const [worst] = leans(piece)
-    .map(({ outward }) => {
-      const way = outward > 0 === (side === 'supply') ? ('widening' as const) : ('narrowing' as const);
-      return { way, lean: Math.abs(outward) };
-    })
-    .sort((a, b) => b.lean / slopeMost[b.way] - a.lean / slopeMost[a.way]);
-  const { way, lean } = worst ?? { way: 'widening' as const, lean: 0 };
-  return { way, out: piece.length * Math.tan((lean * Math.PI) / 180) };
-}
-
 function pieceFacts({ opening, piece }: Piece): Record<string, number | string> {
   const { end, offset, length, lengthWanted, lengthFrom } = piece;
   return {
@@ -71,6 +57,13 @@ function pieceFacts({ opening, piece }: Piece): Record<string, number | string> 
     of: piece.of,
   };
 }
+
+const sharedFacts = ({ opening, length, ducts, of }: Extract<UnitJoint, { state: 'shared' }>) => ({
+  ...opening,
+  length,
+  ducts,
+  of,
+});
 
 /** A piece that cannot be cut from the sheets as entered. */
 function wrongPiece(joint: UnitJoint | FlatJoint): Found[] {

@@ -67,10 +67,9 @@ describe('what goes between the unit and its duct', () => {
     ]);
   });
 
-  it('is not drawn where the unit hangs there already, or several ducts join it', () => {
+  it('is not drawn where the unit hangs there already', () => {
     const fitted = { u: { of: 'candidates.unit', state: 'fitted' } };
     expect(supply({ supply: opening(26, 9) }, { items: fitted })).toBeUndefined();
-    expect(supply({ supply: opening(26, 9) }, { sections: { box, other: box } })).toBeUndefined();
   });
 
   it('lies on the sheets with the box, and one of metal is on the list by its sizes', () => {
@@ -85,6 +84,71 @@ describe('what goes between the unit and its duct', () => {
     expect(lines.find((l) => l.id === 'materials/transition:supply')?.what).toContain(
       '26 by 9 in (660 by 229 mm) to 20 by 12 in (508 by 305 mm), 6.5 in (165 mm) long',
     );
+  });
+});
+
+describe('several ducts on one side of the unit', () => {
+  const run = (diameter: number, more: object = {}) => ({
+    kind: 'flexible',
+    diameter: q(diameter * inch),
+    length: q(4),
+    ...more,
+  });
+  const shared = (sections: object, size = opening(20, 10), handler: object = {}) => {
+    const p = project({ supply: size }, { sections, handler });
+    return { joints: unitJoints(p), cut: cutPlan(inputsOf(p)) };
+  };
+
+  it('leave it by a box as large as the opening, closed at its end, with a hole for each', () => {
+    const { joints, cut } = shared({ a: run(8), b: run(6), c: run(6) });
+    expect(joints).toMatchObject([{ side: 'supply', state: 'shared', ducts: 3, of: 'board' }]);
+    const [made] = cut.boxes;
+    expect(made).toMatchObject({ side: 'supply', flat: { problems: [] }, unplaced: [] });
+    expect(made?.flat.inside).toMatchObject({
+      width: expect.closeTo(20 * inch, 9),
+      height: expect.closeTo(10 * inch, 9),
+    });
+    expect(made?.box.caps).toEqual({ start: false, end: true });
+    // In turn left and right, half the height up, behind 18 in and 2 in apart, the larger in front.
+    const holes = made?.box.openings.map((o) => [o.id, o.side, o.across / inch]);
+    expect(holes).toEqual([
+      ['a', 'left', expect.closeTo(5, 9)],
+      ['c', 'left', expect.closeTo(5, 9)],
+      ['b', 'right', expect.closeTo(5, 9)],
+    ]);
+    const [a, c] = made?.box.openings.map((o) => o.along / inch) ?? [];
+    expect(a).toBeGreaterThanOrEqual(18 + 4);
+    expect((c ?? 0) - (a ?? 0)).toBeGreaterThanOrEqual(4 + 3 + 2 - 1e-9);
+    expect((made?.box.length ?? 0) / inch - (c ?? 0)).toBeGreaterThanOrEqual(3 + 2 - 1e-9);
+    // No shorter box would do: an inch less leaves a hole without its place.
+    expect(made?.box.length).toBeCloseTo((18 + 8 + 2 + 6 + 2) * inch, 9);
+    const laid = cut.sheets.flatMap((s) => s.plan.sheets.flatMap((x) => x.placed.map((p) => p.piece)));
+    expect(laid.filter((id) => id.startsWith('unit:supply')).length).toBeGreaterThan(1);
+  });
+
+  it('keep what is entered of their places, and a box too short for them says which has none', () => {
+    const side = { takeOff: { side: 'top', along: q(0.6), across: q(0.2) } };
+    const { cut } = shared({ a: run(8, side), b: run(6) });
+    expect(cut.boxes[0]?.box.openings.find((o) => o.id === 'a')).toMatchObject({
+      side: 'top',
+      along: 0.6,
+      across: 0.2,
+    });
+    const short = shared({ a: run(8), b: run(6) }, opening(20, 10), { supplyJoint: { length: q(7 * inch) } });
+    expect(short.cut.boxes[0]?.unplaced.map((u) => u.id)).toEqual(['a', 'b']);
+  });
+
+  it('go out of the top where they are too large for the sides, and are refused where they are too large for all', () => {
+    expect(shared({ a: run(12), b: run(6) }).cut.boxes[0]?.box.openings.find((o) => o.id === 'a')?.side).toBe('top');
+    const { cut } = shared({ a: run(12), b: run(6) }, opening(11, 8));
+    expect(cut.boxes[0]?.flat.problems.map((p) => p.code)).toContain('outside-panel');
+  });
+
+  it('ask for the opening where it is not entered, and say what is cut where it is', () => {
+    const [found] = jointFindings(unitJoints(project(undefined, { sections: { a: run(8), b: run(6) } })));
+    expect(found?.draft.value).toMatchObject({ because: 'missing', paths: ['candidates.unit.openings.supply.width'] });
+    const [known] = jointFindings(shared({ a: run(8), b: run(6) }).joints);
+    expect(known?.draft.facts).toMatchObject({ state: 'shared', ducts: 2, of: 'board' });
   });
 });
 

@@ -11,7 +11,7 @@ export const jointLines = ({ joints }: Pick<CutAnswers, 'joints'>): MaterialLine
       {
         id: `materials/transition:${joint.side}`,
         trade: 'materials',
-        what: `Transition of sheet metal for “${joint.name}”: ${sizeOf(start)} to ${sizeOf(end)}, ${both(length)} long${aside}; made, or cut from the cut sheet`,
+        what: `Transition of sheet metal for “${joint.name}”: ${sizeWords(start)} to ${sizeWords(end)}, ${both(length)} long${aside}; made, or cut from the cut sheet`,
         kind: 'count',
         amount: 1,
         soldBy: 1,
@@ -25,7 +25,8 @@ type End = Extract<CutAnswers['joints'][number], { state: 'piece' }>['piece']['e
 const inches = (m: number): number => Math.round((m / 0.0254) * 10) / 10;
 const both = (m: number): string => `${inches(m)} in (${Math.round(m * 1000)} mm)`;
 
-const sizeOf = (end: End): string =>
+/** An end's inside size as a shop is asked for it. */
+export const sizeWords = (end: End): string =>
   end.kind === 'round'
     ? `${both(end.diameter)} round`
     : `${inches(end.width)} by ${inches(end.height)} in (${Math.round(end.width * 1000)} by ${Math.round(end.height * 1000)} mm)`;

@@ -11,15 +11,22 @@ export type CutTransition = Pick<Transition, 'id' | 'start' | 'end' | 'length' |
 
 type Opening = { readonly width: number; readonly height: number };
 
-/** How a duct joins the unit: straight, by a piece, or not known because its opening is not entered. */
+/** How ducts join the unit: one straight, one by a piece, several by a box, or not known because its opening is not entered. */
 export type UnitJoint = {
   readonly side: 'supply' | 'return';
-  /** The duct there, and its name. */
+  /** The duct there, the first of several, and the name or names. */
   readonly section: string;
   readonly name: string;
 } & (
   | { readonly state: 'unknown'; readonly missing: string }
   | { readonly state: 'straight'; readonly opening: Opening }
+  | {
+      readonly state: 'shared';
+      readonly opening: Opening;
+      readonly length: number;
+      readonly ducts: number;
+      readonly of: 'board' | 'metal';
+    }
   | { readonly state: 'piece'; readonly opening: Opening; readonly piece: CutTransition }
 );
 

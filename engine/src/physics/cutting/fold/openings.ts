@@ -29,7 +29,7 @@ export const acrossOf = (box: Pick<BoardBox, 'width' | 'height'>, side: Side | C
   side === 'left' || side === 'right' ? box.height : box.width;
 
 /** Holes of a cap, from the lower left of the air's end as it is seen from within: the start's is seen looking back. */
-export const holesOfCap = (box: BoardBox, cap: Cap): SideHole[] =>
+export const holesOfCap = (box: Pick<BoardBox, 'width' | 'openings'>, cap: Cap): SideHole[] =>
   box.openings
     .filter((o) => o.side === cap)
     .map((o) => ({
@@ -60,14 +60,14 @@ function sound(o: Opening, at: readonly (string | number)[], check: Checking): b
 
 type Holed = Pick<BoardBox, 'width' | 'height' | 'length' | 'openings' | 'caps'>;
 
-/** What is wrong with the holes of an open tube in parts along it, m inside. */
+/** What is wrong with the holes of a tube in parts along it, and of its caps where it has any, m inside. */
 export function wrongHoles(
-  tube: Omit<Holed, 'caps'>,
+  tube: Omit<Holed, 'caps'> & Partial<Pick<Holed, 'caps'>>,
   parts: readonly { readonly from: number; readonly to: number }[],
 ): readonly CutProblem[] {
   const check = new Checking();
   const sections = parts.map((p) => ({ ...p, lap: 0 }));
-  wrongOpenings({ ...tube, caps: { start: false, end: false } }, sections, 0, check);
+  wrongOpenings({ caps: { start: false, end: false }, ...tube }, sections, 0, check);
   return check.problems;
 }
 

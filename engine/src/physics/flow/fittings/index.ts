@@ -9,9 +9,17 @@ export {
   angleFactor,
   butterfly,
   lossTables,
+  mitreByAngle,
   rectangularMitre,
   rectangularSmooth,
   roundMitre,
   roundPieces,
   roundSmooth,
 } from './tables.ts';
+export {
+  type AirTransition,
+  narrowingShare,
+  type TransitionLoss,
+  transitionLoss,
+  wideningShare,
+} from './transition.ts';

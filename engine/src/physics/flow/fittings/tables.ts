@@ -67,6 +67,17 @@ export const roundMitre = table('round mitre', 'angle of the bend', [
   [90, 1.2],
 ]);
 
+/** Rectangular mitred bends as high as wide, without vanes, by angle (14-10D; 0 at 0). */
+export const mitreByAngle = table('rectangular mitre by angle', 'angle of the bend', [
+  [0, 0],
+  [20, 0.07],
+  [30, 0.16],
+  [45, 0.34],
+  [60, 0.55],
+  [75, 0.81],
+  [90, 1.2],
+]);
+
 /** Rectangular smooth bends of 90 degrees, height as width, by centre-line radius over width (14-10F). */
 export const rectangularSmooth = table('rectangular smooth', 'centre-line radius over width', [
   [0.5, 1.2],
@@ -102,6 +113,7 @@ export const lossTables: readonly LossTable[] = [
   angleFactor,
   ...Object.values(roundPieces),
   roundMitre,
+  mitreByAngle,
   rectangularSmooth,
   rectangularMitre,
   butterfly,

@@ -1,0 +1,29 @@
+import type { Judged, Words } from '../../../plan/judge.ts';
+import type { Printer } from '../../../plan/printer.ts';
+
+type Say = (j: Judged, print: Printer) => Words;
+
+const fact = (j: Judged, name: string): string => String(j.facts?.[name] ?? '');
+const long = (j: Judged, print: Printer, name: string): string =>
+  print.quantity(Number(j.facts?.[name] ?? 0), 'length');
+
+export const sayMade: Readonly<Record<string, Say>> = {
+  made: (j, print) => ({
+    what: `${fact(j, 'name')} is cut ${long(j, print, 'length')} long; its steepest side leans ${print.value(j)} of ${print.limit(j)} at most.`,
+    why: 'A reducer that is too short costs pressure and whistles.',
+    mend: j.status === 'ok' ? 'Nothing to do.' : `Make it ${long(j, print, 'lengthWanted')} long or more.`,
+  }),
+  'made-cut': (j) => ({
+    what: `${fact(j, 'name')} cannot be cut as entered.`,
+    why:
+      fact(j, 'code') === 'larger-than-stock'
+        ? 'It is larger than a sheet.'
+        : 'One of its sizes, or what the seam takes, will not do.',
+    mend:
+      fact(j, 'code') === 'larger-than-stock'
+        ? 'Buy it, have it made, or take a larger sheet.'
+        : 'Check the sizes of its ducts and the lap entered for sheet metal.',
+  }),
+};
+
+export const aboutMade: Readonly<Record<string, string>> = { made: 'The shape of a reducer that is to be cut' };
