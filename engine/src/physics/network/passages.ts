@@ -14,7 +14,7 @@ export type Passage = {
 type Step = { readonly link: number; readonly forward: boolean };
 
 /** How to find the pressure of a node from one already known: `node` lies behind `link`, which leads from `known`. */
-export type Follow = { readonly node: number; readonly known: number; readonly link: number; readonly sign: number };
+type Follow = { readonly node: number; readonly known: number; readonly link: number; readonly sign: number };
 
 /** What is left of a network without dead ends and pieces in series. It hangs on what its links join alone, not on sizes. */
 export type Reduced = {
