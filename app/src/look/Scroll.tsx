@@ -18,28 +18,40 @@ export function Scroll({
   children: ReactNode;
 }) {
   const ref = useRef<HTMLElement>(null);
+  const isNarrow = useRef(false);
+  // Sizes are known to the observer without being asked for. Asked for after every change, each table of a wide screen
+  // has the whole page laid out once more.
+  useLayoutEffect(() => {
+    const room = ref.current;
+    if (!room || stacked) return;
+    let seen = -1;
+    const watch = new ResizeObserver(() => {
+      if (room.clientWidth === seen) return;
+      seen = room.clientWidth;
+      isNarrow.current = seen < narrow;
+      fit(room, isNarrow.current);
+    });
+    watch.observe(room);
+    return () => watch.disconnect();
+  }, [stacked]);
   useLayoutEffect(() => {
     const room = ref.current;
     if (!room) return;
     nameCells(room);
-    let seen = -1;
-    const fit = () => {
-      if (room.clientWidth === seen) return;
-      seen = room.clientWidth;
-      room.classList.remove('stacked');
-      if (stacked || (seen < narrow && room.scrollWidth > seen + 1)) room.classList.add('stacked');
-    };
-    const watch = new ResizeObserver(fit);
-    watch.observe(room);
-    fit();
-    return () => watch.disconnect();
+    if (isNarrow.current && !stacked) fit(room, true);
   });
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls has to be reachable by keyboard
-    <section className="scroll" aria-label={label} tabIndex={0} ref={ref}>
+    <section className={stacked ? 'scroll stacked' : 'scroll'} aria-label={label} tabIndex={0} ref={ref}>
       {children}
     </section>
   );
+}
+
+/** Stacks a table that is wider than a narrow room. */
+function fit(room: HTMLElement, isNarrow: boolean): void {
+  room.classList.remove('stacked');
+  if (isNarrow && room.scrollWidth > room.clientWidth + 1) room.classList.add('stacked');
 }
 
 /** Writes at each cell the head of its column, for the style to show where rows are stacked. */
@@ -48,6 +60,9 @@ function nameCells(room: HTMLElement): void {
     const heads = [...(table.tHead?.rows[0]?.cells ?? [])].map((cell) => cell.textContent ?? '');
     for (const body of table.tBodies)
       for (const row of body.rows)
-        for (const [i, cell] of [...row.cells].entries()) cell.setAttribute('data-head', heads[i] ?? '');
+        for (const [i, cell] of [...row.cells].entries()) {
+          const head = heads[i] ?? '';
+          if (cell.dataset.head !== head) cell.dataset.head = head;
+        }
   }
 }

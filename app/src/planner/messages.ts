@@ -1,5 +1,6 @@
 import type { Job, Mark, Plan, Results } from '@kneewall/engine';
 import type { Edit, Project, System } from '@kneewall/project';
+import type { Difference } from './difference.ts';
 
 /** What the page tells the planning worker. It keeps the document itself, so that unchanged parts stay the same objects. */
 export type ToPlanner =
@@ -22,3 +23,16 @@ export type FromPlanner =
       readonly ms: number;
     }
   | { readonly type: 'failed'; readonly revision: number };
+
+/** The same on its way: of a plan and the jobs it wants goes what is another than in the last one sent; first all of it. */
+export type OnItsWay =
+  | Exclude<FromPlanner, { readonly type: 'plan' }>
+  | {
+      readonly type: 'changed';
+      readonly revision: number;
+      readonly difference: Difference | undefined;
+      readonly ms: number;
+    };
+
+/** What both sides keep of the last plan sent. */
+export type LastSent = { readonly plan: Plan; readonly wanted: readonly Job[] };

@@ -1,6 +1,7 @@
 import { coldMemo, findAll, firstFinders, marksOf, type Results } from '@kneewall/engine';
 import { applyEdit, emptyProject, type Project, type System } from '@kneewall/project';
-import type { FromPlanner, ToPlanner } from './messages.ts';
+import { differenceOf } from './difference.ts';
+import type { LastSent, OnItsWay, ToPlanner } from './messages.ts';
 
 let project: Project = emptyProject;
 let units: System = 'us';
@@ -8,12 +9,13 @@ let results: Results = {};
 let revision = 0;
 let due = false;
 const memo = coldMemo();
+let last: LastSent | undefined;
 
 /** Words, lists and the trades that sum up are fetched once it has been said how what decides stands: nothing waits for them. */
 let whole: typeof import('@kneewall/engine/plan') | undefined;
 let fetching = false;
 
-const send = (message: FromPlanner): void => self.postMessage(message);
+const send = (message: OnItsWay): void => self.postMessage(message);
 
 function take(message: ToPlanner): void {
   revision = message.revision;
@@ -32,7 +34,10 @@ function plan(): void {
   try {
     if (whole) {
       const { plan, wanted } = whole.evaluate(project, results, { units, memo });
-      send({ type: 'plan', revision, plan, wanted, ms: performance.now() - start });
+      const ms = performance.now() - start;
+      const difference = differenceOf(last, { plan, wanted });
+      send({ type: 'changed', revision, difference, ms });
+      last = { plan, wanted };
       return;
     }
     send({ type: 'marks', revision, marks: marksOf(findAll(project, results, memo, firstFinders)) });

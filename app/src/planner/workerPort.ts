@@ -1,6 +1,26 @@
 import { portOf } from '../workerPort.ts';
+import { applied } from './difference.ts';
+import type { LastSent, OnItsWay } from './messages.ts';
 import type { PlanPort } from './planner.ts';
 
-/** The planning worker as a port. */
-export const workerPort = (): PlanPort =>
-  portOf(new Worker(new URL('./plan.worker.ts', import.meta.url), { type: 'module', name: 'kneewall-plan' }));
+/** The planning worker as a port. Of a plan it sends what is not as in the one before: here it becomes whole again. */
+export function workerPort(): PlanPort {
+  const worker = new Worker(new URL('./plan.worker.ts', import.meta.url), { type: 'module', name: 'kneewall-plan' });
+  const { post, listen, end } = portOf<Parameters<PlanPort['post']>[0], OnItsWay>(worker);
+  let last: LastSent | undefined;
+  return {
+    post,
+    end,
+    listen: (heard) =>
+      listen((message) => {
+        if (message.type !== 'changed') {
+          heard(message);
+          return;
+        }
+        const { revision, difference, ms } = message;
+        // Also where nobody waits for this one any more: the next is told from it.
+        last = applied(last, difference) as LastSent;
+        heard({ type: 'plan', revision, ...last, ms });
+      }),
+  };
+}

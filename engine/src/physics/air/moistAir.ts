@@ -1,3 +1,4 @@
+import { lookNear, near } from './nearSaturation.ts';
 import { lnSaturation, saturationPressure, saturationSlope } from './saturation.ts';
 
 /** Water to dry air, ratio of molar masses. Source: `moist-air.constants`. */
@@ -34,11 +35,14 @@ export function humidityRatio(state: { readonly t: number } & SecondProperty, pr
 
 /** Below 0 °C the bulb is taken as iced. Source: `moist-air.wet-bulb` (ASHRAE Fundamentals 2017 ch. 1 eq. 33 and 35). */
 export function ratioOfWetBulb(t: number, wetBulb: number, pressure: number): number {
-  const ws = saturationRatio(wetBulb, pressure);
-  return wetBulb >= 0
+  return ratioAtBulb(t, wetBulb, saturationRatio(wetBulb, pressure));
+}
+
+/** The same where the humidity ratio of saturated air at the bulb is known. */
+const ratioAtBulb = (t: number, wetBulb: number, ws: number): number =>
+  wetBulb >= 0
     ? ((2501 - 2.326 * wetBulb) * ws - 1.006 * (t - wetBulb)) / (2501 + 1.86 * t - 4.186 * wetBulb)
     : ((2830 - 0.24 * wetBulb) * ws - 1.006 * (t - wetBulb)) / (2830 + 1.86 * t - 2.1 * wetBulb);
-}
 
 /** kJ per kg dry air; zero is dry air and liquid water at 0 °C. */
 export const enthalpy = (t: number, w: number): number => 1.006 * t + w * (2501 + 1.86 * t);
@@ -51,9 +55,16 @@ export const specificVolume = (t: number, w: number, pressure: number): number =
 export const relativeHumidity = (t: number, w: number, pressure: number): number =>
   pressureOfRatio(w, pressure) / saturationPressure(t);
 
+/** Pa of saturated air at the warm and the cold side of the step at 0 °C. */
+const [atZero, beneathZero] = [saturationPressure(0), saturationPressure(-1e-9)];
+/** K: a step this short by the table leaves less than 1e-5 for the formula. */
+const nearEnough = 0.01;
 const lnMagnus = Math.log(610.5);
 
-/** Dew or frost point, °C; -Infinity for perfectly dry air. Newton on ln p: a last step below 1e-5 K leaves 1e-10 K. */
+/**
+ * Dew or frost point, °C; -Infinity for perfectly dry air. Newton by a table (`lookNear`), then on ln p by the formula:
+ * a last step below 1e-5 K leaves 1e-10 K.
+ */
 export function dewPoint(w: number, pressure: number): number {
   const vapour = pressureOfRatio(w, pressure);
   if (!(vapour > 0)) return Number.NEGATIVE_INFINITY;
@@ -61,6 +72,11 @@ export function dewPoint(w: number, pressure: number): number {
   const target = Math.log(vapour);
   const l = target - lnMagnus;
   let t = l >= 0 ? (237.3 * l) / (17.269 - l) : (265.5 * l) / (21.875 - l);
+  for (let i = 0; i < 2 && lookNear(t); i++) {
+    const step = (vapour - (near[0] ?? 0)) / (near[1] ?? 0);
+    t += step;
+    if (Math.abs(step) < nearEnough) break;
+  }
   for (let i = 0; i < 12; i++) {
     const step = (target - lnSaturation(t)) / saturationSlope(t);
     t += step;
@@ -71,22 +87,31 @@ export function dewPoint(w: number, pressure: number): number {
 
 /**
  * Wet bulb, °C. The wet-bulb relation rises steadily on each side of 0 °C and steps up at 0 °C from ice to water; a
- * state inside that step belongs to no bulb exactly and gets 0 °C. Newton with bisection as guard, at most 60 steps.
+ * state inside that step belongs to no bulb exactly and gets 0 °C. Newton by a table (`lookNear`), then by the formula
+ * with bisection as guard, at most 60 steps.
  * `dew` is the dew point where it is known already: it tells which branch holds.
  */
 export function wetBulb(t: number, w: number, pressure: number, dew = dewPoint(w, pressure)): number {
   let iced = t <= 0;
   // Between a frosty dew point and warm air either branch may hold; the bulb lies between the two.
   if (!iced && dew < 0) {
-    iced = ratioOfWetBulb(t, 0, pressure) > w;
-    if (!iced && ratioOfWetBulb(t, -1e-9, pressure) <= w && ratioOfWetBulb(t, 0, pressure) >= w) return 0;
-    if (iced && ratioOfWetBulb(t, -1e-9, pressure) <= w) return 0;
+    iced = ratioAtBulb(t, 0, ratioOfPressure(atZero, pressure)) > w;
+    if (iced && ratioAtBulb(t, -1e-9, ratioOfPressure(beneathZero, pressure)) <= w) return 0;
   }
   let low = iced ? -120 : 0;
   let high = iced ? Math.min(t, -1e-9) : t;
-  let bulb = Math.max(low, Math.min(high, (2 * t + Math.max(dew, -80)) / 3));
+  const ground = Math.max(dew, -80);
+  // As far from the air as its heat and the vapour's pull it: about 65 Pa/K against the slope of saturation.
+  const pull = lookNear((t + ground) / 2) ? (near[1] ?? 0) / (6.5e-4 * pressure) : 0.5;
+  let bulb = Math.max(low, Math.min(high, ground + (t - ground) / (1 + pull)));
+  for (let i = 0; i < 3 && lookNear(bulb); i++) {
+    const { miss, slope } = bulbMiss(t, bulb, pressure, w, iced, near[0] ?? 0, near[1] ?? 0);
+    bulb = Math.max(low, Math.min(high, bulb - miss / slope));
+    if (Math.abs(miss) < nearEnough * Math.abs(slope)) break;
+  }
   for (let i = 0; i < 60; i++) {
-    const { miss, slope } = bulbMiss(t, bulb, pressure, w, iced);
+    const vapour = saturationPressure(bulb);
+    const { miss, slope } = bulbMiss(t, bulb, pressure, w, iced, vapour, vapour * saturationSlope(bulb));
     if (miss > 0) high = bulb;
     else low = bulb;
     const next = bulb - miss / slope;
@@ -97,22 +122,24 @@ export function wetBulb(t: number, w: number, pressure: number, dew = dewPoint(w
   return bulb;
 }
 
-/** How far the humidity of a bulb misses the state's, and how fast that grows with the bulb. */
+/** How far the humidity of a bulb misses the state's, and how fast that grows with the bulb; `vapour` saturated there, by K `rise`. */
 function bulbMiss(
   t: number,
   bulb: number,
   pressure: number,
   w: number,
   iced: boolean,
+  vapour: number,
+  rise: number,
 ): { miss: number; slope: number } {
-  const vapour = saturationPressure(bulb);
-  const ws = ratioOfPressure(vapour, pressure);
-  const wsSlope = (ws * pressure * saturationSlope(bulb)) / (pressure - vapour);
+  const dry = 1 / (pressure - vapour);
+  const ws = molarRatio * vapour * dry;
+  const wsSlope = molarRatio * pressure * rise * dry * dry;
   const { heat, fall, liquid } = iced ? ice : water;
-  const top = (heat - fall * bulb) * ws - 1.006 * (t - bulb);
-  const bottom = heat + 1.86 * t - liquid * bulb;
+  const bottom = 1 / (heat + 1.86 * t - liquid * bulb);
+  const ratio = ((heat - fall * bulb) * ws - 1.006 * (t - bulb)) * bottom;
   const topSlope = (heat - fall * bulb) * wsSlope - fall * ws + 1.006;
-  return { miss: top / bottom - w, slope: (topSlope + (liquid * top) / bottom) / bottom };
+  return { miss: ratio - w, slope: (topSlope + liquid * ratio) * bottom };
 }
 
 /** Latent heat at 0 °C and its fall with the bulb, heat of the bulb's water or ice; kJ/kg and kJ/(kg K). */

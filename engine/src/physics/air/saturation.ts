@@ -14,14 +14,12 @@ export function lnSaturation(t: number): number {
 /** d ln(p)/dT, 1/K: lets searches step by Newton. */
 export function saturationSlope(t: number): number {
   const k = t + 273.15;
+  const inverse = 1 / k;
   return t < 0.01
-    ? 5.6745359e3 / k ** 2 -
+    ? inverse * (4.1635019 + 5.6745359e3 * inverse) -
         9.677843e-3 +
-        2 * 6.2215701e-7 * k +
-        3 * 2.0747825e-9 * k ** 2 -
-        4 * 9.484024e-13 * k ** 3 +
-        4.1635019 / k
-    : 5.8002206e3 / k ** 2 - 4.8640239e-2 + 2 * 4.1764768e-5 * k - 3 * 1.4452093e-8 * k ** 2 + 6.5459673 / k;
+        k * (2 * 6.2215701e-7 + k * (3 * 2.0747825e-9 - k * (4 * 9.484024e-13)))
+    : inverse * (6.5459673 + 5.8002206e3 * inverse) - 4.8640239e-2 + k * (2 * 4.1764768e-5 - k * (3 * 1.4452093e-8));
 }
 
 const overIce = (k: number): number =>

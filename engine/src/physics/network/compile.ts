@@ -4,7 +4,9 @@ import { type CompiledPassages, compileMatrix, type Matrix } from './matrix.ts';
 import { LAW, PASSAGE, type Regions } from './memory.ts';
 import { type Reduced, reduce } from './passages.ts';
 import { type NetworkProblem, networkProblems, stops } from './problems.ts';
+import { sharesOf } from './shares.ts';
 import type { NetworkLink, NetworkSpec } from './spec.ts';
+import type { Tree } from './weights.ts';
 
 /**
  * A network laid out once in flat arrays: dead ends and pieces in series taken out, unknown pressures in the order of
@@ -16,8 +18,6 @@ export type CompiledNetwork = {
   readonly problems: readonly NetworkProblem[];
   /** A problem leaves nothing to solve. */
   readonly broken: boolean;
-  /** Largest held pressure, Pa: differences are known to its last digits only. */
-  readonly pressureMost: number;
   /** All its numbers: see `memory.ts`. */
   readonly memory: Float64Array;
   readonly regions: Regions;
@@ -25,6 +25,9 @@ export type CompiledNetwork = {
   readonly passages: CompiledPassages;
   readonly matrix: Matrix;
   readonly whole: WholeNetwork;
+  /** Of what shares are written from anew. */
+  readonly reduced: Reduced;
+  readonly tree: Tree;
   /**
    * Worst miss and largest drop of a passage at the last look, Pa; slope of power along the last step, at its end and at
    * its beginning.
@@ -64,24 +67,26 @@ export function compileNetwork(spec: NetworkSpec): CompiledNetwork {
   const to = indicesOf(spec.links, (l) => place(l.to));
   const problems = networkProblems(spec);
   const broken = problems.some(stops);
-  const reduced = broken ? nothing(spec) : reduce(spec, from, to);
+  const reduced = broken ? nothing : reduce(spec, from, to);
   const links = broken ? [] : spec.links;
+  const shares = sharesOf(reduced, { nodes: spec.nodes, links });
   const held = spec.nodes.flatMap((n, v) => (n.pressure === undefined ? [] : [{ v, pressure: n.pressure }]));
-  const { memory, regions, matrix, passages, row } = compileMatrix(reduced, held, spec.nodes.length, links.length);
-  const laws = compileLaws(memory, regions, links, reduced.places);
+  const { memory, regions, matrix, passages, row, tree } = compileMatrix(reduced, shares, held);
+  const laws = compileLaws(memory, regions, links, shares);
   lastLaws(passages.ends, laws, regions);
   return {
     nodeIds: spec.nodes.map((node) => node.id),
     linkIds: spec.links.map((l) => l.id),
     problems,
     broken,
-    pressureMost: held.reduce((most, h) => Math.max(most, Math.abs(h.pressure)), 0),
     memory,
     regions,
     laws,
     passages,
     matrix,
     whole: wholeOf(spec, { from, to }, reduced, row, laws),
+    reduced,
+    tree,
     report: new Float64Array(4),
   };
 }
@@ -94,13 +99,15 @@ function lastLaws(ends: Int32Array, { place, passage }: CompiledLaws, { passages
   }
 }
 
-const nothing = (spec: NetworkSpec): Reduced => ({
-  places: [],
+const nothing: Reduced = {
   passages: [],
+  walked: new Int32Array(0),
+  ends: [],
   follow: [],
-  need: new Float64Array(spec.nodes.length),
   kept: [],
-});
+  from: new Int32Array(0),
+  to: new Int32Array(0),
+};
 
 function wholeOf(
   spec: NetworkSpec,
@@ -124,7 +131,7 @@ function wholeOf(
   });
   return {
     ends,
-    shares: sharesOf(spec.links, new Float64Array(2 * spec.links.length)),
+    shares: writeGiven(spec.links, new Float64Array(2 * spec.links.length)),
     outflow: numbersOf(spec.nodes, (n) => n.outflow ?? 0),
     free: Int32Array.from(spec.nodes.flatMap((n, v) => (n.pressure === undefined ? [v] : []))),
     row,
@@ -135,7 +142,7 @@ function wholeOf(
 }
 
 /** Writes the shares that leave and arrive of each link. */
-export function sharesOf(links: readonly NetworkLink[], shares: Float64Array): Float64Array {
+export function writeGiven(links: readonly NetworkLink[], shares: Float64Array): Float64Array {
   links.forEach(({ leave = 1, arrive = 1 }, e) => {
     shares[2 * e] = leave;
     shares[2 * e + 1] = arrive;

@@ -1,7 +1,7 @@
 import { compileFan, type FanCurve } from './fanCurve.ts';
 import { otherLaw } from './laws.kernel.ts';
 import { LAW, law, PASSAGE, type Regions } from './memory.ts';
-import type { LinkPlace } from './passages.ts';
+import type { Shares } from './shares.ts';
 import type { NetworkLink } from './spec.ts';
 
 /** Where the law of each link lies in a network's memory. */
@@ -26,11 +26,11 @@ export function compileLaws(
   memory: Float64Array,
   { passages, laws: first }: Regions,
   links: readonly NetworkLink[],
-  places: readonly LinkPlace[],
+  shares: Shares,
 ): CompiledLaws {
   const last = (first - passages) / PASSAGE - 1;
   const passageOf = (e: number): number => {
-    const passage = places[e]?.passage ?? -1;
+    const passage = shares.passage[e] ?? -1;
     return passage < 0 ? last : passage;
   };
   const sorted = links.map((_, e) => e).sort((a, b) => passageOf(a) - passageOf(b) || a - b);
@@ -48,7 +48,7 @@ export function compileLaws(
     others: Int32Array.from(others),
     fans: links.map(() => undefined),
   };
-  writeShares(memory, laws, places);
+  writeShares(memory, laws, shares);
   links.forEach((link, e) => {
     writeLaw(memory, laws, e, link);
   });
@@ -56,13 +56,13 @@ export function compileLaws(
 }
 
 /** Writes how the flow of each link hangs on that of its passage. Laws of fixed flow have then to be written anew. */
-export function writeShares(memory: Float64Array, { place }: CompiledLaws, places: readonly LinkPlace[]): void {
-  place.forEach((o, e) => {
-    const { share, fixed, sign } = places[e] ?? { share: 0, fixed: 0, sign: 1 };
-    memory[o + law.share] = share;
-    memory[o + law.fixed] = fixed;
-    memory[o + law.sign] = sign;
-  });
+export function writeShares(memory: Float64Array, { place }: CompiledLaws, { share, fixed, sign }: Shares): void {
+  for (let e = 0; e < place.length; e++) {
+    const o = place[e] ?? 0;
+    memory[o + law.share] = share[e] ?? 0;
+    memory[o + law.fixed] = fixed[e] ?? 0;
+    memory[o + law.sign] = sign[e] ?? 1;
+  }
 }
 
 const kindNumber = { duct: 0, power: 1, 'one-way': 2, fan: 3 } as const;

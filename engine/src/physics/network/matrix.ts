@@ -1,6 +1,8 @@
 import { NODE, node, PASSAGE, passage, type Regions, regionsOf } from './memory.ts';
 import { entryAt, type Ordering, order } from './ordering.ts';
-import type { Passage, Reduced } from './passages.ts';
+import type { Reduced } from './passages.ts';
+import type { Shares } from './shares.ts';
+import { type Tree, treeOf, weigh } from './weights.ts';
 
 /** Where the records of passages lie, and those of the nodes that they join. */
 export type CompiledPassages = {
@@ -30,10 +32,12 @@ type Compiled = {
   readonly passages: CompiledPassages;
   /** Record of each node, -1 where it is gone. */
   readonly row: Int32Array;
+  readonly tree: Tree;
 };
 
 /** Orders the unknown pressures of a reduced network and lays its memory out, all but the laws of its links. */
-export function compileMatrix(reduced: Reduced, held: readonly Held[], count: number, links: number): Compiled {
+export function compileMatrix(reduced: Reduced, shares: Shares, held: readonly Held[]): Compiled {
+  const [count, links] = [shares.need.length, shares.share.length];
   const size = reduced.kept.length;
   const first = new Int32Array(count).fill(size);
   reduced.kept.forEach((v, i) => {
@@ -50,7 +54,8 @@ export function compileMatrix(reduced: Reduced, held: readonly Held[], count: nu
   held.forEach(({ v }, i) => {
     row[v] = NODE * (size + i);
   });
-  const { weight, symmetric } = weigh(reduced, count);
+  const tree = treeOf(reduced, count);
+  const { weight, symmetric } = weigh(tree, shares);
   const regions = regionsOf({
     nodes: size + held.length,
     entries: ordering.columns.length,
@@ -60,7 +65,7 @@ export function compileMatrix(reduced: Reduced, held: readonly Held[], count: nu
   });
   const memory = new Float64Array(regions.end);
   for (const { v, pressure } of held) memory[(row[v] ?? 0) + node.pressure] = pressure;
-  writeBalance(memory, regions, row, reduced, weight);
+  writeBalance(memory, regions, row, reduced, shares, weight);
   const ends = endsOf(reduced, row, ordering, regions);
   return {
     memory,
@@ -68,6 +73,7 @@ export function compileMatrix(reduced: Reduced, held: readonly Held[], count: nu
     matrix: { size, symmetric, entries: ordering.columns.length, ...waysThrough(ordering, regions.upper) },
     passages: { count: reduced.passages.length, ends },
     row,
+    tree,
   };
 }
 
@@ -76,13 +82,14 @@ export function writeBalance(
   memory: Float64Array,
   { passages: first }: Regions,
   row: Int32Array,
-  { passages, kept, need }: Reduced,
+  { passages, kept }: Reduced,
+  { need, leave, arrive }: Shares,
   weight: Float64Array,
 ): void {
   for (const v of kept) memory[(row[v] ?? 0) + node.need] = (weight[v] ?? 1) * (need[v] ?? 0);
   passages.forEach((p, e) => {
-    memory[first + PASSAGE * e + passage.leave] = p.leave * (weight[p.from] ?? 1);
-    memory[first + PASSAGE * e + passage.arrive] = p.arrive * (weight[p.to] ?? 1);
+    memory[first + PASSAGE * e + passage.leave] = (leave[e] ?? 1) * (weight[p.from] ?? 1);
+    memory[first + PASSAGE * e + passage.arrive] = (arrive[e] ?? 1) * (weight[p.to] ?? 1);
   });
 }
 
@@ -118,37 +125,4 @@ function waysThrough({ start, columns, pairs }: Ordering, upper: number): Pick<M
     for (let rest = (n * (n - 1)) / 2; rest > 0; rest--) down[d++] = upper + (pairs[pair++] ?? 0);
   }
   return { down, up };
-}
-
-/**
- * Where air leaks out of a passage, its two rows see different flows, and the matrix is not symmetric. Weights carried
- * along a tree of passages mend that; whether they mend the loops too is looked up. By node.
- */
-export function weigh(
-  { passages, kept }: Pick<Reduced, 'passages' | 'kept'>,
-  count: number,
-): { weight: Float64Array; symmetric: boolean } {
-  const weight = new Float64Array(count).fill(1);
-  if (passages.every((p) => p.leave === p.arrive)) return { weight, symmetric: true };
-  const touching = new Map(kept.map((v) => [v, [] as Passage[]]));
-  const inner = passages.filter((p) => touching.has(p.from) && touching.has(p.to));
-  for (const p of inner) for (const v of [p.from, p.to]) touching.get(v)?.push(p);
-  const seen = new Set<number>();
-  for (const root of kept) {
-    const open = seen.has(root) ? [] : [root];
-    seen.add(root);
-    for (let v = open.pop(); v !== undefined; v = open.pop())
-      for (const p of touching.get(v) ?? []) {
-        const other = p.from === v ? p.to : p.from;
-        if (seen.has(other)) continue;
-        seen.add(other);
-        weight[other] = (weight[v] ?? 1) * (p.from === v ? p.leave / p.arrive : p.arrive / p.leave);
-        open.push(other);
-      }
-  }
-  const alike = (p: Passage): boolean => {
-    const [a, b] = [p.leave * (weight[p.from] ?? 1), p.arrive * (weight[p.to] ?? 1)];
-    return Math.abs(a - b) <= 1e-14 * a;
-  };
-  return { weight, symmetric: inner.every(alike) };
 }

@@ -146,7 +146,8 @@ function notJoined(spec: NetworkSpec, index: ReadonlyMap<string, number>, proble
     if (headOf(index.get(id) ?? 0) !== joined) problems.push({ code: 'not-joined', at: 'node', id });
 }
 
-function idle(spec: NetworkSpec, problems: NetworkProblem[]): void {
+/** Whether nothing drives the air. */
+export function idle(spec: NetworkSpec, problems: NetworkProblem[]): void {
   const held = new Set(spec.nodes.flatMap((n) => (n.pressure === undefined ? [] : [n.pressure])));
   const driven =
     held.size > 1 || spec.nodes.some((n) => (n.outflow ?? 0) !== 0) || spec.links.some((l) => l.kind === 'fan');

@@ -2,14 +2,15 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { compileNetwork, type NetworkLink, type NetworkSpec, relay, solveNetwork } from './index.ts';
 
-const nodes = [
+const nodes = ({ held, taken }: Sizes) => [
   { id: 'room', pressure: 0 },
+  { id: 'outdoors', pressure: held },
   { id: 'supply' },
   { id: 'fork' },
   { id: 'a' },
   { id: 'b', outflow: 0.01 },
   { id: 'end' },
-  { id: 'dead end', outflow: 0.002 },
+  { id: 'dead end', outflow: taken },
 ];
 type Sizes = {
   readonly diameter: number;
@@ -17,9 +18,12 @@ type Sizes = {
   readonly lift: number;
   readonly leave: number;
   readonly loop: number;
+  readonly held: number;
+  readonly taken: number;
 };
 
-function network({ diameter, resistance, lift, leave, loop }: Sizes): NetworkSpec {
+function network(sizes: Sizes): NetworkSpec {
+  const { diameter, resistance, lift, leave, loop } = sizes;
   const duct = (id: string, from: string, to: string, d: number): NetworkLink => ({
     id,
     kind: 'duct',
@@ -46,7 +50,7 @@ function network({ diameter, resistance, lift, leave, loop }: Sizes): NetworkSpe
     { flow: 0.5, pressure: lift - 50 },
   ];
   return {
-    nodes,
+    nodes: nodes(sizes),
     links: [
       { id: 'fan', kind: 'fan', from: 'room', to: 'supply', points },
       { ...duct('trunk', 'supply', 'fork', diameter), leave },
@@ -56,6 +60,7 @@ function network({ diameter, resistance, lift, leave, loop }: Sizes): NetworkSpe
       duct('to b', 'fork', 'b', 0.12),
       // Around this loop shares do not cancel: with them the matrix is not symmetric.
       { ...duct('across', 'fork', 'end', 0.1), arrive: loop },
+      { ...power('leak', 'b', 5e4), to: 'outdoors' },
       duct('and back', 'end', 'a', 0.1),
       duct('beyond', 'end', 'dead end', 0.1),
     ],
@@ -68,6 +73,8 @@ const sizes = fc.record({
   lift: fc.double({ min: 60, max: 200, noNaN: true }),
   leave: fc.constantFrom(1, 0.9),
   loop: fc.constantFrom(1, 0.95, 0.9),
+  held: fc.constantFrom(0, -3, 5),
+  taken: fc.constantFrom(0, 0.002, 0.004),
 });
 
 describe('a network laid out once', () => {
@@ -86,8 +93,8 @@ describe('a network laid out once', () => {
   });
 
   it('says what is wrong with a size that became impossible, and works again when it is mended', () => {
-    const good = network({ diameter: 0.3, resistance: 900, lift: 100, leave: 1, loop: 1 });
-    const bad = network({ diameter: 0, resistance: 900, lift: 100, leave: 1, loop: 1 });
+    const good = network({ diameter: 0.3, resistance: 900, lift: 100, leave: 1, loop: 1, held: 0, taken: 0.002 });
+    const bad = network({ diameter: 0, resistance: 900, lift: 100, leave: 1, loop: 1, held: 0, taken: 0.002 });
     const broken = relay(compileNetwork(good), good, bad);
     expect(broken.problems[0]).toMatchObject({ code: 'value', id: 'trunk', field: 'diameter', found: 0 });
     expect(solveNetwork(broken).converged).toBe(false);

@@ -1,21 +1,25 @@
-import { type CompiledNetwork, compileNetwork, sharesOf } from './compile.ts';
+import { type CompiledNetwork, compileNetwork, writeGiven } from './compile.ts';
 import { writeLaw, writeShares } from './laws.ts';
-import { weigh, writeBalance } from './matrix.ts';
-import { reduce } from './passages.ts';
-import { linkProblems, type NetworkProblem } from './problems.ts';
+import { writeBalance } from './matrix.ts';
+import { node } from './memory.ts';
+import { idle, linkProblems, type NetworkProblem } from './problems.ts';
+import { sharesOf } from './shares.ts';
 import type { NetworkLink, NetworkNode, NetworkSpec } from './spec.ts';
+import { weigh } from './weights.ts';
 
 /**
  * The lay-out of `before` made to serve `now`: where nodes and ends of links are the same, only the laws of links that
- * are other objects than before are written anew, in place, and what hangs on the shares that leave and arrive where
- * one has changed; where more differs, or anything is wrong, all is laid out again. What is solved with it is the same
- * to the bit either way.
+ * are other objects than before are written anew, in place, as are held pressures, and what hangs on what nodes need and
+ * on the shares that leave and arrive where one has changed; where more differs, or anything is wrong, all is laid out
+ * again. What is solved with it is the same to the bit either way.
  */
 export function relay(net: CompiledNetwork, before: NetworkSpec, now: NetworkSpec): CompiledNetwork {
-  if (net.problems.length > 0 || !sameNodes(before.nodes, now.nodes) || before.links.length !== now.links.length)
+  const nodes = nodesFrom(before.nodes, now.nodes);
+  if (net.problems.length > 0 || nodes === 'others' || before.links.length !== now.links.length)
     return compileNetwork(now);
   const wrong: NetworkProblem[] = [];
-  let shares = true;
+  if (nodes === 'changed') idle(now, wrong);
+  let shares = nodes === 'same';
   for (let e = 0; e < now.links.length; e++) {
     const was = before.links[e];
     const link = now.links[e];
@@ -25,29 +29,48 @@ export function relay(net: CompiledNetwork, before: NetworkSpec, now: NetworkSpe
     writeLaw(net.memory, net.laws, e, link);
     shares &&= sameShares(was, link);
   }
+  if (wrong.length > 0) return compileNetwork(now);
+  if (nodes === 'changed') hold(net, now.nodes);
   return shares || share(net, now) ? net : compileNetwork(now);
 }
 
-/** Writes anew all that hangs on shares. False: the matrix no longer is symmetric, or has become so. */
+/** Writes anew all that hangs on shares and on what nodes need. False: the matrix no longer is symmetric, or has become so. */
 function share(net: CompiledNetwork, now: NetworkSpec): boolean {
-  const { memory, laws, regions, whole } = net;
-  const end = (place: number): Int32Array => laws.place.map((_, e) => whole.ends[4 * e + place] ?? 0);
-  const reduced = reduce(now, end(0), end(1));
-  const { weight, symmetric } = weigh(reduced, now.nodes.length);
+  const { memory, laws, regions, whole, reduced } = net;
+  const found = sharesOf(reduced, now);
+  const { weight, symmetric } = weigh(net.tree, found);
   if (symmetric !== net.matrix.symmetric) return false;
-  writeBalance(memory, regions, whole.row, reduced, weight);
-  writeShares(memory, laws, reduced.places);
-  sharesOf(now.links, whole.shares);
+  writeBalance(memory, regions, whole.row, reduced, found, weight);
+  writeShares(memory, laws, found);
+  writeGiven(now.links, whole.shares);
   now.links.forEach((link, e) => {
     if ((laws.place[e] ?? 0) >= laws.still) writeLaw(memory, laws, e, link);
   });
   return true;
 }
 
-const sameNodes = (a: readonly NetworkNode[], b: readonly NetworkNode[]): boolean =>
-  a === b ||
-  (a.length === b.length &&
-    a.every((n, i) => n.id === b[i]?.id && n.pressure === b[i]?.pressure && n.outflow === b[i]?.outflow));
+/** Writes held pressures anew, and what leaves at nodes for the balance of the whole. */
+function hold({ memory, whole }: CompiledNetwork, nodes: readonly NetworkNode[]): void {
+  nodes.forEach(({ pressure, outflow = 0 }, v) => {
+    whole.outflow[v] = outflow;
+    if (pressure !== undefined) memory[(whole.row[v] ?? 0) + node.pressure] = pressure;
+  });
+}
+
+/** `changed`: the same nodes, held where they were held, with other numbers. */
+function nodesFrom(a: readonly NetworkNode[], b: readonly NetworkNode[]): 'same' | 'changed' | 'others' {
+  if (a === b) return 'same';
+  if (a.length !== b.length) return 'others';
+  let same = true;
+  for (let v = 0; v < b.length; v++) {
+    const [was, now] = [a[v], b[v]];
+    if (was === now || !was || !now) continue;
+    if (was.id !== now.id || (was.pressure === undefined) !== (now.pressure === undefined)) return 'others';
+    if (!Number.isFinite(now.pressure ?? 0) || !Number.isFinite(now.outflow ?? 0)) return 'others';
+    same &&= was.pressure === now.pressure && was.outflow === now.outflow;
+  }
+  return same ? 'same' : 'changed';
+}
 
 const sameEnds = (a: NetworkLink, b: NetworkLink): boolean =>
   a.id === b.id && a.kind === b.kind && a.from === b.from && a.to === b.to;
