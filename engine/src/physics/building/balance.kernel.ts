@@ -75,8 +75,7 @@ export function setResponses(l: Layout, s: State): void {
   const { zones, systems } = l;
   const { response, matrix, share } = s.work;
   response.fill(0);
-  for (let j = 0; j < systems; j++) {
+  for (let j = 0; j < systems; j++)
     for (let z = 0; z < zones; z++) response[2 * z * systems + j] = share[j * zones + z]!;
-    solveZones(matrix, l.order, response, j, systems);
-  }
+  solveZones(matrix, l.order, response, systems);
 }

@@ -240,15 +240,15 @@ function zoneArrays(
     }
   }
   const held = building.zones.map((z) => moisture[z.id]);
-  const air = Float64Array.from(building.zones, (z) => z.volume * density);
+  // What surfaces still hold of what they held, over a step, of those that hold any.
+  const kept = held.map((m) => (m && m.bufferAir > 0 ? 1 / (1 + step / (m.bufferHours * 3600)) : 1));
   const capacity = Float64Array.from(building.zones, (z) => z.volume * density * heatOfAir + (z.contents ?? 0));
-  const buffer = Float64Array.from(held, (m) => m?.bufferAir ?? 0);
   return {
     capacity,
     inertia: capacity.map((c) => c / step),
-    air,
-    buffer,
-    bufferFlow: Float64Array.from(held, (m) => (m ? m.bufferAir / (m.bufferHours * 3600) : 0)),
+    airFlow: Float64Array.from(building.zones, (z) => (z.volume * density) / step),
+    followFlow: Float64Array.from(held, (m, z) => ((m?.bufferAir ?? 0) * (1 - (kept[z] ?? 1))) / step),
+    kept: Float64Array.from(kept),
     wideRange: Int32Array.from(building.zones, (z) => (z.wideRange ? 1 : 0)),
     gainAir,
     gainRadiant,

@@ -58,10 +58,10 @@ export type ZoneArrays = {
   /** J/K of air and contents, and that over a step, W/K. */
   readonly capacity: Float64Array;
   readonly inertia: Float64Array;
-  /** kg of dry air; kg that the surfaces hold alike for each kg/kg, and kg/s for each kg/kg between them and the air. */
-  readonly air: Float64Array;
-  readonly buffer: Float64Array;
-  readonly bufferFlow: Float64Array;
+  /** kg of dry air over a step, kg/s; kg/s for each kg/kg that surfaces give while they follow the air, and the share of what they held that they keep. */
+  readonly airFlow: Float64Array;
+  readonly followFlow: Float64Array;
+  readonly kept: Float64Array;
   readonly wideRange: Int32Array;
   /** W to the air and to the radiation, kg/s of vapour, by zone and hour of the day. */
   readonly gainAir: Float64Array;

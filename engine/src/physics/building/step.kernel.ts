@@ -42,7 +42,7 @@ export function solveFree(l: Layout, s: State, w: WeatherSteps, step: number): v
   gatherBetween(l, s);
   gatherOutdoors(l, s, w.outdoor[step]!, w.sky[step]!);
   gatherGiven(l, s, Math.floor(step / l.perRow));
-  solveZones(k.matrix, l.order, free, 0, 1);
+  solveZones(k.matrix, l.order, free, 1);
 }
 
 /** Adds the step's sun to what comes to the faces. */

@@ -61,43 +61,55 @@ function takeProduct(m: Float64Array, at: number, a: number, b: number): void {
   m[at + 3] = m[at + 3]! - m[a + 2]! * m[b + 1]! - m[a + 3]! * m[b + 3]!;
 }
 
-/** Solves the balance with what `factorZones` left; the solution replaces what stands at `at` and every `stride` on. */
-export function solveZones(m: Float64Array, order: ZoneOrder, x: Float64Array, at: number, stride: number): void {
+/**
+ * Solves the balance with what `factorZones` left, for several right sides at once, whose numbers lie side by side in `x`,
+ * node after node; the solutions replace them.
+ */
+export function solveZones(m: Float64Array, order: ZoneOrder, x: Float64Array, sides: number): void {
   const { own, first, node } = order;
   const zones = own.length;
   let p = 0;
   for (let k = 0; k < zones; k++) {
-    const zone = at + own[k]! * stride;
-    const air = x[zone]!;
-    const rad = x[zone + stride]!;
+    const zone = own[k]! * sides;
     const end = first[k + 1]!;
     p += 4;
-    if (air === 0 && rad === 0) {
-      p += 8 * (end - first[k]!);
-      continue;
-    }
     for (let a = first[k]!; a < end; a++) {
-      const i = at + node[a]! * stride;
-      x[i] = x[i]! - m[p]! * air - m[p + 1]! * rad;
-      x[i + stride] = x[i + stride]! - m[p + 2]! * air - m[p + 3]! * rad;
+      takeOff(m, p, x, node[a]! * sides, zone, sides);
       p += 8;
     }
   }
   for (let k = zones - 1; k >= 0; k--) {
-    const zone = at + own[k]! * stride;
-    let air = x[zone]!;
-    let rad = x[zone + stride]!;
+    const zone = own[k]! * sides;
     const start = first[k]!;
     for (let a = first[k + 1]! - 1; a >= start; a--) {
-      const i = at + node[a]! * stride;
-      const one = x[i]!;
-      const two = x[i + stride]!;
-      air -= m[p - 4]! * one + m[p - 3]! * two;
-      rad -= m[p - 2]! * one + m[p - 1]! * two;
+      takeOff(m, p - 4, x, zone, node[a]! * sides, sides);
       p -= 8;
     }
     p -= 4;
-    x[zone] = m[p]! * air + m[p + 1]! * rad;
-    x[zone + stride] = m[p + 2]! * air + m[p + 3]! * rad;
+    timesBlock(m, p, x, zone, sides);
+  }
+}
+
+/** Takes a block times the right sides of one zone off those of another. */
+function takeOff(m: Float64Array, p: number, x: Float64Array, into: number, from: number, sides: number): void {
+  const a = m[p]!;
+  const b = m[p + 1]!;
+  const c = m[p + 2]!;
+  const d = m[p + 3]!;
+  for (let j = 0; j < sides; j++) {
+    const air = x[from + j]!;
+    const rad = x[from + sides + j]!;
+    x[into + j] = x[into + j]! - a * air - b * rad;
+    x[into + sides + j] = x[into + sides + j]! - c * air - d * rad;
+  }
+}
+
+/** Puts a block times the right sides of a zone in their place. */
+function timesBlock(m: Float64Array, p: number, x: Float64Array, zone: number, sides: number): void {
+  for (let j = 0; j < sides; j++) {
+    const air = x[zone + j]!;
+    const rad = x[zone + sides + j]!;
+    x[zone + j] = m[p]! * air + m[p + 1]! * rad;
+    x[zone + sides + j] = m[p + 2]! * air + m[p + 3]! * rad;
   }
 }

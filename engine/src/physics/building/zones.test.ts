@@ -41,12 +41,12 @@ it('finds the temperatures that a dense solver of a general library finds, whoev
       const rows = Array.from({ length: n }, (_, i) => [...m.slice(i * n, i * n + n)]);
       const expected = solve(new Matrix(rows), Matrix.columnVector(given)).to1DArray();
       const order = zoneOrder(zones, pairs);
-      const x = Float64Array.from([0, ...given.flatMap((g) => [g, 0])]);
+      const x = Float64Array.from(given.flatMap((g) => [g, 0]));
       const blocks = inBlocks(m, zones, order);
       factorZones(blocks, order);
-      solveZones(blocks, order, x, 1, 2);
-      for (const [i, t] of expected.entries()) expect(Math.abs((x[2 * i + 1] ?? Number.NaN) - t)).toBeLessThan(1e-9);
-      for (const [i] of expected.entries()) expect(x[2 * i]).toBe(0);
+      solveZones(blocks, order, x, 2);
+      for (const [i, t] of expected.entries()) expect(Math.abs((x[2 * i] ?? Number.NaN) - t)).toBeLessThan(1e-9);
+      for (const [i] of expected.entries()) expect(x[2 * i + 1]).toBeCloseTo(0, 12);
     }),
   );
 });
