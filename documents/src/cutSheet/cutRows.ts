@@ -7,13 +7,18 @@ import { laidSheets } from './laidSheets.ts';
 import { straightCuts } from './straightCuts.ts';
 
 /** One line of the cut list: what it is cut from, the piece, and what to mark out or cut. */
-export type CutRow = CutMeasure & { readonly from: string; readonly piece: string; readonly size?: string };
+export type CutRow = CutMeasure & {
+  readonly from: string;
+  readonly piece: string;
+  readonly mark?: string;
+  readonly size?: string;
+};
 
 /** The whole cut list: flat pieces sheet by sheet, then round duct and flexible duct. Empty until the pieces are laid out. */
 export const cutRows = (plan: Pick<Plan, 'trades'>, units: System): CutRow[] => [
   ...laidSheets(plan).flatMap((laid) => [
     ...laid.pieces.flatMap((marked): CutRow[] => {
-      const row = { from: titleOf(laid), piece: `${marked.mark} ${marked.title}` };
+      const row = { from: titleOf(laid), piece: `${marked.mark} ${marked.title}`, mark: marked.mark };
       return [
         ...cutMeasures(marked).map((m) => ({ ...row, ...m })),
         ...marked.holes.map((h) => ({

@@ -59,7 +59,7 @@ export function cutSheetSvg(laid: LaidSheet, project: Project, units: System): s
   const { sheet, thickness } = laid;
   const paper = papers[units];
   const notes = notesFor(laid);
-  const tables = 26 + notesHeight(notes) + rowHeight * rowsOf(laid);
+  const tables = 26 + notesHeight(notes) + rowHeight * rowsOf(laid, units);
   const field = [paper.width - 2 * margin - 8, paper.height - 2 * margin - headHeight - 8 - tables] as const;
   const least = 1000 * Math.max(sheet.width / field[0], sheet.height / field[1]);
   const scale = scales[units].find((s) => s.ratio >= least) ?? {
@@ -125,11 +125,11 @@ function throughCut({ from, to }: LaidSheet['sheet']['cuts'][number], order: num
 }
 
 /** Rows that the tables under a sheet take, heads counted. */
-const rowsOf = ({ pieces, sheet }: LaidSheet): number =>
+const rowsOf = ({ pieces, sheet }: LaidSheet, units: System): number =>
   Math.max(pieces.length, Math.ceil(sheet.cuts.length / 2)) +
   pieces.flatMap((p) => p.holes).length +
   3 +
-  shapedRows(pieces);
+  shapedRows(pieces, units);
 
 function tablesAt({ pieces, sheet }: LaidSheet, y: number, units: System): Svg[] {
   const both = (m: number) => bothCutLengths(m, units);

@@ -13,9 +13,13 @@ export const across = ({ from, to, at, says }: Dimension): Svg =>
     element('text', { x: (from + to) / 2, y: at + 3.1, 'text-anchor': 'middle', class: 'small' }, words(says)),
   );
 
-/** An upright one, its words turned along it. */
-export const upright = ({ from, to, at, says }: Dimension): Svg =>
-  element(
+/** mm that a small letter is wide, about. */
+const letter = 1.4;
+
+/** An upright one, its words turned along it; words longer than it begin at its foot and go on above it. */
+export function upright({ from, to, at, says }: Dimension): Svg {
+  const fits = letter * says.length <= Math.abs(to - from);
+  return element(
     'g',
     { class: 'dimension', 'data-mm': Math.abs(to - from) },
     element('line', { x1: at, y1: from, x2: at, y2: to, class: 'measure' }),
@@ -23,10 +27,11 @@ export const upright = ({ from, to, at, says }: Dimension): Svg =>
     element(
       'text',
       {
-        transform: `translate(${(at - 1).toFixed(2)} ${((from + to) / 2).toFixed(2)}) rotate(-90)`,
-        'text-anchor': 'middle',
+        transform: `translate(${(at - 1).toFixed(2)} ${(fits ? (from + to) / 2 : Math.max(from, to) - 1).toFixed(2)}) rotate(-90)`,
+        'text-anchor': fits ? 'middle' : 'start',
         class: 'small',
       },
       words(says),
     ),
   );
+}

@@ -20,7 +20,7 @@ export type OneLineFacts = {
     readonly generator?: Place;
     readonly battery?: Place;
     /** Along the line from the battery. */
-    readonly fuse?: string;
+    readonly fuse?: readonly string[];
     /** The inverter, or the grid. */
     readonly supply: Place;
   };
@@ -82,7 +82,7 @@ function ownSources(
       title: 'Battery',
       lines: [say(likely(power.battery.energy), 'energy'), say(likely(power.battery.voltage), 'voltage')],
     },
-    fuse: battery?.ok ? `fuse ${say(battery.value.fuse, 'current')} or more` : 'fuse unknown',
+    fuse: battery?.ok ? [`fuse ${say(battery.value.fuse, 'current')}`, 'or more'] : ['fuse unknown'],
     supply: {
       title: 'Inverter and charger',
       lines: [say(likely(continuous), 'electric-power'), `${say(likely(surge), 'electric-power')} for seconds`],

@@ -59,7 +59,18 @@ function notesOf(project: Project): string[] {
   ];
 }
 
-function boxAt({ title, lines }: Place, [x, y]: Spot): Svg {
+/** Letters that a box is wide. */
+const across = 30;
+
+/** A line too long for a box as two, parted between words. */
+function parted(line: string): string[] {
+  if (line.length <= across) return [line];
+  const at = line.lastIndexOf(' ', across);
+  return at < 0 ? [shortened(line, across)] : [line.slice(0, at), shortened(line.slice(at + 1), across)];
+}
+
+function boxAt({ title, lines: said }: Place, [x, y]: Spot): Svg {
+  const lines = said.flatMap(parted);
   const first = y - (lines.length * lineHeight) / 2 + 1;
   return element(
     'g',
@@ -72,9 +83,7 @@ function boxAt({ title, lines }: Place, [x, y]: Spot): Svg {
       class: 'box',
     }),
     element('text', { x, y: first, class: 'box-title' }, words(title)),
-    ...lines.map((line, i) =>
-      element('text', { x, y: first + (i + 1) * lineHeight, class: 'box-line' }, words(shortened(line, 30))),
-    ),
+    ...lines.map((line, i) => element('text', { x, y: first + (i + 1) * lineHeight, class: 'box-line' }, words(line))),
   );
 }
 
@@ -89,9 +98,8 @@ function sourcesAt({ sources }: OneLineFacts, middle: number, top: number, busAt
   const upper = top + box.height / 2;
   const lower = upper + box.height + gap;
   const inverter: Spot = [middle, lower];
-  const half = box.width / 2;
-  const { panels, generator, battery, fuse = '', supply } = sources;
-  const across = 58;
+  const { panels, generator, battery, fuse = [], supply } = sources;
+  const apart = 58;
   const parts: Svg[] = [
     wire([
       [middle, lower],
@@ -104,7 +112,7 @@ function sourcesAt({ sources }: OneLineFacts, middle: number, top: number, busAt
         [middle - 12, upper],
         [middle - 12, lower],
       ]),
-      boxAt(panels, [middle - across / 2 - 4, upper]),
+      boxAt(panels, [middle - apart / 2 - 4, upper]),
     );
   if (generator)
     parts.push(
@@ -112,16 +120,22 @@ function sourcesAt({ sources }: OneLineFacts, middle: number, top: number, busAt
         [middle + 12, upper],
         [middle + 12, lower],
       ]),
-      boxAt(generator, [middle + across / 2 + 4, upper]),
+      boxAt(generator, [middle + apart / 2 + 4, upper]),
     );
   if (battery)
     parts.push(
-      wire([[middle - across - 8, lower], inverter]),
-      boxAt(battery, [middle - across - 8, lower]),
-      ...beside([middle - across - 8 + half - 1, lower - 10.5], [fuse]),
+      wire([[middle - apart - 8, lower], inverter]),
+      boxAt(battery, [middle - apart - 8, lower]),
+      ...fuseAt([middle - apart / 2 - 4, lower], fuse),
     );
   return [...parts, boxAt(supply, inverter)];
 }
+
+/** The battery's fuse in the wire to the inverter. */
+const fuseAt = ([x, y]: Spot, lines: readonly string[]): Svg[] => [
+  element('rect', { x: x - 3, y: y - 2, width: 6, height: 4, class: 'break' }),
+  ...lines.map((line, i) => element('text', { x, y: y + 6 + i * lineHeight, class: 'box-line' }, words(line))),
+];
 
 const panelAt = ({ title, lines }: Place, middle: number, busAt: number): Svg[] => [
   element('line', { x1: middle - 62, y1: busAt, x2: middle + 62, y2: busAt, class: 'bus' }),

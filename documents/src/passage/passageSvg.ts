@@ -4,7 +4,7 @@ import { cutOff } from '../sheet/cutOff.ts';
 import { margin, type Paper, paperFor } from '../sheet/paper.ts';
 import { scaleFor } from '../sheet/scale.ts';
 import { notesAt, notesHeight, sheetSvg } from '../sheet/sheet.ts';
-import { element, pointsOf, type Svg } from '../sheet/svg.ts';
+import { element, pointsOf, type Svg, words } from '../sheet/svg.ts';
 
 type Ways = Extract<NonNullable<Plan['trades']['access']>['ways'], { ok: true }>['value'];
 type Way = Ways[number];
@@ -59,7 +59,7 @@ export function passageSvg(plan: Plan, project: Project, units: System): string 
     {
       project: project.about?.name ?? 'The project',
       drawn: `${way.name}: the ${pieceWords[way.piece]} ${verdict === 'no' ? 'where it stops' : 'on its way'}, ${viewWords[stage.view]}`,
-      how: `Scale ${scale.words}. Sheet: ${paper.name}. Bold: where it has least room.`,
+      how: `Scale ${scale.words}. Sheet: ${paper.name}. Bold: where it has least room. Dotted: the way of its middle.`,
     },
     { style, scale: String(scale.ratio) },
     ...drawing(stage, 1000 / scale.ratio, paper, field),
@@ -101,8 +101,34 @@ function drawing(stage: Stage, mm: number, paper: Paper, field: readonly [number
     element('polyline', { points: pointsOf(poses.map(([x = 0, y = 0]) => spot([x, y]))), class: 'way' }),
     ...poses.map((pose) => outlined(pose, 'ghost')),
     outlined(stage.tightest, 'tight'),
+    ...(stage.view === 'hatch' ? levelNames(hatchLevels(stage), spot, paper.width - margin - 2) : []),
   ];
 }
+
+/** m of a hatch from the side: its opening's edges, the underside of the ceiling it goes through, the floor below. */
+type HatchLevels = { readonly left: number; readonly right: number; readonly under: number; readonly floor: number };
+
+/** Read off the framing left and right of the opening and the floor below, which stand first among what is in the way. */
+function hatchLevels({ outlines }: Stage): HatchLevels {
+  const of = (outline: number, pick: (...values: number[]) => number, axis: 0 | 1): number =>
+    pick(...(outlines[outline] ?? []).map((corner) => corner[axis]));
+  return { left: of(0, Math.max, 0), right: of(1, Math.min, 0), under: of(0, Math.min, 1), floor: of(2, Math.max, 1) };
+}
+
+/** What lies above and below, at the sheet's right edge where the piece never comes. */
+const levelNames = (
+  { under, floor }: HatchLevels,
+  spot: (at: readonly [number, number]) => readonly [number, number],
+  x: number,
+): Svg[] =>
+  [
+    { up: 0, below: -1.5, says: 'attic' },
+    { up: under / 2, below: 0.9, says: 'ceiling and its framing' },
+    { up: under, below: 4, says: 'room below' },
+    { up: floor, below: 4, says: 'floor' },
+  ].map(({ up, below, says }) =>
+    element('text', { x, y: spot([0, up])[1] + below, 'text-anchor': 'end' }, words(says)),
+  );
 
 function cornersOf(
   [long, wide]: readonly [number, number],
@@ -120,6 +146,9 @@ function cornersOf(
   });
 }
 
+const hatchSaid = ({ left, right, under, floor }: HatchLevels, length: (m: number) => string): string =>
+  `Drawn: an opening of ${length(right - left)} through ${length(-under)} of ceiling and framing, ${length(under - floor)} above the floor. Measure all three.`;
+
 function notesOf(way: Way, stage: Stage, project: Project, units: System): string[] {
   const length = (m: number): string => printQuantity(m, 'length', units);
   const { verdict, spare } = verdictOf(way);
@@ -129,6 +158,7 @@ function notesOf(way: Way, stage: Stage, project: Project, units: System): strin
     'Nobody under the load. The opening is a hole in the floor: guard it from above and below. Nobody carries a unit up a ladder.',
     'No joist, truss or rafter is cut without a structural engineer. Local code and the maker’s instructions stand above this sheet.',
     `${verdict === 'no' ? 'It does not pass' : 'It passes'}${spare === undefined ? '' : `: ${length(Math.abs(spare))} ${spare < 0 ? 'lacking' : 'to spare'} in all`}. Least room on the way drawn: ${length(gap)}.`,
+    ...(stage.view === 'hatch' ? [hatchSaid(hatchLevels(stage), length)] : []),
     `Its ${stage.sides[0]} and ${stage.sides[1]} are in the plane of the sheet, its ${third} across it. Twisting out of the plane is not looked at.`,
     ...(project.about?.invented
       ? ['All data on this sheet are invented: no place, product or price in it is real.']

@@ -19,6 +19,7 @@ export type Block =
       readonly colSpan?: number;
     }
   | { readonly ul: readonly Words[]; readonly margin?: Margin }
+  | { readonly columns: readonly Block[]; readonly columnGap: number }
   | { readonly stack: readonly Block[]; readonly unbreakable?: boolean; readonly margin?: Margin }
   | { readonly table: Table; readonly layout: Layout; readonly margin?: Margin; readonly style?: Style }
   | { readonly toc: { readonly title: Block; readonly textMargin: Margin } }
@@ -62,6 +63,28 @@ export const checklist = (items: readonly Words[]): Block => ({
   margin: [0, 0, 0, 6],
 });
 
+/** Short lines to be ticked off, read down one column after the other. */
+export function columnsOf(items: readonly Words[], columns: number): Block {
+  const each = Math.ceil(items.length / columns);
+  return {
+    columns: Array.from({ length: columns }, (_, i) => checklist(items.slice(i * each, (i + 1) * each))),
+    columnGap: 12,
+  };
+}
+
+/** A card with a line round it, never parted by the end of a page. */
+export const boxed = (blocks: readonly Block[]): Block => ({
+  table: {
+    headerRows: 0,
+    keepWithHeaderRows: 0,
+    dontBreakRows: true,
+    widths: ['*'],
+    body: [[{ stack: blocks }]],
+  },
+  layout: 'boxed',
+  margin: [0, 0, 0, 6],
+});
+
 /** Widths as the share each column takes, or `auto` for as wide as its words. */
 export type Column = { readonly head: string; readonly width: number | 'auto' | '*'; readonly right?: boolean };
 
@@ -83,7 +106,7 @@ export function table(
     ...(title === undefined ? [] : [titleRow(title, columns.length)]),
     columns.map((c) => cell(c.head, c, 'head')),
   ];
-  return {
+  const made: Block = {
     table: {
       headerRows: heads.length,
       keepWithHeaderRows: 1,
@@ -94,7 +117,11 @@ export function table(
     layout,
     margin: [0, 2, 0, 8],
   };
+  return rows.length <= keptTogether ? { stack: [made], unbreakable: true } : made;
 }
+
+/** A table of so few rows is not parted by the end of a page. */
+const keptTogether = 6;
 
 const titleRow = (title: string, columns: number): Block[] => [
   { text: title, style: 'part', colSpan: columns },

@@ -208,7 +208,7 @@ const unadorned = {
 };
 
 /** The keys of a block below which texts stand; all others hold names and numbers of ours. */
-const holdsText = new Set(['text', 'ul', 'stack', 'table', 'body', 'section', 'toc', 'title']);
+const holdsText = new Set(['text', 'ul', 'columns', 'stack', 'table', 'body', 'section', 'toc', 'title']);
 
 /** Reads a document to its end. */
 function bytesOf(open: OpenPdf): Promise<Uint8Array<ArrayBuffer>> {

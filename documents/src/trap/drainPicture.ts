@@ -167,11 +167,11 @@ function unitNames({ second, above, vent, risers, secondEnds }: DrainFacts, say:
       ? [{ at: [vent === 'before' ? 116 : 132, 22], text: 'open vent', anchor: 'start' } as const]
       : []),
     { at: [180, 59], text: 'drain', anchor: 'end' },
-    ...height.map((text): Name => ({ at: [180, 75], text, anchor: 'end' })),
+    ...height.map((text): Name => ({ at: [87, 75], text, anchor: 'middle' })),
     ...(second === 'overflow'
       ? [left(20, 'second outlet'), ...(above === undefined ? [] : [left(28, `${say(above)} above`)])]
       : []),
-    ...(second === 'pan' ? [left(48, 'pan’s own'), left(56, 'line')] : []),
+    ...(second === 'pan' ? [left(54, 'pan’s own line')] : []),
     ...(second === 'switch' ? [left(28, 'float switch')] : []),
     ...(secondEnds && (second === 'pan' || second === 'overflow')
       ? [{ at: [14, 86], text: secondEnds, anchor: 'start' } as const]

@@ -1,3 +1,4 @@
+import { heatLimits } from '../plan/cautions.ts';
 import type { Judged, Words } from '../plan/judge.ts';
 import type { Printer } from '../plan/printer.ts';
 
@@ -93,7 +94,6 @@ function heatWords(j: Judged, print: Printer): Words {
         : dawn
           ? 'Wait for a cooler week, or for autumn.'
           : 'Plan it for dawn, done before the sun is on the roof, or for the cold season.',
-    caution:
-      'Limits are for healthy people who drink enough; lower for the old, the ill, and with some medicines. Never alone. Confused, or no longer sweating: down, cool with water, and call the emergency number.',
+    caution: heatLimits,
   };
 }

@@ -1,3 +1,4 @@
+import { heatLimits } from '../plan/cautions.ts';
 import type { Judged, Words } from '../plan/judge.ts';
 import type { Printer } from '../plan/printer.ts';
 import { clockOf } from './clock.ts';
@@ -35,8 +36,7 @@ function windowWords(j: Judged, print: Printer): Words {
         : number(j, 'bestWork') > number(j, 'work') + 60
           ? `Begun at ${clockOf(number(j, 'best'))} as many hours leave ${long(number(j, 'bestWork'))} of work.`
           : 'Wait for another month, or do the work that is not in the attic.',
-    caution:
-      'Limits are for healthy people who drink; lower for the old, the ill, and with some medicines. Never alone. Confused, or no longer sweating: down, cool with water, and call the emergency number.',
+    caution: heatLimits,
   };
 }
 

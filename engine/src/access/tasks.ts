@@ -1,10 +1,10 @@
+import { hotAttic } from '../plan/cautions.ts';
 import type { Task } from '../plan/lines.ts';
 import { minutes } from '../plan/minutes.ts';
 import { cards } from './cards.ts';
 import { hoistFor } from './hoistFor.ts';
 import type { AccessResult } from './result.ts';
 
-const attic = 'Hot attic: short turns, water, somebody below. Boards across the joists; never step between them.';
 const heavy = 'A trolley carries it, people steady it: nobody lifts alone what is above the limit of one.';
 const under = 'Nobody under the load, ever.';
 
@@ -28,7 +28,7 @@ export function tasks(result: AccessResult): readonly Task[] {
       parts: 'any',
       after: [],
       safeStops: ['Any time'],
-      cautions: [attic],
+      cautions: [hotAttic],
     }),
     task('platform', {
       what: 'Fix the platform and the floor along the way to it',
@@ -40,7 +40,7 @@ export function tasks(result: AccessResult): readonly Task[] {
       parts: 2,
       after: ['access/frame'],
       safeStops: ['After each panel: fixed, nothing overhanging'],
-      cautions: [attic, 'A structural engineer first where joists are short of strength. No notches in joists.'],
+      cautions: [hotAttic, 'A structural engineer first where joists are short of strength. No notches in joists.'],
     }),
     task('up', {
       what: hoistFor(result)
@@ -52,7 +52,7 @@ export function tasks(result: AccessResult): readonly Task[] {
       place: 'attic',
       after: ['access/platform', 'equipment/receive'],
       safeStops: ['Unit on the ground, opening guarded', 'Unit on the platform, strapped, opening guarded'],
-      cautions: [attic, under, heavy, 'The opening is a hole in the floor: guard it from above and below.'],
+      cautions: [hotAttic, under, heavy, 'The opening is a hole in the floor: guard it from above and below.'],
     }),
     ...(result.outdoorUp === 'ramp' || result.outdoorUp === 'rope'
       ? [

@@ -55,7 +55,7 @@ function doorReadings(result: AirResult, view: PlanView): ExpectedReading[] {
         trade: 'air',
         what: `Pressure of “${String(draft.facts?.name ?? draft.subject)}” against the hall, doors shut`,
         how: 'A gauge set to pascals, its hose under the door, unit at full speed, every door shut that gets shut. Wait until it stands still; wind makes it swing.',
-        kind: 'pressure',
+        kind: 'room-pressure',
         expected: typeof value === 'number' ? value : value.likely,
         good: { min: 0, max: doorPressureMost },
       },
@@ -73,7 +73,7 @@ function flueReading({ shut }: AirResult, { project }: PlanView): ExpectedReadin
       trade: 'air',
       what: 'Where the flue stands against outdoors, doors shut, blower and exhausts on, less what it was with all of it off',
       how: 'A gauge set to pascals, one hose out through a window on a calm day. Read it with everything off, then with everything on, and take the first from the second.',
-      kind: 'pressure',
+      kind: 'room-pressure',
       expected: calm.added,
       good: { min: flueLeast[scenario().choice(project.house.flueOf)], max: 5 },
       caution:

@@ -1,7 +1,7 @@
+import { electric } from '../plan/cautions.ts';
 import type { Judged, Words } from '../plan/judge.ts';
 import type { Printer } from '../plan/printer.ts';
 import { unknownWords } from '../plan/unknownWords.ts';
-import { electric } from './cautions.ts';
 import { sizeName } from './sizeName.ts';
 
 type Say = (j: Judged, print: Printer, where: string) => Words;

@@ -1,5 +1,5 @@
+import { electric } from '../plan/cautions.ts';
 import type { Conditions, ExpectedReading } from '../plan/lines.ts';
-import { electric } from './cautions.ts';
 import type { CircuitResult, Run } from './result.ts';
 
 /** Ω. Source: `circuit.insulation`. */

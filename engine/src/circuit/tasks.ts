@@ -1,7 +1,8 @@
+import { electric } from '../plan/cautions.ts';
 import type { Task } from '../plan/lines.ts';
 import { minutes } from '../plan/minutes.ts';
 import { cards } from './cards.ts';
-import { battery, electric } from './cautions.ts';
+import { battery } from './cautions.ts';
 import type { CircuitResult } from './result.ts';
 
 const locked = 'Power locked off at the breaker, no bare end in reach';

@@ -24,7 +24,7 @@ export const readingWords: Readonly<Record<string, ReadingWords>> = {
   'commissioning/door-pressure': {
     what: 'Pressure behind the shut door, against the hall',
     how: 'All doors shut that get shut, exhaust fans off, no wind to speak of. One hose under the door, gauge outside and zeroed; the mean of half a minute. Above the hall is plus.',
-    kind: 'pressure',
+    kind: 'room-pressure',
   },
   'commissioning/filter-drop': {
     what: 'Pressure across the filter',

@@ -1,3 +1,4 @@
+import { hotAttic } from '../plan/cautions.ts';
 import type { Task } from '../plan/lines.ts';
 import { minutes } from '../plan/minutes.ts';
 import { balanceTasks } from './balancing/balanceTasks.ts';
@@ -6,7 +7,6 @@ import type { CommissioningResult } from './result.ts';
 
 const live =
   'Covers stay on: behind them are live parts and charged capacitors, for a licensed person with the breaker locked off.';
-const attic = 'Hot attic: short turns, water, somebody below. Boards across joists; never step between them.';
 const pressure = 'Refrigerant stands under pressure and burns skin: valves and charge are for whoever is licensed.';
 
 const task = (id: keyof typeof cards, rest: Omit<Task, 'id' | 'trade'>): Task => ({
@@ -30,7 +30,7 @@ const toTheFirstDay = (ownPower: boolean): Task[] => [
     parts: 'any',
     after: ['air/seal', 'condensate/fill', 'lineset/join', 'circuit/connect', 'equipment/settings'],
     safeStops: ['Any time: breaker locked off'],
-    cautions: [live, pressure, attic],
+    cautions: [live, pressure, hotAttic],
   }),
   task('first-hour', {
     what: ownPower
@@ -57,7 +57,7 @@ const toTheFirstDay = (ownPower: boolean): Task[] => [
     parts: 3,
     after: ['commissioning/first-hour'],
     safeStops: ['After each kind of reading: ports plugged, hatch closed'],
-    cautions: [attic, 'Power is read at a meter with its covers on, or by a licensed person.'],
+    cautions: [hotAttic, 'Power is read at a meter with its covers on, or by a licensed person.'],
   }),
 ];
 
@@ -71,7 +71,7 @@ const later: readonly Task[] = [
     parts: 'any',
     after: ['commissioning/first-readings'],
     safeStops: ['Any time: hatch closed'],
-    cautions: [live, attic],
+    cautions: [live, hotAttic],
   }),
   task('filter', {
     what: 'Every month: look at the filter against a lamp; change it when it is grey',
@@ -106,6 +106,6 @@ const later: readonly Task[] = [
     parts: 2,
     after: ['commissioning/first-readings'],
     safeStops: ['Readings done, ports plugged', 'Filter in, covers on, hatch closed'],
-    cautions: [live, attic, 'Power off and locked before the filter’s door opens near the fan.'],
+    cautions: [live, hotAttic, 'Power off and locked before the filter’s door opens near the fan.'],
   }),
 ];

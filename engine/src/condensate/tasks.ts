@@ -1,9 +1,9 @@
+import { hotAttic } from '../plan/cautions.ts';
 import type { Task } from '../plan/lines.ts';
 import { minutes } from '../plan/minutes.ts';
 import { cards } from './cards.ts';
 import type { CondensateResult } from './result.ts';
 
-const attic = 'Hot attic: short turns, water, somebody below. Boards across the joists; never step between them.';
 const solvents =
   'Primer and cement give off fumes that burn and make drunk: air from outside, no flame, no pilot light, no sparks.';
 
@@ -26,7 +26,7 @@ export function tasks({ along, pumped }: CondensateResult): readonly Task[] {
       place: 'attic',
       after: [],
       safeStops: ['Unit on its blocks, strapped, hatch guarded'],
-      cautions: [attic, 'The unit is heavy: fingers out before it comes down.'],
+      cautions: [hotAttic, 'The unit is heavy: fingers out before it comes down.'],
     }),
     task('pipe', {
       what: 'Dry-fit trap, vent, clean-outs and the whole drain with its fall; mark; then glue from the trap down; second line or switch beside it',
@@ -38,7 +38,7 @@ export function tasks({ along, pumped }: CondensateResult): readonly Task[] {
       parts: 2,
       after: ['condensate/level'],
       safeStops: ['Dry-fitted and marked', 'After each glued joint: ends capped'],
-      cautions: [attic, solvents],
+      cautions: [hotAttic, solvents],
     }),
     task('fill', {
       what: 'Fill the trap, pour a litre into the pan, watch it leave; then stop the drain and see that the second way works',
@@ -75,7 +75,7 @@ export function tasks({ along, pumped }: CondensateResult): readonly Task[] {
             place: 'attic',
             after: ['condensate/level'],
             safeStops: ['After each glued joint: ends capped'],
-            cautions: [attic, solvents],
+            cautions: [hotAttic, solvents],
           }),
         ]
       : []),

@@ -1,3 +1,4 @@
+import { electric } from '../plan/cautions.ts';
 import type { Judged, Words } from '../plan/judge.ts';
 import type { Printer } from '../plan/printer.ts';
 import { unknownWords } from '../plan/unknownWords.ts';
@@ -5,8 +6,6 @@ import { unknownWords } from '../plan/unknownWords.ts';
 type Say = (j: Judged, print: Printer, name: string) => Words;
 
 const number = (j: Judged, key: string): number => Number(j.facts?.[key] ?? 0);
-const electric =
-  'Electricity kills, and charged capacitors bite after it is off: isolate, prove dead, follow the local code, and have a licensed electrician connect it.';
 const bought = (j: Judged, ifFree: string, ifBought: string): string =>
   j.facts?.bought === undefined ? ifFree : ifBought;
 

@@ -46,6 +46,6 @@ export const knownTitle: Readonly<Record<Known, string>> = {
 /** What a step of a working is that is no arithmetic. */
 export const formulaTitle: Readonly<Record<string, string>> = {
   given: 'from your answers',
-  table: 'read off a table',
+  table: 'from a table, or worked out elsewhere',
   solved: 'found by iteration; what is left over proves it',
 };

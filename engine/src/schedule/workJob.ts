@@ -3,7 +3,7 @@ import type { WorkSpec } from '../physics/schedule/work.ts';
 import type { LearnedPace, TaskDone, Unplaced, WorkFrame } from './result.ts';
 
 export const workPlanKind = 'schedule/work-plan';
-export const workPlanVersion = 3;
+export const workPlanVersion = 4;
 
 export type WorkInputs = {
   readonly spec: WorkSpec;
@@ -30,7 +30,7 @@ export type WorkStage = {
 };
 
 export const firstPlanKind = 'schedule/first-plan';
-export const firstPlanVersion = 1;
+export const firstPlanVersion = 2;
 
 /** Which work fits which window: the first plan that is found at once, then the best one. */
 export function workPlanJobs(inputs: WorkInputs): readonly [first: Job, best: Job] {

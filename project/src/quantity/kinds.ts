@@ -118,6 +118,12 @@ export const kinds = {
     ],
     shown: shown('inH2O', 0.001, 'Pa', 0.1),
   },
+  // Between rooms, and between a house and outdoors: gauges are set to pascals for it everywhere.
+  'room-pressure': {
+    unit: 'Pa',
+    units: [u('Pa', 'pa', 1), u('inH2O', 'in H2O|inH₂O|in. H2O|in w.c.|in. w.c.|inwc|in wc|iwc', inchWater)],
+    shown: shown('Pa', 0.1, 'Pa', 0.1),
+  },
   power: {
     unit: 'W',
     units: [

@@ -40,7 +40,7 @@ export function cover({ plan, project, units }: SetInput): Block[] {
 function placeWords(plan: Plan, latitude: unknown, units: SetInput['units']): string {
   const { climate, equipment } = plan.trades;
   const unit = equipment?.chosen.ok ? equipment.candidates[equipment.chosen.value]?.name : undefined;
-  const elevation = climate?.elevation.ok ? printQuantity(climate.elevation.value, 'length', units) : undefined;
+  const elevation = climate?.elevation.ok ? elevationWords(climate.elevation.value, units) : undefined;
   return [
     unit === undefined ? 'No unit is chosen yet.' : `Unit: ${unit}.`,
     typeof latitude === 'number' ? `Latitude ${printQuantity(latitude, 'angle', units)}.` : undefined,
@@ -49,6 +49,11 @@ function placeWords(plan: Plan, latitude: unknown, units: SetInput['units']): st
     .filter((words) => words !== undefined)
     .join(' ');
 }
+
+/** Whole feet or metres: nobody knows the height of a place to a sixteenth of an inch. */
+const elevationWords = (metres: number, units: SetInput['units']): string =>
+  units === 'us' ? `${printQuantity(metres / foot, 'count', units)} ft` : `${printQuantity(metres, 'count', units)} m`;
+const foot = 0.3048;
 
 /** The counts by hold point, in the order in which the job meets them. */
 function standing(plan: Plan): Block {

@@ -1,6 +1,6 @@
 import { bothCutLengths } from '../../cutSheet/cutLength.ts';
 import { cutRows } from '../../cutSheet/cutRows.ts';
-import { type Block, lead, page, table } from '../block.ts';
+import { type Block, bold, lead, page, table } from '../block.ts';
 import type { SetInput } from '../planSet.ts';
 
 /** Every measure of every piece, and what is cut from lengths and bags; nothing until the pieces are laid out. */
@@ -25,8 +25,9 @@ export function cutListPages({ plan, units }: SetInput): Block[] {
               { head: 'Sideways', width: 90, right: true },
               { head: 'Up', width: 90, right: true },
             ],
-            flat.map((r) => [
-              r.piece,
+            flat.map((r, i) => [
+              // Its letter is enough once its name has been said.
+              flat[i - 1]?.piece === r.piece ? (r.mark ?? '') : bold(r.piece),
               r.size ? `${r.what}, ${r.size}` : r.what,
               both(r.sideways ?? r.length),
               both(r.up),

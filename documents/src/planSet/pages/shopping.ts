@@ -10,7 +10,7 @@ import {
 } from '@kneewall/engine';
 import type { System } from '@kneewall/project';
 import { formatRange } from '@kneewall/project/quantity';
-import { type Block, body, checklist, lead, page, part, table } from '../block.ts';
+import { type Block, body, columnsOf, lead, page, part, table } from '../block.ts';
 import type { SetInput } from '../planSet.ts';
 
 /** What to buy, by shop and in the order in which it must be there, with a box to tick; then cost, tools, and what is forgotten. */
@@ -33,15 +33,27 @@ export function shoppingPages({ plan, units }: SetInput): Block[] {
     ...costs(found.value, units),
     ...(tools.length === 0
       ? []
-      : [part('Tools'), checklist(tools.map((t) => `${t.what}${t.atHand ? ' (at hand)' : ''}`))]),
+      : [
+          {
+            stack: [
+              part('Tools'),
+              columnsOf(
+                tools.map((t) => `${t.what}${t.atHand ? ' (at hand)' : ''}`),
+                3,
+              ),
+            ],
+            unbreakable: true,
+          },
+        ]),
     ...(forgotten.length === 0
       ? []
       : [
           part('Easily forgotten'),
-          checklist(
+          columnsOf(
             forgotten
               .filter((f) => !f.atHand)
               .map((f) => `${forgottenWords[f.id]?.what ?? f.id}. ${forgottenWords[f.id]?.why ?? ''}`),
+            2,
           ),
         ]),
   ];

@@ -1,10 +1,11 @@
 import { type Finding, type HoldPoint, holdPointTitle, holdPointWords, type Task } from '@kneewall/engine';
 import { printQuantity, type System } from '@kneewall/project';
 import { formatRange } from '@kneewall/project/quantity';
-import { type Block, body, bold, lead, list, page, part, small } from '../block.ts';
+import { placeWords } from '../../calendar/workWords.ts';
+import { type Block, body, bold, boxed, lead, page, part, small } from '../block.ts';
 import type { SetInput } from '../planSet.ts';
 
-/** What to do, by hold point: cautions first, then the task, how long, how many, and where it may be left. */
+/** What to do, by hold point: a card for each task with what can hurt first, with what, how long, where to stop, and when it is done. */
 export function workPages({ plan, units }: SetInput): Block[] {
   return [
     page('What to do'),
@@ -27,15 +28,22 @@ function tasksOf(point: HoldPoint, tasks: readonly Task[], findings: readonly Fi
   return [...(first ? [{ stack: [...head, first], unbreakable: true }] : head), ...others];
 }
 
-const card = ({ what, duration, people, cautions, safeStops }: Task, units: System): Block => ({
-  stack: [
+function card(task: Task, units: System): Block {
+  const { what, duration, people, place = 'attic', tools = [], cautions, safeStops, doneWhen = [], cures } = task;
+  return boxed([
     ...(cautions.length === 0 ? [] : [{ text: cautions.join(' '), style: 'caution' as const }]),
     { text: ['☐  ', bold(what)], style: 'body' },
     small(
-      `${formatRange(duration, 'time', units)}, ${printQuantity(people, 'count', units)} ${people === 1 ? 'person' : 'people'}. Safe stops:`,
+      `${formatRange(duration, 'time', units)}, ${printQuantity(people, 'count', units)} ${people === 1 ? 'person' : 'people'}, ${placeWords[place]}.`,
     ),
-    list(safeStops),
-  ],
-  unbreakable: true,
-  margin: [0, 0, 0, 4],
-});
+    ...said('With what', tools),
+    ...said('Stop only at', safeStops),
+    ...said('Done when', doneWhen),
+    ...(cures === undefined
+      ? []
+      : [small(`Then leave it alone for ${printQuantity(cures, 'time', units)}, or what its maker says.`)]),
+  ]);
+}
+
+const said = (title: string, points: readonly string[]): Block[] =>
+  points.length === 0 ? [] : [small([bold(`${title}: `), `${points.join('; ')}.`])];

@@ -45,7 +45,7 @@ function closedDoor(id: string, room: Room, result: AirResult): Found {
       subject: id,
       holdPoint: 'cut',
       consequence: 'comfort',
-      kind: 'pressure',
+      kind: 'room-pressure',
       value,
       limit: { max: doorPressureMost },
       source: 'air.closed-door',

@@ -49,7 +49,7 @@ export function housePressureFinding(result: AirResult, view: PlanView): Found[]
         subject: 'house',
         holdPoint: 'start',
         consequence: 'harm',
-        kind: 'pressure',
+        kind: 'room-pressure',
         value,
         limit: { min: flueLeast[burns] },
         source: 'air.house-pressure',

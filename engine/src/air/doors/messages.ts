@@ -11,7 +11,7 @@ const burns: Readonly<Record<string, string>> = {
 /** Words for what shut doors do. */
 export const sayDoors: Readonly<Record<string, Say>> = {
   'closed-door': (j, print) => ({
-    what: `With its door shut “${name(j)}” ${j.facts?.way === 'in' ? 'is drawn below' : 'is blown above'} the hall by ${pascals(j, print)}; ${print.inUnit(j.limit.max ?? 0, 'pressure', 'Pa')} is the usual limit.${lostAir(Number(j.facts?.lost), print)}${windy(j, print)}`,
+    what: `With its door shut “${name(j)}” ${j.facts?.way === 'in' ? 'is drawn below' : 'is blown above'} the hall by ${print.value(j)}; ${print.limit(j)} is the usual limit.${lostAir(Number(j.facts?.lost), print)}${windy(j, print)}`,
     why:
       j.facts?.way === 'in'
         ? 'A room that is sucked empty pulls in cold air through every crack, and its door is hard to open.'
@@ -19,7 +19,7 @@ export const sayDoors: Readonly<Record<string, Say>> = {
     mend: j.status === 'ok' ? nothingToDo : wayOut(Number(j.facts?.gap), fact(j, 'extra'), print),
   }),
   'house-pressure': (j, print) => ({
-    what: `With the blower ${fact(j, 'blows') === 1 ? 'on' : 'off, which is worse here,'} and ${print.quantity(fact(j, 'doors'), 'count')} doors shut, the place where the flue stands goes to ${pascals(j, print)} against outdoors ${drawnBy(j, print)}${worstIn(j)}; for ${burns[String(j.facts?.burns)] ?? burns.heater} ${print.inUnit(j.limit.min ?? 0, 'pressure', 'Pa')} is the usual limit.`,
+    what: `With the blower ${fact(j, 'blows') === 1 ? 'on' : 'off, which is worse here,'} and ${print.quantity(fact(j, 'doors'), 'count')} doors shut, the place where the flue stands goes to ${print.value(j)} against outdoors ${drawnBy(j, print)}${worstIn(j)}; for ${burns[String(j.facts?.burns)] ?? burns.heater} ${print.limit(j)} is the usual limit.`,
     why: 'Drawn too far below outdoors, a flue turns round and fills the house with its gases. Carbon monoxide has no smell.',
     mend:
       j.status === 'ok'
@@ -43,7 +43,7 @@ export const flueCaution: (...args: Parameters<Say>) => string = (j, print) =>
 function coldFlue(j: Judged, print: Parameters<Say>[1]): string {
   const pull = fact(j, 'cold');
   if (!(pull < -0.5)) return 'A flue that has gone cold may draw downwards until it is warm.';
-  return `On the cold night the warm house alone pulls with ${print.inUnit(-pull, 'pressure', 'Pa')} where that flue begins: one that has gone cold may draw downwards until it is warm.`;
+  return `On the cold night the warm house alone pulls with ${print.quantity(-pull, 'room-pressure')} where that flue begins: one that has gone cold may draw downwards until it is warm.`;
 }
 
 const weathers: Readonly<Record<string, string>> = {
@@ -61,16 +61,12 @@ const worstIn = (j: Judged): string =>
 const windy = (j: Judged, print: Parameters<Say>[1]): string =>
   j.facts?.windy === undefined
     ? ''
-    : ` In a fresh wind on its worst side it is ${print.inUnit(Math.abs(fact(j, 'windy')), 'pressure', 'Pa')}.`;
+    : ` In a fresh wind on its worst side it is ${print.quantity(Math.abs(fact(j, 'windy')), 'room-pressure')}.`;
 
 const drawnBy: (...args: Parameters<Say>) => string = (j, print) => {
   if (!(fact(j, 'exhaust') > 0)) return 'from the blower alone';
   return `from ${fact(j, 'blows') === 1 ? 'the blower and ' : ''}${print.quantity(fact(j, 'exhaust'), 'flow')} of exhaust`;
 };
-
-/** Gauges are set to pascals for doors, whatever the rest is said in. */
-const pascals: (...args: Parameters<Say>) => string = (j, print) =>
-  j.value.ok ? print.inUnit(j.value.value, 'pressure', 'Pa') : '';
 
 /** A share of its air that a room loses is told from a fiftieth on. */
 const lostAir = (lost: number, print: Parameters<Say>[1]): string =>

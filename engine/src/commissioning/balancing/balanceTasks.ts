@@ -1,10 +1,10 @@
 import type { Move } from '../../coupling/balancing/system.ts';
+import { hotAttic } from '../../plan/cautions.ts';
 import type { Task } from '../../plan/lines.ts';
 import { minutes } from '../../plan/minutes.ts';
 import { tool } from '../../plan/tools.ts';
 import type { Visit } from '../result.ts';
 
-const attic = 'Hot attic: short turns, water, somebody below. Boards across joists; never step between them.';
 /** Minutes for a damper and its mark, and for the way to each spot. Common practice, no source: `commissioning.balancing`. */
 const eachDamper = minutes(2, 4, 8);
 const eachSpot = minutes(3, 5, 12);
@@ -61,7 +61,7 @@ function moving(id: string, visit: string, moves: readonly Move[]): Task {
     parts: spots,
     after: ['commissioning/first-readings'],
     safeStops: ['After each spot: handles locked and marked, none shut'],
-    cautions: [...(inAttic ? [attic] : []), 'Static pressure once more at the end: dampers add to it.'],
+    cautions: [...(inAttic ? [hotAttic] : []), 'Static pressure once more at the end: dampers add to it.'],
     tools: [tool.lamp, tool.gauge, tool.marker],
     doneWhen: [
       'Each handle stands where it was asked for, locked, marked with the day; where it stood is written down',

@@ -1,3 +1,4 @@
+import { hotAttic } from '../../plan/cautions.ts';
 import type { Judged, Words } from '../../plan/judge.ts';
 import type { Printer } from '../../plan/printer.ts';
 import { unknownWords } from '../../plan/unknownWords.ts';
@@ -23,9 +24,7 @@ export function balanceWords(j: Judged, print: Printer): Words {
     what: `By the flows of “${String(j.facts?.name)}” ${rooms.length} of ${String(j.facts?.all)} rooms are more than 10 % off their share. Of it they get: ${rooms.join(', ')}.`,
     why,
     mend: [lookFirst(j), movesSentence(j, print), checkSentence(j, print), larger(j)].filter((s) => s !== '').join(' '),
-    ...(rowsOf(j, 'moves').some((m) => m.attic === 1)
-      ? { caution: 'Hot attic: short turns, water, somebody below. Boards across joists; never step between them.' }
-      : {}),
+    ...(rowsOf(j, 'moves').some((m) => m.attic === 1) ? { caution: hotAttic } : {}),
   };
 }
 

@@ -345,3 +345,30 @@ it('finds the first end that is not refuted in few steps, wherever it lies', () 
     expect(asked).toBeLessThanOrEqual(2 * Math.ceil(Math.log2(horizon + 2)) + 2);
   }
 });
+
+describe('work that would be left for other work', () => {
+  const people = (id: string, pieces: number, rest: Partial<WorkTask> = {}): WorkTask => ({
+    id,
+    pieces: Array.from({ length: pieces }, (_, k) => ({ id: `${k}`, minutes: 30 })),
+    needs: [{ resource: 'people', units: 1 }],
+    ...rest,
+  });
+  const leaves = (plan: ReturnType<typeof planned>) =>
+    plan.pieces.filter((p, i) => plan.pieces[i - 1]?.task !== p.task).length -
+    new Set(plan.pieces.map((p) => p.task)).size;
+  const alone = { resources: [{ id: 'people', units: 1 }] };
+
+  it('is gone on with where all is done as soon', () => {
+    const plan = planned(work([people('A', 4), people('B', 3), people('C', 2)], alone));
+    expect(plan.end).toBe(9 * 30);
+    expect(leaves(plan)).toBe(0);
+  });
+
+  it('is left where a deadline or a delivery asks for it', () => {
+    const plan = planned(
+      work([people('A', 4, { deadline: 150 }), people('B', 1, { deadline: 60, release: 30 })], alone),
+    );
+    expect(plan.late).toEqual([]);
+    expect(leaves(plan)).toBe(1);
+  });
+});

@@ -1,5 +1,6 @@
+import { gathered } from './gather.ts';
 import { inspectWork } from './inspectWork.ts';
-import { type LaidTasks, layTasks } from './layTasks.ts';
+import { type Laid, type LaidTasks, layTasks } from './layTasks.ts';
 import { type Effort, type SolvedPlan, solvePlan } from './solvePlan.ts';
 import { slackOf, steadied, strayed } from './steady.ts';
 import { type WhyThen, whyThen } from './whyThen.ts';
@@ -50,8 +51,8 @@ export type PlannedWork = { readonly plan?: WorkPlan; readonly problems: readonl
 
 /**
  * Plans work: pieces that cannot be broken off within windows, people, places and tools shared, waits, deliveries, deadlines;
- * all done as soon as can be. Deadlines first, then the end of all work, then staying with the plan before, then
- * priorities. Deterministic: limits are counts. Never throws for what a person can enter.
+ * all done as soon as can be. Deadlines first, then the end of all work, then staying with the plan before, or in
+ * a first plan work that is not left for other work, then priorities. Deterministic: limits are counts. Never throws for what a person can enter.
  */
 export function planWork(spec: WorkSpec, options: PlanOptions = {}): PlannedWork {
   const wrong = inspectWork(spec);
@@ -63,8 +64,14 @@ export function planWork(spec: WorkSpec, options: PlanOptions = {}): PlannedWork
   const wishes = wishesOf(x, options);
   const later = solved.end + Math.floor((options.worthMoving ?? 0) / x.ticks.step);
   const by = Math.min(x.w.horizon, Math.max(later, tickUp(options.soonEnough ?? 0, x.ticks.step)));
-  const starts = options.before ? steadied(x.w, solved.starts, wishes, by) : solved.starts;
+  const starts = options.before ? steadied(x.w, solved.starts, wishes, by) : gathered(x.w, solved.starts, tasksOf(x));
   return { plan: told(spec, x, solved, starts, strayed(wishes, starts).moved), problems: x.problems };
+}
+
+/** The number of the task that each piece belongs to. */
+function tasksOf({ laid, w }: LaidTasks): Int32Array {
+  const tasks = new Map([...new Set(laid.map((l) => l.task))].map((task, k) => [task, k]));
+  return Int32Array.from({ length: w.n }, (_, i) => tasks.get(laid[i]?.task as Laid['task']) ?? -1);
 }
 
 function wishesOf(x: LaidTasks, { before }: PlanOptions): Int32Array {
