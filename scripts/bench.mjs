@@ -12,6 +12,7 @@ await build({
   platform: 'node',
   format: 'esm',
   target: 'node20',
+  minifySyntax: true,
   // What loads a file that lies beside it cannot be bundled.
   external: ['epanet-js', 'highs', 'psychrolib', 'pdfmake', 'svg-to-pdfkit'],
   logLevel: 'warning',

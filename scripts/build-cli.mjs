@@ -14,6 +14,8 @@ if (existsSync(join(root, 'cli/src/main.ts')))
     platform: 'node',
     format: 'esm',
     target: 'node20',
+    // Puts constants of kernels in their places: a bundle would have their loops look them up each time.
+    minifySyntax: true,
     // The solver and the printer of papers find their own files beside themselves.
     external: ['fastify', '@fastify/static', 'highs', 'pdfmake', 'svg-to-pdfkit', 'dejavu-fonts-ttf'],
     logLevel: 'warning',

@@ -30,16 +30,22 @@ async function tern(): Promise<Project> {
 
 const begun = (l: Layout): State => startState(l, { inside: 20, outside: -5, humidity: 0.005 });
 
-/** Multiply-adds of a run of the whole weather, as the loops of the kernels make them. */
+/** Multiply-adds of a run of the whole weather, as the loops of the kernels make them: zones that never meet make none. */
 function countOf({ layout: l }: LaidOut): number {
-  const n = 2 * l.zones;
-  const between = l.slab.kind2.filter((kind) => kind === 0).length;
-  const modes = 5 * l.mode.decay.length;
-  const slabs = 22 * l.slabs + 8 * between;
-  const nodes = n * n + l.systems * n + 4 * l.systems * l.systems + l.zones * l.zones + 12 * l.zones;
-  const films = 14 * l.slabs;
-  const balance = 6 * l.slabs + 12 * between + (n * n * n) / 3 + l.systems * n * n + (l.zones * l.zones * l.zones) / 3;
-  return Math.round(l.count * (modes + slabs + nodes) + l.rows * (films + balance));
+  const { order, slab, sun, systems, zones } = l;
+  const between = slab.outdoors;
+  const outdoors = slab.given - between;
+  const alone = l.slabs - slab.given;
+  const pairs = order.node.length;
+  const met = order.own.map((_, k) => (order.first[k + 1] ?? 0) - (order.first[k] ?? 0));
+  const solve = 8 * pairs + 4 * zones;
+  const walls = 5 * l.mode.decay.length + 20 * between + 16 * outdoors + 12 * alone;
+  const nodes = 2 * zones + solve + 2 * zones * systems + 2 * systems * systems + zones * zones + 6 * zones;
+  const films = 4 * between + 14 * outdoors + 2 * alone + 6 * l.slabs;
+  const balance = 6 * (l.slabs + between) + 10 * between + 2 * zones * zones;
+  const factors = met.reduce((sum, d) => sum + 6 + 8 * d + 8 * d * d, 0) + systems * solve;
+  const lit = sun.lit.reduce((sum, x) => sum + x, 0);
+  return Math.round(l.count * (walls + nodes) + lit * sun.into.length + l.rows * (films + balance + factors));
 }
 
 /** Throws where the loop leaves anything behind on the heap once its code is settled. */

@@ -77,6 +77,7 @@ export type { Way, Ways } from './coupling/ways/compareWays.ts';
 export { hardSteps } from './coupling/ways/hardSteps.ts';
 export { recordedKind } from './coupling/winters/recordedJob.ts';
 export type { Recorded } from './coupling/winters/recordedRows.ts';
+export { replayedHours } from './coupling/winters/sizesGrid.ts';
 export type { WinterSizes, Winters } from './coupling/winters/wintersAnswers.ts';
 export { wintersKind } from './coupling/winters/wintersJob.ts';
 export { heldAirflow } from './equipment/blowerCurve.ts';

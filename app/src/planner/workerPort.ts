@@ -1,16 +1,15 @@
 import { portOf } from '../workerPort.ts';
 import { applied } from './difference.ts';
-import type { LastSent, OnItsWay } from './messages.ts';
+import type { LastSent, OnItsWay, ToPlanner } from './messages.ts';
 import type { PlanPort } from './planner.ts';
 
 /** The planning worker as a port. Of a plan it sends what is not as in the one before: here it becomes whole again. */
 export function workerPort(): PlanPort {
   const worker = new Worker(new URL('./plan.worker.ts', import.meta.url), { type: 'module', name: 'kneewall-plan' });
-  const { post, listen, end } = portOf<Parameters<PlanPort['post']>[0], OnItsWay>(worker);
+  const { post, listen } = portOf<ToPlanner, OnItsWay>(worker);
   let last: LastSent | undefined;
   return {
     post,
-    end,
     listen: (heard) =>
       listen((message) => {
         if (message.type !== 'changed') {

@@ -8,6 +8,7 @@ import {
   compileBuilding,
   heatHeld,
   intake,
+  type Layout,
   runBuilding,
   type Slab,
   startState,
@@ -16,6 +17,7 @@ import {
   weatherSteps,
 } from './index.ts';
 import { wallChain } from './slabModes.ts';
+import { known2, slabSlots } from './slabSlots.ts';
 
 const hours = (f: (i: number) => number): Float64Array => Float64Array.from({ length: 48 }, (_, i) => f(i));
 /** Two days made by arithmetic; the air stands at the middle of its row. */
@@ -153,7 +155,7 @@ describe('a building', () => {
     const dense = denseNetwork(12);
     for (let step = 0; step < 192; step++) {
       stepBuilding(l, s, weather, step);
-      const t = dense(step, l.sun);
+      const t = dense(step, (slab) => sunOn(l, slab, step));
       for (let v = 0; v < 4; v++) expect(Math.abs((s.t[v] ?? 0) - (t[v] ?? 0))).toBeLessThan(1e-6);
     }
   });
@@ -221,6 +223,15 @@ function exponential(a: Matrix, t: number): { whole: Matrix; first: Matrix; seco
   return { whole: part(0), first: part(1), second: part(2) };
 }
 
+/** W of sun on a slab's second face in a step. */
+function sunOn({ slab, sun }: Layout, id: string, step: number): number {
+  const into = slab.ids.indexOf(id) * slabSlots + known2;
+  return sun.into.reduce((sum, to, e) => {
+    const watts = (sun.weight[e] ?? 0) * (sun.series[step * sun.count + (sun.from[e] ?? 0)] ?? 0);
+    return to === into ? sum + watts : sum;
+  }, 0);
+}
+
 /** All cells, faces and nodes of the test building as dense matrices; a step solves faces and nodes at once. */
 function denseNetwork(start: number) {
   const dt = 900;
@@ -247,7 +258,7 @@ function denseNetwork(start: number) {
   const all = { room: 20 + 10 + 3 + 20, shed: 15 + 10 };
   const radiation = (zone: 'room' | 'shed', area: number) =>
     (4 * 5.670374e-8 * 293.15 ** 3 * area) / (0.1 / 0.9 + 1 - area / all[zone]);
-  return (step: number, sun: { series: Float32Array; outer: Int32Array; outerArea: Float64Array }) => {
+  return (step: number, sunOn: (slab: string) => number) => {
     const size = 4 + 2 * walls.length;
     const m = Matrix.zeros(size, size);
     const r = Matrix.zeros(size, 1);
@@ -285,8 +296,7 @@ function denseNetwork(start: number) {
       if (w.slab.other.side === 'outdoors') {
         put(f2, f2, 20 * w.slab.area);
         give(f2, 20 * w.slab.area * outdoor);
-        const at = sun.outer[i] ?? -1;
-        if (at >= 0) give(f2, (sun.outerArea[i] ?? 0) * (sun.series[at + step] ?? 0));
+        give(f2, sunOn(w.slab.id));
       }
       addWall(w, f1, f2, put, give, dt);
       if (w.slab.other.side === 'given') {

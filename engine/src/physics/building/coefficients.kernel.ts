@@ -1,12 +1,37 @@
 import { gasConstant } from '../air/index.ts';
 import { heatOfAir } from '../flow/index.ts';
 import { stefanBoltzmann } from '../sun/index.ts';
+import { setBalance, setResponses } from './balance.kernel.ts';
 import { setDucts } from './ducts.kernel.ts';
-import { inOpenAir, inZone, isGiven, type Layout, type State } from './layout.ts';
+import type { Layout, State } from './layout.ts';
 import { factorVapour } from './moisture.kernel.ts';
-import { air2, conv1, conv2, inverse11, inverse12, inverse22, rad1, rad2, sky2, slabSlots } from './slabSlots.ts';
+import {
+  across,
+  conv1,
+  conv2,
+  convection1,
+  convection2,
+  face1,
+  face2,
+  far,
+  film,
+  filmByWind,
+  inverse11,
+  inverse12,
+  inverse22,
+  near,
+  rad1,
+  rad2,
+  radiation1,
+  radiation2,
+  slabSlots,
+  swing1,
+  swing2,
+  toAround,
+  toSky,
+} from './slabSlots.ts';
 import type { WeatherSteps } from './weatherSteps.ts';
-import { factorZones, solveZones } from './zones.kernel.ts';
+import { factorZones } from './zones.kernel.ts';
 
 const kelvin = 273.15;
 
@@ -23,7 +48,7 @@ export function setCoefficients(l: Layout, s: State, w: WeatherSteps, step: numb
   setCarried(l, s);
   setMost(l, s, row);
   setBalance(l, s);
-  factorZones(s.work.matrix, 2 * l.zones, l.order);
+  factorZones(s.work.matrix, l.order);
   setResponses(l, s);
   factorVapour(l, s);
   s.work.heldOf[0] = -1;
@@ -34,32 +59,35 @@ export function setCoefficients(l: Layout, s: State, w: WeatherSteps, step: numb
 const rising = (difference: number): number => difference / (1 + Math.abs(difference));
 
 function setFilms(l: Layout, s: State, w: WeatherSteps, row: number, step: number): void {
-  const { slab, zone, slabs } = l;
-  const { zone1, kind2, zone2, convection1, swing1, radiation1, convection2, swing2, radiation2 } = slab;
-  const { film, filmByWind, toAround, toSky } = slab;
-  const { work, t, face1, face2 } = s;
-  const { radiation, slab: own } = work;
+  const { zone } = l;
+  const { zone1, zone2, outdoors, given } = l.slab;
+  const { t, slab } = s;
+  const { radiation } = s.work;
+  for (let z = 0; z < l.zones; z++) radiation[z] = zone.wideRange[z] ? radiationOf(t[2 * z + 1]!) : 1;
+  let at = 0;
+  for (let i = 0; i < l.slabs; i++) {
+    const z = zone1[i]!;
+    slab[at + conv1] = slab[at + convection1]! + slab[at + swing1]! * rising(slab[at + face1]! - t[2 * z]!);
+    slab[at + rad1] = slab[at + radiation1]! * radiation[z]!;
+    at += slabSlots;
+  }
+  at = 0;
+  for (let i = 0; i < outdoors; i++) {
+    const z = zone2[i]!;
+    slab[at + conv2] = slab[at + convection2]! + slab[at + swing2]! * rising(slab[at + face2]! - t[2 * z]!);
+    slab[at + rad2] = slab[at + radiation2]! * radiation[z]!;
+    at += slabSlots;
+  }
   const wind = w.wind[row]!;
   const air = w.outdoor[step]! + kelvin;
   const sky = w.sky[step]! + kelvin;
-  for (let z = 0; z < l.zones; z++) radiation[z] = zone.wideRange[z] ? radiationOf(t[2 * z + 1]!) : 1;
-  for (let i = 0; i < slabs; i++) {
-    const at = i * slabSlots;
-    const z1 = zone1[i]!;
-    const kind = kind2[i]!;
-    own[at + conv1] = convection1[i]! + swing1[i]! * rising(face1[i]! - t[2 * z1]!);
-    own[at + rad1] = radiation1[i]! * radiation[z1]!;
-    if (kind === inZone) {
-      const z2 = zone2[i]!;
-      own[at + conv2] = convection2[i]! + swing2[i]! * rising(face2[i]! - t[2 * z2]!);
-      own[at + rad2] = radiation2[i]! * radiation[z2]!;
-    } else if (kind === inOpenAir) {
-      const face = face2[i]! + kelvin;
-      const square = face * face;
-      own[at + air2] =
-        film[i]! + filmByWind[i]! * wind + toAround[i]! * stefanBoltzmann * (face + air) * (square + air * air);
-      own[at + sky2] = toSky[i]! * stefanBoltzmann * (face + sky) * (square + sky * sky);
-    }
+  for (let i = outdoors; i < given; i++) {
+    const face = slab[at + face2]! + kelvin;
+    const square = face * face;
+    const around = stefanBoltzmann * (face + air) * (square + air * air);
+    slab[at + conv2] = slab[at + film]! + slab[at + filmByWind]! * wind + slab[at + toAround]! * around;
+    slab[at + rad2] = slab[at + toSky]! * stefanBoltzmann * (face + sky) * (square + sky * sky);
+    at += slabSlots;
   }
 }
 
@@ -70,27 +98,25 @@ function radiationOf(t: number): number {
 }
 
 /** The two faces of a slab answer to what surrounds them through the inverse of a two by two balance. */
-function setInverses({ slab, slabs }: Layout, { work }: State): void {
-  const { near, far, across, kind2 } = slab;
-  const { slab: own } = work;
-  for (let i = 0; i < slabs; i++) {
-    const at = i * slabSlots;
-    const kind = kind2[i]!;
-    const a = near[i]! + own[at + conv1]! + own[at + rad1]!;
-    const x = across[i]!;
-    if (kind === isGiven) {
-      // The other face is at the given temperature itself.
-      own[at + inverse11] = 1 / a;
-      own[at + inverse12] = x / a;
-      own[at + inverse22] = 0;
-      continue;
-    }
-    const outer = kind === inZone ? own[at + conv2]! + own[at + rad2]! : own[at + air2]! + own[at + sky2]!;
-    const c = far[i]! + outer;
+function setInverses({ slab: of, slabs }: Layout, { slab }: State): void {
+  let at = 0;
+  for (let i = 0; i < of.given; i++) {
+    const a = slab[at + near]! + slab[at + conv1]! + slab[at + rad1]!;
+    const c = slab[at + far]! + slab[at + conv2]! + slab[at + rad2]!;
+    const x = slab[at + across]!;
     const whole = 1 / (a * c - x * x);
-    own[at + inverse11] = c * whole;
-    own[at + inverse12] = x * whole;
-    own[at + inverse22] = a * whole;
+    slab[at + inverse11] = c * whole;
+    slab[at + inverse12] = x * whole;
+    slab[at + inverse22] = a * whole;
+    at += slabSlots;
+  }
+  // The other face is at the given temperature itself.
+  for (let i = of.given; i < slabs; i++) {
+    const a = slab[at + near]! + slab[at + conv1]! + slab[at + rad1]!;
+    slab[at + inverse11] = 1 / a;
+    slab[at + inverse12] = slab[at + across]! / a;
+    slab[at + inverse22] = 0;
+    at += slabSlots;
   }
 }
 
@@ -139,84 +165,5 @@ function setMost(l: Layout, s: State, row: number): void {
   for (let j = 0; j < l.systems; j++) {
     s.work.heatMost[j] = heatMost[j * mostRows + at]!;
     s.work.coolMost[j] = coolMost[j * mostRows + at]!;
-  }
-}
-
-/** W/K between the nodes: what each takes for its own degree, less what its neighbours' degrees give it. */
-function setBalance(l: Layout, s: State): void {
-  const { slab: b, zones } = l;
-  const { work: k } = s;
-  const n = 2 * zones;
-  const m = k.matrix;
-  m.fill(0);
-  for (let z = 0; z < zones; z++) {
-    let own = l.zone.capacity[z]! / l.stepSeconds + heatOfAir * k.outdoorFlow[z]!;
-    const row = 2 * z * n;
-    for (let y = 0; y < zones; y++) {
-      const carried = k.carries[z * zones + y]!;
-      if (carried === 0) continue;
-      own += carried;
-      m[row + 2 * y] = m[row + 2 * y]! - carried;
-    }
-    m[row + 2 * z] = m[row + 2 * z]! + own;
-  }
-  for (let i = 0; i < l.slabs; i++) {
-    const at = i * slabSlots;
-    const node1 = 2 * b.zone1[i]!;
-    addFace(m, n, node1, k.slab, at + conv1, at + inverse11);
-    if (b.kind2[i] !== inZone) continue;
-    const node2 = 2 * b.zone2[i]!;
-    addFace(m, n, node2, k.slab, at + conv2, at + inverse22);
-    addThrough(m, n, node1, node2, k.slab, at);
-  }
-}
-
-/**
- * What a zone's air and radiation give a face, by the films at `films`, less what comes back to them through it, as the
- * slab's inverse lets it. Arrays and places are handed on, since plain numbers would be boxed.
- */
-function addFace(m: Float64Array, n: number, node: number, own: Float64Array, films: number, inverse: number): void {
-  const air = own[films]!;
-  const radiant = own[films + 1]!;
-  const back = own[inverse]!;
-  const mixed = air * back * radiant;
-  const at = node * n + node;
-  m[at] = m[at]! + (air - air * back * air);
-  m[at + 1] = m[at + 1]! - mixed;
-  m[at + n] = m[at + n]! - mixed;
-  m[at + n + 1] = m[at + n + 1]! + (radiant - radiant * back * radiant);
-}
-
-/** What two zones give each other through the slab between them, whose numbers begin at `at`. */
-function addThrough(m: Float64Array, n: number, node1: number, node2: number, own: Float64Array, at: number): void {
-  const air = own[at + conv1]! * own[at + inverse12]!;
-  const radiant = own[at + rad1]! * own[at + inverse12]!;
-  const airs = air * own[at + conv2]!;
-  const airToRadiant = air * own[at + rad2]!;
-  const radiantToAir = radiant * own[at + conv2]!;
-  const radiants = radiant * own[at + rad2]!;
-  const there = node1 * n + node2;
-  const back = node2 * n + node1;
-  m[there] = m[there]! - airs;
-  m[there + 1] = m[there + 1]! - airToRadiant;
-  m[there + n] = m[there + n]! - radiantToAir;
-  m[there + n + 1] = m[there + n + 1]! - radiants;
-  m[back] = m[back]! - airs;
-  m[back + 1] = m[back + 1]! - radiantToAir;
-  m[back + n] = m[back + n]! - airToRadiant;
-  m[back + n + 1] = m[back + n + 1]! - radiants;
-}
-
-/** K at every node for a watt of each system. */
-function setResponses(l: Layout, s: State): void {
-  const { zones, systems } = l;
-  const n = 2 * zones;
-  const { response, matrix, share } = s.work;
-  for (let j = 0; j < systems; j++) {
-    for (let z = 0; z < zones; z++) {
-      response[j * n + 2 * z] = share[j * zones + z]!;
-      response[j * n + 2 * z + 1] = 0;
-    }
-    solveZones(matrix, n, l.order, response, j * n);
   }
 }

@@ -3,6 +3,7 @@ import { heatOfAir } from '../flow/index.ts';
 import { stefanBoltzmann } from '../sun/index.ts';
 import { ductArrays } from './compileDucts.ts';
 import { airArrays, controlArrays } from './compileServices.ts';
+import { sunArrays } from './compileSun.ts';
 import {
   type AirArrays,
   type DuctArrays,
@@ -11,15 +12,14 @@ import {
   isGiven,
   type Layout,
   type SlabArrays,
-  type SunArrays,
   type ZoneArrays,
 } from './layout.ts';
-import { type PlaneSun, sunOnPlane } from './planeSun.ts';
 import { BuildingRefused } from './refused.ts';
 import { type SlabModes, slabModes, usuallyForgotten } from './slabModes.ts';
+import * as slots from './slabSlots.ts';
+import { slabSlots } from './slabSlots.ts';
 import type { Building, OutdoorFace, Slab, ZoneFace } from './spec.ts';
 import type { WeatherSteps } from './weatherSteps.ts';
-import { pastShades, windowSun } from './windowSun.ts';
 import { zoneOrder } from './zoneOrder.ts';
 
 /** What a building gives off or holds beside its walls, by zone. */
@@ -54,9 +54,9 @@ export function compileBuilding(
     if (found < 0) throw new BuildingRefused(at, `there is no zone "${id}"`);
     return found;
   };
-  const slabs = [...building.slabs, ...building.windows.map((w) => w.slab)];
+  const asGiven = [...building.slabs, ...building.windows.map((w) => w.slab)];
   const density = building.pressure / (gasConstant * 293.15);
-  const { arrays: slab, modes } = slabArrays(building, slabs, weather.stepSeconds, zoneOf, kept, forgotten);
+  const { slabs, arrays: slab, modes } = slabArrays(building, asGiven, weather.stepSeconds, zoneOf, kept, forgotten);
   const air = airArrays(building, density, zoneOf);
   const ducts = ductArrays(building, zoneOf);
   return {
@@ -71,7 +71,7 @@ export function compileBuilding(
     systems: building.systems.length,
     slab,
     mode: modes,
-    zone: zoneArrays(building, moisture, density, zoneOf),
+    zone: zoneArrays(building, moisture, density, weather.stepSeconds, zoneOf),
     order: zoneOrder(zoneIds.length, pairsThatMeet(zoneIds.length, slab, air, ducts)),
     sun: sunArrays(building, slabs, weather, zoneOf),
     air,
@@ -80,6 +80,9 @@ export function compileBuilding(
     given: Float64Array.from(building.series.flatMap((s) => [...s])),
   };
 }
+
+/** Slabs lie by what is on their other side. */
+const kindOf = (s: Slab): number => ({ zone: inZone, outdoors: inOpenAir, given: isGiven })[s.other.side];
 
 /** Walls already worked out, by step and layers: lent to whoever lays out the same walls again. */
 export type KeptWalls = Map<string, SlabModes>;
@@ -115,13 +118,13 @@ function radiationOf(face: ZoneFace, area: number, all: number): number {
 
 function slabArrays(
   building: Building,
-  slabs: readonly Slab[],
+  asGiven: readonly Slab[],
   step: number,
   zoneOf: ZoneOf,
   made: KeptWalls,
   forgotten: number,
 ) {
-  const areas = faceAreas(building, slabs, zoneOf);
+  const areas = faceAreas(building, asGiven, zoneOf);
   const modesOf = (s: Slab): SlabModes => {
     const key = `${step} ${forgotten} ${JSON.stringify(s.layers)}`;
     try {
@@ -132,52 +135,68 @@ function slabArrays(
       throw new BuildingRefused(s.id, thrown instanceof Error ? thrown.message : 'its layers are not possible');
     }
   };
-  const all = slabs.map(modesOf);
-  const by = (f: (s: Slab, m: SlabModes) => number): Float64Array =>
-    Float64Array.from(slabs, (s, i) => f(s, all[i] ?? slabModes(s.layers, step, forgotten)));
-  const zoneFace = (s: Slab): ZoneFace | undefined => (s.other.side === 'zone' ? s.other : undefined);
-  const outdoors = (s: Slab): OutdoorFace | undefined => (s.other.side === 'outdoors' ? s.other : undefined);
-  const inZoneBy = (pick: (s: Slab) => ZoneFace | undefined, f: (face: ZoneFace, s: Slab) => number): Float64Array =>
-    Float64Array.from(slabs, (s) => {
-      const face = pick(s);
-      return face ? f(face, s) : 0;
-    });
+  // Refused in the order in which they were given.
+  const both = asGiven.map((slab) => ({ slab, modes: modesOf(slab) }));
+  both.sort((a, b) => kindOf(a.slab) - kindOf(b.slab));
+  const slabs = both.map((b) => b.slab);
+  const all = both.map((b) => b.modes);
   const firstMode = new Int32Array(slabs.length + 1);
+  const constants = new Float64Array(slabs.length * slabSlots);
+  const radiation = (f: ZoneFace, s: Slab): number => radiationOf(f, s.area, areas[zoneOf(f.zone, s.id)] ?? s.area);
   all.forEach((m, i) => {
     firstMode[i + 1] = (firstMode[i] ?? 0) + m.slow.length;
+    const s = slabs[i];
+    if (s) constants.set(constantsOf(s, m, building.windFactor, radiation), i * slabSlots);
   });
-  const swing = (f: ZoneFace, s: Slab): number => (f.swing ?? 0) * (f.looks ?? 0) * s.area;
-  const radiation = (f: ZoneFace, s: Slab): number => radiationOf(f, s.area, areas[zoneOf(f.zone, s.id)] ?? s.area);
+  const kind2 = Int32Array.from(slabs, kindOf);
+  const outdoors = kind2.filter((kind) => kind === inZone).length;
   const arrays: SlabArrays = {
-    near: by((s, m) => m.near * s.area),
-    far: by((s, m) => m.far * s.area),
-    across: by((s, m) => m.across * s.area),
-    fastNear: by((s, m) => m.fast.near * s.area),
-    fastFar: by((s, m) => m.fast.far * s.area),
-    fastAcross: by((s, m) => m.fast.across * s.area),
-    fastEnergy1: by((s, m) => m.fast.energy1 * s.area),
-    fastEnergy2: by((s, m) => m.fast.energy2 * s.area),
+    ids: slabs.map((s) => s.id),
+    outdoors,
+    given: outdoors + kind2.filter((kind) => kind === inOpenAir).length,
+    constants,
     firstMode,
     zone1: Int32Array.from(slabs, (s) => zoneOf(s.inside.zone, s.id)),
-    kind2: Int32Array.from(slabs, (s) => ({ zone: inZone, outdoors: inOpenAir, given: isGiven })[s.other.side]),
+    kind2,
     zone2: Int32Array.from(slabs, (s) =>
       s.other.side === 'zone' ? zoneOf(s.other.zone, s.id) : s.other.side === 'given' ? s.other.series : -1,
     ),
-    convection1: inZoneBy(
-      (s) => s.inside,
-      (f, s) => f.convective * s.area,
-    ),
-    swing1: inZoneBy((s) => s.inside, swing),
-    radiation1: inZoneBy((s) => s.inside, radiation),
-    convection2: inZoneBy(zoneFace, (f, s) => f.convective * s.area),
-    swing2: inZoneBy(zoneFace, swing),
-    radiation2: inZoneBy(zoneFace, radiation),
-    film: by((s) => filmOf(outdoors(s)) * s.area),
-    filmByWind: by((s) => windFilmOf(outdoors(s)) * building.windFactor * s.area),
-    toSky: by((s) => (outdoors(s)?.emittance ?? 0) * skyShare(outdoors(s)?.tilt ?? 0) * s.area),
-    toAround: by((s) => (outdoors(s)?.emittance ?? 0) * (1 - skyShare(outdoors(s)?.tilt ?? 0)) * s.area),
   };
-  return { arrays, modes: modeArrays(slabs, all) };
+  return { slabs, arrays, modes: modeArrays(slabs, all) };
+}
+
+/** What of a slab never changes, in the places of `slabSlots.ts`. */
+function constantsOf(
+  s: Slab,
+  m: SlabModes,
+  windFactor: number,
+  radiation: (f: ZoneFace, s: Slab) => number,
+): Float64Array {
+  const own = new Float64Array(slabSlots);
+  own[slots.near] = m.near * s.area;
+  own[slots.far] = m.far * s.area;
+  own[slots.across] = m.across * s.area;
+  own[slots.fastNear] = m.fast.near * s.area;
+  own[slots.fastFar] = m.fast.far * s.area;
+  own[slots.fastAcross] = m.fast.across * s.area;
+  own[slots.fastEnergy1] = m.fast.energy1 * s.area;
+  own[slots.fastEnergy2] = m.fast.energy2 * s.area;
+  const swing = (f: ZoneFace): number => (f.swing ?? 0) * (f.looks ?? 0) * s.area;
+  own[slots.convection1] = s.inside.convective * s.area;
+  own[slots.swing1] = swing(s.inside);
+  own[slots.radiation1] = radiation(s.inside, s);
+  const { other } = s;
+  if (other.side === 'zone') {
+    own[slots.convection2] = other.convective * s.area;
+    own[slots.swing2] = swing(other);
+    own[slots.radiation2] = radiation(other, s);
+  } else if (other.side === 'outdoors') {
+    own[slots.film] = filmOf(other) * s.area;
+    own[slots.filmByWind] = windFilmOf(other) * windFactor * s.area;
+    own[slots.toSky] = other.emittance * skyShare(other.tilt) * s.area;
+    own[slots.toAround] = other.emittance * (1 - skyShare(other.tilt)) * s.area;
+  }
+  return own;
 }
 
 function modeArrays(slabs: readonly Slab[], all: readonly SlabModes[]) {
@@ -192,10 +211,9 @@ function modeArrays(slabs: readonly Slab[], all: readonly SlabModes[]) {
 }
 
 /** Film of still air and by wind, W/(m²K): 4 + 4 v. Source: `iso-6946.outside-film` (from memory). */
-const filmOf = (face: OutdoorFace | undefined): number =>
-  face === undefined ? 0 : typeof face.convective === 'number' ? face.convective : 4 * face.convective.wind;
-const windFilmOf = (face: OutdoorFace | undefined): number =>
-  face === undefined || typeof face.convective === 'number' ? 0 : 4 * face.convective.wind;
+const filmOf = (face: OutdoorFace): number =>
+  typeof face.convective === 'number' ? face.convective : 4 * face.convective.wind;
+const windFilmOf = (face: OutdoorFace): number => (typeof face.convective === 'number' ? 0 : 4 * face.convective.wind);
 
 /**
  * Share of what a tilted face sees that is as cold as the sky: of the sky it sees, the part near the horizon is as warm
@@ -207,6 +225,7 @@ function zoneArrays(
   building: Building,
   moisture: Readonly<Record<string, Moisture>>,
   density: number,
+  step: number,
   zoneOf: ZoneOf,
 ): ZoneArrays {
   const n = building.zones.length;
@@ -221,13 +240,15 @@ function zoneArrays(
     }
   }
   const held = building.zones.map((z) => moisture[z.id]);
-  const air = Float64Array.from(building.zones, (z) => z.volume * density);
-  const buffer = Float64Array.from(held, (m) => m?.bufferAir ?? 0);
+  // What surfaces still hold of what they held, over a step, of those that hold any.
+  const kept = held.map((m) => (m && m.bufferAir > 0 ? 1 / (1 + step / (m.bufferHours * 3600)) : 1));
+  const capacity = Float64Array.from(building.zones, (z) => z.volume * density * heatOfAir + (z.contents ?? 0));
   return {
-    capacity: Float64Array.from(building.zones, (z) => z.volume * density * heatOfAir + (z.contents ?? 0)),
-    air,
-    buffer,
-    bufferFlow: Float64Array.from(held, (m) => (m ? m.bufferAir / (m.bufferHours * 3600) : 0)),
+    capacity,
+    inertia: capacity.map((c) => c / step),
+    airFlow: Float64Array.from(building.zones, (z) => (z.volume * density) / step),
+    followFlow: Float64Array.from(held, (m, z) => ((m?.bufferAir ?? 0) * (1 - (kept[z] ?? 1))) / step),
+    kept: Float64Array.from(kept),
     wideRange: Int32Array.from(building.zones, (z) => (z.wideRange ? 1 : 0)),
     gainAir,
     gainRadiant,
@@ -250,65 +271,4 @@ function* pairsThatMeet(
   }
   for (const between of [ducts.air, ducts.walls])
     for (const [at, x] of between.entries()) if (x !== 0) yield [Math.floor(at / zones) % zones, at % zones];
-}
-
-const unshaded = { width: 1, height: 1, shades: [] };
-
-function sunArrays(building: Building, slabs: readonly Slab[], weather: WeatherSteps, zoneOf: ZoneOf): SunArrays {
-  const series: Float32Array[] = [];
-  const add = (x: Float32Array): number => (series.push(x) - 1) * weather.count;
-  const planes = new Map<string, PlaneSun>();
-  const planeOf = (face: OutdoorFace) => {
-    const key = `${face.tilt} ${face.azimuth}`;
-    const found = planes.get(key);
-    if (found) return found;
-    const sun = sunOnPlane(weather.sun, face, building.groundReflectance);
-    planes.set(key, sun);
-    return sun;
-  };
-  const walls = new Map<string, number>();
-  const wallOf = (face: OutdoorFace): number => {
-    const key = JSON.stringify([face.tilt, face.azimuth, face.shaded]);
-    const found = walls.get(key);
-    if (found !== undefined) return found;
-    const { direct, around } = pastShades(face.shaded ?? unshaded, face, weather.sun, planeOf(face));
-    const at = add(direct.map((d, i) => d + (around[i] ?? 0)));
-    walls.set(key, at);
-    return at;
-  };
-  const outer = new Int32Array(slabs.length).fill(-1);
-  const outerArea = new Float64Array(slabs.length);
-  const inner = new Int32Array(slabs.length).fill(-1);
-  const throughs = building.zones.map(() => undefined as Float32Array | undefined);
-  building.slabs.forEach((s, i) => {
-    if (s.other.side !== 'outdoors' || s.other.absorptance === 0) return;
-    outer[i] = wallOf(s.other);
-    outerArea[i] = s.other.absorptance * s.area;
-  });
-  building.windows.forEach((window, k) => {
-    const { other, inside, id } = window.slab;
-    if (other.side !== 'outdoors') throw new BuildingRefused(id, 'a window has to look outdoors');
-    const i = building.slabs.length + k;
-    const sun = windowSun(window, other, weather.sun, planeOf(other));
-    outer[i] = add(sun.outer);
-    outerArea[i] = 1;
-    inner[i] = add(sun.inner);
-    const z = zoneOf(inside.zone, id);
-    const before = throughs[z];
-    throughs[z] = before ? before.map((x, step) => x + (sun.through[step] ?? 0)) : sun.through;
-  });
-  const through = Int32Array.from(throughs, (x) => (x ? add(x) : -1));
-  const flat = new Float32Array(series.length * weather.count);
-  series.forEach((x, i) => {
-    flat.set(x, i * weather.count);
-  });
-  return {
-    series: flat,
-    outer,
-    outerArea,
-    inner,
-    through,
-    share1: Float64Array.from(slabs, (s) => s.sunShare ?? 0),
-    share2: Float64Array.from(slabs, (s) => s.sunShareOther ?? 0),
-  };
 }

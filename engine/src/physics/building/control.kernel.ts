@@ -60,21 +60,19 @@ function takeSetPoints(l: Layout, s: State, slot: number): void {
   }
 }
 
-/** °C at every thermostat with the heats as they stand. */
-function sense(l: Layout, s: State): void {
-  const n = 2 * l.zones;
+/** °C at a system's thermostat with the heats as they stand. */
+function sense(l: Layout, s: State, j: number): void {
   const { sensed, response } = s.work;
-  for (let j = 0; j < l.systems; j++) {
-    const node = l.control.sensor[j]!;
-    let t = s.free[node]!;
-    for (let i = 0; i < l.systems; i++) t += response[i * n + node]! * s.heat[i]!;
-    sensed[j] = t;
-  }
+  const { systems } = l;
+  const node = l.control.sensor[j]!;
+  let t = s.free[node]!;
+  for (let i = 0; i < systems; i++) t += response[node * systems + i]! * s.heat[i]!;
+  sensed[j] = t;
 }
 
 /** Heats of the systems that are held to a set point, from the temperatures their rooms lack. */
 function heatOfHeld(l: Layout, s: State): void {
-  const { held, smallRhs, heldOf, heatAim, coolAim } = s.work;
+  const { held, smallRhs, heldOf, heatAim, coolAim, sensed } = s.work;
   let count = 0;
   // The factors at hand are for the row, and the systems, that `heldOf` names.
   let same = heldOf[0] === heldOf[1];
@@ -88,10 +86,10 @@ function heatOfHeld(l: Layout, s: State): void {
   }
   if (count === 0) return;
   if (!same || heldOf[2] !== count) factorHeld(l, s, count);
-  sense(l, s);
   for (let a = 0; a < count; a++) {
     const j = held[a]!;
-    smallRhs[a] = (s.control[j]! > 0 ? heatAim[j]! : coolAim[j]!) - s.work.sensed[j]!;
+    sense(l, s, j);
+    smallRhs[a] = (s.control[j]! > 0 ? heatAim[j]! : coolAim[j]!) - sensed[j]!;
   }
   solveFactored(s.work.small, count, smallRhs, 0);
   for (let a = 0; a < count; a++) s.heat[held[a]!] = smallRhs[a]!;
@@ -99,11 +97,10 @@ function heatOfHeld(l: Layout, s: State): void {
 
 /** What a watt of each held system does to each held thermostat; kept while the row of weather and the set stay. */
 function factorHeld(l: Layout, s: State, count: number): void {
-  const n = 2 * l.zones;
   const { held, small, response, heldOf } = s.work;
   for (let a = 0; a < count; a++) {
-    const node = l.control.sensor[held[a]!]!;
-    for (let b = 0; b < count; b++) small[a * count + b] = response[held[b]! * n + node]!;
+    const row = l.control.sensor[held[a]!]! * l.systems;
+    for (let b = 0; b < count; b++) small[a * count + b] = response[row + held[b]!]!;
   }
   factor(small, count);
   heldOf[0] = heldOf[1]!;
@@ -113,9 +110,10 @@ function factorHeld(l: Layout, s: State, count: number): void {
 /** Changes the parts of systems that do what they should not; all at once, or, where that goes in circles, the first. */
 function changeParts(l: Layout, s: State, oneOnly: boolean): boolean {
   let changed = false;
-  sense(l, s);
   for (let j = 0; j < l.systems; j++) {
     const part = s.control[j]!;
+    // What is held to its set point is judged by its heat.
+    if (part !== toSetPoint && part !== -toSetPoint) sense(l, s, j);
     let next = nextPart(s, j, part);
     if (next === toSetPoint && heldBefore(l, s, j)) next = off;
     if (next === part) continue;

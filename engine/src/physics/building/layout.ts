@@ -32,32 +32,19 @@ export const inZone = 0;
 export const inOpenAir = 1;
 export const isGiven = 2;
 
+/** Slabs between zones first, then those to the open air, then those whose other side is given. */
 export type SlabArrays = {
-  readonly near: Float64Array;
-  readonly far: Float64Array;
-  readonly across: Float64Array;
-  readonly fastNear: Float64Array;
-  readonly fastFar: Float64Array;
-  readonly fastAcross: Float64Array;
-  readonly fastEnergy1: Float64Array;
-  readonly fastEnergy2: Float64Array;
+  readonly ids: readonly string[];
+  /** Where those to the open air begin, and those whose other side is given. */
+  readonly outdoors: number;
+  readonly given: number;
+  /** By slab, in the places of `slabSlots.ts`: what never changes; where `State.slab` begins. */
+  readonly constants: Float64Array;
   readonly firstMode: Int32Array;
   /** Zone of the inside face; of the other face, or which given series, or -1. */
   readonly zone1: Int32Array;
   readonly kind2: Int32Array;
   readonly zone2: Int32Array;
-  /** Film to the air, its change with the way the heat flows (sign: looks), and radiation at 20 °C; of each zone face. */
-  readonly convection1: Float64Array;
-  readonly swing1: Float64Array;
-  readonly radiation1: Float64Array;
-  readonly convection2: Float64Array;
-  readonly swing2: Float64Array;
-  readonly radiation2: Float64Array;
-  /** Outdoor faces: film in W/K and per m/s of wind; emitting area seen by the sky and by what has the air's temperature, m². */
-  readonly film: Float64Array;
-  readonly filmByWind: Float64Array;
-  readonly toSky: Float64Array;
-  readonly toAround: Float64Array;
 };
 
 export type ModeArrays = {
@@ -68,12 +55,13 @@ export type ModeArrays = {
 };
 
 export type ZoneArrays = {
-  /** J/K of air and contents. */
+  /** J/K of air and contents, and that over a step, W/K. */
   readonly capacity: Float64Array;
-  /** kg of dry air; kg that the surfaces hold alike for each kg/kg, and kg/s for each kg/kg between them and the air. */
-  readonly air: Float64Array;
-  readonly buffer: Float64Array;
-  readonly bufferFlow: Float64Array;
+  readonly inertia: Float64Array;
+  /** kg of dry air over a step, kg/s; kg/s for each kg/kg that surfaces give while they follow the air, and the share of what they held that they keep. */
+  readonly airFlow: Float64Array;
+  readonly followFlow: Float64Array;
+  readonly kept: Float64Array;
   readonly wideRange: Int32Array;
   /** W to the air and to the radiation, kg/s of vapour, by zone and hour of the day. */
   readonly gainAir: Float64Array;
@@ -81,17 +69,18 @@ export type ZoneArrays = {
   readonly vapour: Float64Array;
 };
 
+/** Sun on faces: of each entry, `weight` times the series `from` comes to the number of a slab at `into`. */
 export type SunArrays = {
-  /** W/m² or W by step, one series after the other. */
+  /** W/m² or W of all series, step after step. */
   readonly series: Float32Array;
-  /** Where in `series` a slab's outer and inner face find their sun, -1 for none, and m² of absorbing area. */
-  readonly outer: Int32Array;
-  readonly outerArea: Float64Array;
-  readonly inner: Int32Array;
-  /** Where a zone finds what its windows let through, -1 for none; and what share of it each face takes up. */
-  readonly through: Int32Array;
-  readonly share1: Float64Array;
-  readonly share2: Float64Array;
+  readonly count: number;
+  /** 1 for steps in which any series is above zero. */
+  readonly lit: Uint8Array;
+  /** Entries of outer faces come first: so many. */
+  readonly outer: number;
+  readonly into: Int32Array;
+  readonly from: Int32Array;
+  readonly weight: Float64Array;
 };
 
 export type AirArrays = {
@@ -152,8 +141,8 @@ export type State = {
   /** °C at the nodes; and what they would be if no system worked in the step. */
   readonly t: Float64Array;
   readonly free: Float64Array;
-  readonly face1: Float64Array;
-  readonly face2: Float64Array;
+  /** By slab and by mode, in the places of `slabSlots.ts`. */
+  readonly slab: Float64Array;
   readonly modes: Float64Array;
   /** W, positive heats; and what each system does: 0 rests, 1 heats and -1 cools to its set point, 2 and -2 at its most. */
   readonly heat: Float64Array;
@@ -167,12 +156,10 @@ export type State = {
 
 /** Coefficients of the current row and room to calculate in. */
 export type Work = {
+  /** Blocks of the balance of the zones, in the places of `order`. */
   readonly matrix: Float64Array;
+  /** K at each node for a watt of each system, node after node. */
   readonly response: Float64Array;
-  /** By slab, in the places of `slabSlots.ts`. */
-  readonly slab: Float64Array;
-  /** W of sun let into each zone. */
-  readonly through: Float64Array;
   /** Radiation in each zone against that at 20 °C. */
   readonly radiation: Float64Array;
   /** kg/s of outdoor air by zone; of air from one zone into another. */

@@ -11,25 +11,31 @@ import type { WeatherSteps } from './weatherSteps.ts';
  */
 export function stepMoisture(l: Layout, s: State, w: WeatherSteps, step: number): void {
   const { zones } = l;
-  const { driest } = l.control;
-  const { vapourRhs, vapourMatrix, vapourFixed, drying, coilRatio } = s.work;
+  const { vapourRhs, vapourMatrix } = s.work;
   s.dried.fill(0);
   setGiven(l, s, w, step, vapourRhs);
   solveFactored(vapourMatrix, zones, vapourRhs, 0);
+  if (cools(s)) dryCooled(l, s, w, step);
+  const { kept } = l.zone;
+  for (let z = 0; z < zones; z++) {
+    const now = vapourRhs[z]!;
+    s.buffer[z] = now + kept[z]! * (s.buffer[z]! - now);
+    s.humidity[z] = now;
+  }
+}
+
+/** Marks the zones that cooling dries, and dries them. */
+function dryCooled(l: Layout, s: State, w: WeatherSteps, step: number): void {
+  const { driest } = l.control;
+  const { vapourRhs, vapourFixed, drying, coilRatio } = s.work;
   if (l.ducts.count > 0) setDrying(l, s);
   let wet = 0;
-  for (let z = 0; z < zones; z++) {
+  for (let z = 0; z < l.zones; z++) {
     vapourFixed[z] = isCooled(l, s, z) && vapourRhs[z]! > driest[z]! ? held : 0;
     if (drying[z]! > 0 && vapourRhs[z]! > coilRatio[z]!) vapourFixed[z] = dryingUp;
     wet += vapourFixed[z]!;
   }
   if (wet > 0) dryTo(l, s, w, step);
-  for (let z = 0; z < zones; z++) {
-    const hold = l.zone.buffer[z]!;
-    const flow = l.stepSeconds * l.zone.bufferFlow[z]!;
-    if (hold > 0) s.buffer[z] = (hold * s.buffer[z]! + flow * vapourRhs[z]!) / (hold + flow);
-    s.humidity[z] = vapourRhs[z]!;
-  }
 }
 
 /** What cooling does to a zone's vapour: holds it at its driest, or mixes in air that has touched the coil. */
@@ -39,6 +45,7 @@ const dryingUp = 2;
 /** Dries the marked zones, and finds what has to be taken out of them for it. */
 function dryTo(l: Layout, s: State, w: WeatherSteps, step: number): void {
   const { zones: n } = l;
+  const { airFlow, followFlow } = l.zone;
   const { vapourDry: m, vapourRhs: r, vapourFixed, vapourGiven: given, drying, coilRatio } = s.work;
   setVapourBalance(l, s, m);
   setGiven(l, s, w, step, given);
@@ -56,7 +63,7 @@ function dryTo(l: Layout, s: State, w: WeatherSteps, step: number): void {
   solveFactored(m, n, r, 0);
   for (let z = 0; z < n; z++) {
     if (!vapourFixed[z]) continue;
-    let left = given[z]! - (inertia(l, z) + s.work.outdoorFlow[z]!) * r[z]!;
+    let left = given[z]! - (airFlow[z]! + followFlow[z]! + s.work.outdoorFlow[z]!) * r[z]!;
     for (let y = 0; y < n; y++) left += s.work.exchange[z * n + y]! * (r[y]! - r[z]!);
     s.dried[z] = left;
   }
@@ -69,30 +76,22 @@ function isCooled(l: Layout, s: State, z: number): boolean {
   return false;
 }
 
-/** kg/s for each kg/kg that a zone's air and, through it, its surfaces take to change within the step. */
-function inertia(l: Layout, z: number): number {
-  const { air, buffer, bufferFlow } = l.zone;
-  const dt = l.stepSeconds;
-  return air[z]! / dt + followed(buffer[z]!, bufferFlow[z]!, dt);
+/** Whether any system cools. */
+function cools({ heat }: State): boolean {
+  for (let j = 0; j < heat.length; j++) if (heat[j]! < 0) return true;
+  return false;
 }
-
-/** kg/s for each kg/kg that surfaces give while they follow the air over a step. */
-const followed = (hold: number, flow: number, dt: number): number =>
-  hold > 0 ? (hold * flow) / (hold + dt * flow) : 0;
 
 /** kg/s into every zone that do not hang on the step's own humidities, into `into`. */
 function setGiven(l: Layout, s: State, w: WeatherSteps, step: number, into: Float64Array): void {
-  const { air, buffer, bufferFlow, vapour } = l.zone;
+  const { airFlow, followFlow, vapour } = l.zone;
+  const { humidity, buffer } = s;
   const { outdoorFlow } = s.work;
-  const dt = l.stepSeconds;
   const hour = Math.floor(((step % l.stepsPerDay) * 24) / l.stepsPerDay);
   const outdoor = w.humidityRatio[step]!;
-  for (let z = 0; z < l.zones; z++) {
-    const held = buffer[z]!;
-    const flow = bufferFlow[z]!;
-    const fromSurfaces = held > 0 ? ((held * flow) / (held + dt * flow)) * s.buffer[z]! : 0;
-    into[z] = (air[z]! / dt) * s.humidity[z]! + fromSurfaces + outdoorFlow[z]! * outdoor + vapour[z * 24 + hour]!;
-  }
+  for (let z = 0; z < l.zones; z++)
+    into[z] =
+      airFlow[z]! * humidity[z]! + followFlow[z]! * buffer[z]! + outdoorFlow[z]! * outdoor + vapour[z * 24 + hour]!;
 }
 
 /** Lays out and factors the balance of vapour for the air flows of a row. */
@@ -103,9 +102,10 @@ export function factorVapour(l: Layout, s: State): void {
 
 function setVapourBalance(l: Layout, s: State, m: Float64Array): void {
   const { zones: n } = l;
+  const { airFlow, followFlow } = l.zone;
   const { exchange, outdoorFlow } = s.work;
   for (let z = 0; z < n; z++) {
-    let own = inertia(l, z) + outdoorFlow[z]!;
+    let own = airFlow[z]! + followFlow[z]! + outdoorFlow[z]!;
     for (let y = 0; y < n; y++) {
       const flow = exchange[z * n + y]!;
       own += flow;

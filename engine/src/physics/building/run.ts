@@ -1,6 +1,7 @@
 import { inZone, isGiven, type Layout, type State, type Work } from './layout.ts';
 import { type RowRecord, recordStep, stepBuilding } from './run.kernel.ts';
-import { slabSlots } from './slabSlots.ts';
+import { convection1, face1, face2, fastNear, modeSlots, near, radiation1, slabSlots } from './slabSlots.ts';
+import { finishWalls } from './step.kernel.ts';
 import type { WeatherSteps } from './weatherSteps.ts';
 
 /** Where a run begins: °C of the zones (all alike, or by id with a rest), of the outdoor faces, and kg/kg. */
@@ -13,10 +14,11 @@ export type Start = {
 
 /** W/K through a slab, face to face, once it has settled. */
 function steadyConductance(l: Layout, i: number): number {
-  let remembered = l.slab.fastNear[i] ?? 0;
-  for (let m = l.slab.firstMode[i] ?? 0; m < (l.slab.firstMode[i + 1] ?? 0); m++)
+  const { constants, firstMode } = l.slab;
+  let remembered = constants[i * slabSlots + fastNear] ?? 0;
+  for (let m = firstMode[i] ?? 0; m < (firstMode[i + 1] ?? 0); m++)
     remembered += (l.mode.q1[m] ?? 0) ** 2 / (1 - (l.mode.decay[m] ?? 0));
-  return (l.slab.near[i] ?? 0) - remembered;
+  return (constants[i * slabSlots + near] ?? 0) - remembered;
 }
 
 /** A state in which every wall has the steady profile between the temperatures on its two sides. */
@@ -24,30 +26,24 @@ export function startState(l: Layout, start: Start): State {
   const floats = (n: number): Float64Array => new Float64Array(n);
   const n = 2 * l.zones;
   const zoneAt = l.zoneIds.map((id) => start.zones?.[id] ?? start.inside);
-  const beyond = Float64Array.from(l.slab.kind2, (kind, i) => {
+  const slab = l.slab.constants.slice();
+  for (let i = 0; i < l.slabs; i++) {
+    const at = i * slabSlots;
     const other = l.slab.zone2[i] ?? 0;
-    if (kind === inZone) return zoneAt[other] ?? start.inside;
-    return kind === isGiven ? (l.given[other * l.rows] ?? start.outside) : start.outside;
-  });
-  // The inside face lies between its zone and what is beyond, as far as film and wall have it.
-  const face1 = beyond.map((t, i) => {
-    const film = (l.slab.convection1[i] ?? 0) + (l.slab.radiation1[i] ?? 0);
+    const kind = l.slab.kind2[i];
+    const inside = zoneAt[l.slab.zone1[i] ?? 0] ?? start.inside;
+    const beyond = kind === inZone ? zoneAt[other] : kind === isGiven ? l.given[other * l.rows] : undefined;
+    slab[at + face2] = beyond ?? start.outside;
+    // The inside face lies between its zone and what is beyond, as far as film and wall have it.
+    const inner = (slab[at + convection1] ?? 0) + (slab[at + radiation1] ?? 0);
     const wall = steadyConductance(l, i);
-    return (film * (zoneAt[l.slab.zone1[i] ?? 0] ?? start.inside) + wall * t) / (film + wall);
-  });
-  const face2 = beyond;
-  const modes = floats(l.mode.decay.length);
-  for (let i = 0; i < l.slabs; i++)
-    for (let m = l.slab.firstMode[i] ?? 0; m < (l.slab.firstMode[i + 1] ?? 0); m++) {
-      const drawn = (l.mode.q1[m] ?? 0) * (face1[i] ?? 0) + (l.mode.q2[m] ?? 0) * (face2[i] ?? 0);
-      modes[m] = drawn / (1 - (l.mode.decay[m] ?? 0));
-    }
-  return {
+    slab[at + face1] = (inner * inside + wall * (slab[at + face2] ?? 0)) / (inner + wall);
+  }
+  const state = {
     t: floats(n).map((_, v) => zoneAt[v >> 1] ?? start.inside),
     free: floats(n),
-    face1,
-    face2,
-    modes,
+    slab,
+    modes: steadyModes(l, slab),
     heat: floats(l.systems),
     control: new Int32Array(l.systems),
     humidity: floats(l.zones).fill(start.humidity),
@@ -55,6 +51,20 @@ export function startState(l: Layout, start: Start): State {
     dried: floats(l.zones),
     work: roomToWork(l),
   };
+  finishWalls(l, state);
+  return state;
+}
+
+/** Every mode at rest between its slab's faces. */
+function steadyModes({ mode: of, slab: { firstMode }, slabs }: Layout, slab: Float64Array): Float64Array {
+  const modes = new Float64Array(of.decay.length * modeSlots);
+  for (let i = 0; i < slabs; i++)
+    for (let m = firstMode[i] ?? 0; m < (firstMode[i + 1] ?? 0); m++) {
+      const [one = 0, two = 0, left = 0] = [of.q1[m], of.q2[m], of.decay[m]];
+      const drawn = one * (slab[i * slabSlots + face1] ?? 0) + two * (slab[i * slabSlots + face2] ?? 0);
+      modes.set([left, one, two, drawn / (1 - left)], m * modeSlots);
+    }
+  return modes;
 }
 
 const columnsOf = ({ work, ...own }: State): (Float64Array | Int32Array)[] => [
@@ -75,10 +85,8 @@ function roomToWork(l: Layout): Work {
   const floats = (n: number): Float64Array => new Float64Array(n);
   const n = 2 * l.zones;
   return {
-    matrix: floats(n * n),
+    matrix: floats(l.order.size),
     response: floats(l.systems * n),
-    slab: floats(l.slabs * slabSlots),
-    through: floats(l.zones),
     radiation: floats(l.zones),
     outdoorFlow: floats(l.zones),
     exchange: floats(l.zones * l.zones),

@@ -7,6 +7,13 @@ export type ZoneOrder = {
   readonly own: Int32Array;
   readonly first: Int32Array;
   readonly node: Int32Array;
+  /**
+   * Where the two by two block of a row's zone and a column's zone lies, by row and column, -1 for zones that never meet;
+   * and numbers in all. Blocks lie as they are gone through: of each zone taken out its own, then of each neighbour the
+   * one in the neighbour's row and the one in its own.
+   */
+  readonly block: Int32Array;
+  readonly size: number;
 };
 
 /**
@@ -31,9 +38,24 @@ export function zoneOrder(zones: number, pairs: Iterable<readonly [number, numbe
     neighbours.push(others);
   }
   let count = 0;
+  const block = new Int32Array(zones * zones).fill(-1);
+  let size = 0;
+  const place = (row: number, column: number): void => {
+    block[row * zones + column] = size;
+    size += 4;
+  };
+  for (const [k, zone] of own.entries()) {
+    place(zone, zone);
+    for (const other of neighbours[k] ?? []) {
+      place(other, zone);
+      place(zone, other);
+    }
+  }
   return {
     own: Int32Array.from(own, (z) => 2 * z),
     first: Int32Array.from([0, ...neighbours.map((others) => (count += others.length))]),
     node: Int32Array.from(neighbours.flat(), (z) => 2 * z),
+    block,
+    size,
   };
 }
