@@ -1,4 +1,5 @@
 import type { Line } from './lines.ts';
+import type { Piece } from './pieces.ts';
 
 /** A line of text where it stands, points from the left and the top. */
 export type Standing = {
@@ -44,6 +45,17 @@ export function put(into: Open, { lines, rules, dots }: Omit<Box, 'height'>, rig
   for (const r of rules)
     into.rules.push({ ...r, x: r.x + right, toX: r.toX + right, y: r.y + down, toY: r.toY + down });
   for (const d of dots) into.dots.push({ ...d, x: d.x + right, y: d.y + down });
+}
+
+/** Pieces below each other as one box. */
+export function boxOf(pieces: readonly Piece[]): Box {
+  const into: Open = empty();
+  let height = 0;
+  for (const piece of pieces) {
+    if (piece.kind === 'box') put(into, piece.box, 0, height);
+    if (piece.kind !== 'turn') height += piece.kind === 'box' ? piece.box.height : piece.height;
+  }
+  return { ...into, height };
 }
 
 /** What of a box that is higher than the room goes here, and the rest: no line is cut. */

@@ -1,9 +1,10 @@
-import type { Block, Margin } from '../block.ts';
+import type { Block } from '../block.ts';
 import type { Looks } from '../styles.ts';
-import { type Box, type Entry, empty, type Open, put } from './box.ts';
-import { type Inline, inlinesOf, type Look, type Setter } from './inlines.ts';
+import { type Box, boxOf, type Entry, empty, put } from './box.ts';
+import { type Inline, inlinesOf, type Setter } from './inlines.ts';
 import { linesOf } from './lines.ts';
 import { tablePieces } from './tablePieces.ts';
+import { lookOf, marginOf, wordsOf } from './texts.ts';
 
 /**
  * What pages are filled with, in order. A box comes with what stands above it again where it begins a page; one that
@@ -25,7 +26,7 @@ export type Setting = Setter & {
 /** A line of the contents: a title and by which name its page is found. */
 export type Titled = { readonly title: string; readonly name: string };
 
-type Laid = Exclude<Block, { readonly section: unknown }>;
+export type Laid = Exclude<Block, { readonly section: unknown }>;
 
 /** A block in the pieces between which pages may be turned, from `x` on, so wide; points. */
 export function piecesOf(block: Laid, x: number, width: number, setting: Setting): Piece[] {
@@ -39,15 +40,10 @@ export function piecesOf(block: Laid, x: number, width: number, setting: Setting
   ];
 }
 
-export function marginOf(block: Laid, looks: Looks): Margin {
-  const style = 'style' in block && block.style ? looks[block.style] : undefined;
-  return ('margin' in block ? block.margin : undefined) ?? style?.margin ?? [0, 0, 0, 0];
-}
-
 function insideOf(block: Laid, x: number, width: number, setting: Setting): Piece[] {
   if ('text' in block) return paragraph(block, x, width, setting);
   if ('ul' in block) return block.ul.flatMap((item) => listed(item, x, width, setting));
-  if ('table' in block) return tablePieces(block.table, block.layout, x, width, setting);
+  if ('table' in block) return tablePieces(block.table, block.layout, x, width, setting, piecesOf);
   if ('columns' in block) return [{ kind: 'box', box: sideBySide(block, x, width, setting), parts: true }];
   if ('toc' in block) return contents(block.toc, x, width, setting);
   const pieces = block.stack.flatMap((b) => ('section' in b ? [] : piecesOf(b, x, width, setting)));
@@ -69,32 +65,7 @@ function sideBySide({ columns, columnGap }: Columns, x: number, width: number, s
 
 type Columns = Extract<Block, { readonly columns: unknown }>;
 
-/** Pieces below each other as one box. */
-export function boxOf(pieces: readonly Piece[]): Box {
-  const into: Open = empty();
-  let height = 0;
-  for (const piece of pieces) {
-    if (piece.kind === 'box') put(into, piece.box, 0, height);
-    if (piece.kind !== 'turn') height += piece.kind === 'box' ? piece.box.height : piece.height;
-  }
-  return { ...into, height };
-}
-
-type Text = Extract<Block, { readonly text: unknown }>;
-
-function lookOf({ style, bold }: Pick<Text, 'style' | 'bold'>, looks: Looks): Look {
-  const look = looks[style ?? 'body'];
-  return { size: look.fontSize, bold: bold ?? look.bold ?? false, white: look.white ?? false };
-}
-
-/** A text in words, in its own look. */
-export function wordsOf(block: Text, setting: Setting): readonly Inline[] {
-  const known = setting.inWords.get(block);
-  if (known) return known;
-  const made = inlinesOf(block.text, lookOf(block, setting.looks), setting);
-  setting.inWords.set(block, made);
-  return made;
-}
+export type Text = Extract<Block, { readonly text: unknown }>;
 
 function paragraph(block: Text, x: number, width: number, setting: Setting): Piece[] {
   const look = lookOf(block, setting.looks);

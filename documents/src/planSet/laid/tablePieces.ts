@@ -1,24 +1,33 @@
 import type { Block, Layout, Table } from '../block.ts';
 import { layouts, type Ruling } from '../styles.ts';
-import { type Box, empty, type Open, put } from './box.ts';
+import { type Box, boxOf, empty, type Open, put } from './box.ts';
 import { columnWidths } from './columns.ts';
 import { widthsOf } from './inlines.ts';
-import { boxOf, marginOf, type Piece, piecesOf, type Setting, wordsOf } from './pieces.ts';
+import type { Laid, Piece, Setting } from './pieces.ts';
+import { marginOf, wordsOf } from './texts.ts';
 
 /**
  * A table in pieces: its head with the first row, then a row each, so that no row is parted and no head is left alone; the
  * head stands again above what begins a page.
  */
-export function tablePieces(table: Table, layout: Layout, x: number, width: number, setting: Setting): Piece[] {
+export function tablePieces(
+  table: Table,
+  layout: Layout,
+  x: number,
+  width: number,
+  setting: Setting,
+  piecesOf: (cell: Laid, x: number, width: number, setting: Setting) => Piece[],
+): Piece[] {
   const ruling = layouts[layout];
+  const within: Within = (cell, from, to) => boxOf(piecesOf(cell, from, to - from, setting));
   const columns = columnsOf(table, ruling, x, width, setting);
   const heads = boxOf([
     { kind: 'gap', height: ruling.across(0, table.headerRows) },
-    ...table.body.slice(0, table.headerRows).map((cells, i) => rowOf(cells, i, table, ruling, columns, setting)),
+    ...table.body.slice(0, table.headerRows).map((cells, i) => rowOf(cells, i, table, ruling, columns, within)),
   ]);
   const rows = table.body
     .slice(table.headerRows)
-    .map((cells, i) => rowOf(cells, table.headerRows + i, table, ruling, columns, setting));
+    .map((cells, i) => rowOf(cells, table.headerRows + i, table, ruling, columns, within));
   const [first, ...others] = rows;
   const top = topRule(ruling, table, columns, heads);
   return [
@@ -26,6 +35,9 @@ export function tablePieces(table: Table, layout: Layout, x: number, width: numb
     ...others.map(({ box }): Piece => ({ kind: 'box', box, head: top })),
   ];
 }
+
+/** What is written in a cell, from here to there. */
+type Within = (cell: Laid, from: number, to: number) => Box;
 
 /** Where columns stand: `edges` between them, `starts` and `widths` of what is written in them. */
 type Columns = {
@@ -90,7 +102,7 @@ function rowOf(
   table: Table,
   ruling: Ruling,
   { edges, starts, widths }: Columns,
-  setting: Setting,
+  within: Within,
 ): Row {
   const into = empty();
   const span = spanOf(cells);
@@ -100,7 +112,7 @@ function rowOf(
     const start = starts[i] ?? 0;
     const last = span > 1 ? span - 1 : i;
     const end = (starts[last] ?? 0) + (widths[last] ?? 0);
-    const box = boxOf(piecesOf(cell, start, end - start, setting));
+    const box = within(cell, start, end);
     put(into, box, 0, ruling.above);
     height = Math.max(height, box.height);
   });
