@@ -5,8 +5,8 @@ import { airDensity } from '../physics/air/index.ts';
 import { nominalAir, solveFlows } from './flows.ts';
 import { ladderOf, unitEndDrop } from './ladder.ts';
 import type { AirModel } from './result.ts';
-import { unitEndLoss } from './unitEnd.ts';
 import { reshaped } from './sizing/reshape.ts';
+import { unitEndLoss } from './unitEnd.ts';
 
 const project = demo('tern-ledge');
 const { air } = evaluate(project, {}).plan.trades;
