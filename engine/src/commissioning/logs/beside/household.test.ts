@@ -38,7 +38,7 @@ function logOf(seed: number, days: number, heater = 0) {
     housePower[h] = (unit + used + heater * Math.max(0, 10 - t)) * gain;
   }
   const columns = { housePower, unitPower, outdoor };
-  const { household } = householdOf({ first: 24 * 20_000, columns, ends: {} });
+  const { household } = householdOf({ first: 24 * 20_000, count: outdoor.length, columns, ends: {} });
   if (!household) throw new Error('not told');
   return { household, yearly: base * dayMean };
 }
