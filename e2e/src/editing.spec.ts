@@ -36,6 +36,25 @@ test('what is understood stands beside the box in both systems, and nonsense is 
   await expect(page.locator('.save')).toHaveText('Demo, read-only');
 });
 
+test('the rows of a unit come from a table; a faulty one changes nothing and says where it is wrong', async ({
+  page,
+}) => {
+  await show(page, server.url, '/trade/equipment?field=candidates.unit-24.rows');
+  const take = async (text: string) => {
+    const choosing = page.waitForEvent('filechooser');
+    await page.getByText('Import rows').click();
+    await (await choosing).setFiles({ name: 'unit.csv', mimeType: 'text/csv', buffer: Buffer.from(text) });
+  };
+  const heads = 'mode,speed,outdoor (°F),capacity (Btu/h),power (W)';
+  await take(`${heads}\nheating,most,5,warm,2100`);
+  await expect(page.getByText('Nothing was taken from unit.csv; the rows are as they were.')).toBeVisible();
+  await expect(page.getByText('“warm” is not understood')).toBeVisible();
+  await take(`${heads}\nheating,most,5,17000,2100\nheating,rated,47,24000,1900`);
+  await expect(page.getByText(/^2 rows taken from unit\.csv\. They took the place of \d+; Undo/)).toBeVisible();
+  await settled(page);
+  expect(await actsStored(page)).toBe(1);
+});
+
 test('a refused file leaves the project as it was and says where it is wrong', async ({ page }) => {
   await show(page, server.url, '/project');
   await enter(page, 'Name of the project', 'Mine');

@@ -17,6 +17,11 @@ type Props = { readonly node: SchemaNode; readonly path: readonly string[]; read
 /** The drawing board comes when something to draw is on the screen. */
 const DrawnField = lazy(() => import('../drawing/DrawnField.tsx').then((m) => ({ default: m.DrawnField })));
 
+/** For those who have a data sheet as a table. */
+const SheetRowsImport = lazy(() => import('./SheetRowsImport.tsx'));
+const isSheetRows = (path: readonly string[]): boolean =>
+  path[0] === 'candidates' && path[2] === 'rows' && path.length === 3;
+
 /** The form of one place in the schema: whatever the schema grows is drawn without a word here. */
 export function FormNode({ node, path, depth }: Props) {
   switch (node.meta.node) {
@@ -24,7 +29,15 @@ export function FormNode({ node, path, depth }: Props) {
       return <GroupFields node={node} path={path} depth={depth} />;
     case 'map':
       if (path.join('.') === 'site.recorded') return <RecordedField node={node} path={path} />;
-      return <MapEntries node={node} path={path} depth={depth} />;
+      return (
+        <MapEntries node={node} path={path} depth={depth}>
+          {isSheetRows(path) && (
+            <Suspense fallback={null}>
+              <SheetRowsImport path={path} />
+            </Suspense>
+          )}
+        </MapEntries>
+      );
     case 'quantity':
       return <QuantityField node={node} path={path} />;
     case 'choice':

@@ -1,5 +1,5 @@
 import { inOrder, type SchemaNode } from '@kneewall/project';
-import { useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import { Button } from '../look/Button.tsx';
 import { useRoute } from '../route/route.ts';
 import { entryId, orderAfter } from '../session/newIds.ts';
@@ -7,11 +7,17 @@ import { MapEntry } from './MapEntry.tsx';
 import { fieldId, useField } from './useField.ts';
 import './MapEntries.css';
 
-type Props = { readonly node: SchemaNode; readonly path: readonly string[]; readonly depth: number };
+type Props = {
+  readonly node: SchemaNode;
+  readonly path: readonly string[];
+  readonly depth: number;
+  /** Another way to fill the list, below it. */
+  readonly children?: ReactNode;
+};
 type Entries = Readonly<Record<string, { readonly order?: string }>>;
 
 /** A list: its entries by name, one button that adds, one in each that takes it away. */
-export function MapEntries({ node, path, depth }: Props) {
+export function MapEntries({ node, path, depth, children }: Props) {
   const { value } = useField(path);
   const field = useRoute().field ?? '';
   const dotted = path.join('.');
@@ -27,12 +33,16 @@ export function MapEntries({ node, path, depth }: Props) {
         <span className="fold-count">{count === 0 ? 'none' : count}</span>
       </summary>
       {node.meta.help && <p className="field-help">{node.meta.help}</p>}
-      {(open || wanted) && <EntryList node={node} path={path} depth={depth} entries={entries} />}
+      {(open || wanted) && (
+        <EntryList node={node} path={path} depth={depth} entries={entries}>
+          {children}
+        </EntryList>
+      )}
     </details>
   );
 }
 
-function EntryList({ node, path, depth, entries }: Props & { readonly entries: Entries }) {
+function EntryList({ node, path, depth, entries, children }: Props & { readonly entries: Entries }) {
   const { change, barred } = useField(path);
   const [latest, setLatest] = useState('');
   const one = node.meta.one ?? 'Entry';
@@ -61,6 +71,7 @@ function EntryList({ node, path, depth, entries }: Props & { readonly entries: E
       <Button onClick={add} disabled={barred}>
         <span aria-hidden="true">+</span> Add: {one}
       </Button>
+      {children}
     </div>
   );
 }

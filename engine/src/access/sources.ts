@@ -81,7 +81,7 @@ export const sources: Sources = {
   },
   'access.attic-heat': {
     title:
-      'Attic and roof from the house as entered, globe as their mean; at dawn 2 K over the coolest air, common practice, no source',
+      'Attic and roof from the house as entered, other months by their means of air, sun and moisture, globe as their mean; at dawn 2 K over the coolest air, common practice, no source',
     standing: 'common practice',
   },
   'access.wet-bulb': {

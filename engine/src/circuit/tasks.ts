@@ -37,9 +37,13 @@ const untilClosed = (circuits: number): Task[] => [
     duration: minutes(60 * circuits, 120 * circuits, 300 * circuits),
     people: 2,
     place: 'attic',
-    parts: Math.max(1, circuits),
+    // Of each circuit first the way, then the wires.
+    parts: 2 * Math.max(1, circuits),
     after: ['circuit/permit'],
-    safeStops: ['After each cable: both ends capped and coiled, hatch guarded'],
+    safeStops: [
+      'After each way: conduit or clips fixed, a cord drawn in, ends closed',
+      'After each cable: both ends capped and coiled, hatch guarded',
+    ],
     cautions: [electric, 'Before drilling: what is behind? Old wiring may be bare and live.', ...atticWork],
   }),
   task('count', {
