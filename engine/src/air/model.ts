@@ -150,7 +150,6 @@ export function terminalOf(id: string, t: TerminalInput, s: Scenario): Terminal 
   const path = `routes.ducts.terminals.${id}`;
   const faceArea = s.of(t.width) * s.of(t.height);
   const freeArea = faceArea * s.of(t.freeShare);
-  if (!(freeArea > 0)) return unresolved('out-of-range', faceArea > 0 ? t.freeShare.path : t.width.path);
   return {
     id,
     name: t.name ?? id,
@@ -158,7 +157,8 @@ export function terminalOf(id: string, t: TerminalInput, s: Scenario): Terminal 
     room: t.room ?? unresolved('missing', `${path}.room`),
     faceArea,
     freeArea,
-    resistance: resistanceOf(t, freeArea, s),
+    // One of no opening has none that is a number; it is told as a fault of its place.
+    resistance: freeArea > 0 ? resistanceOf(t, freeArea, s) : 0,
   };
 }
 

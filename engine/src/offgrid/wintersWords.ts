@@ -92,6 +92,6 @@ export function wintersWords(j: Judged, print: Printer): Words | undefined {
   if (j.because !== 'pending') return words;
   return {
     ...words,
-    mend: `Work out the ${j.id in sayRecorded ? 'recorded' : 'twenty'} winters with the button on the page of own power, or with \`kneewall check --long\`. It takes some minutes.`,
+    mend: `Work out the ${j.id in sayRecorded ? 'recorded' : 'twenty'} winters with the button on the page of own power, or with “kneewall check --long”. It takes some minutes.`,
   };
 }
