@@ -85,3 +85,12 @@ const steep = (flow: number) => [
   { flow: flow * (1 - 1e-7), pressure: 1e4 },
   { flow: flow * (1 + 1e-7), pressure: -1e4 },
 ];
+
+it('is as much before a flexible duct as before a round one of metal of that size', () => {
+  const end = { opening: { width: 0.66, height: 0.23 }, offset: [0, 0] } as const;
+  const [flexible, round] = (['flexible', 'round'] as const).map((kind) =>
+    unitEndLoss(end, 'supply', { kind, diameter: 0.2 } as { readonly diameter: number }, Math.PI * 0.01),
+  );
+  expect(round).toBeGreaterThan(0.01);
+  expect(flexible).toBe(round);
+});

@@ -35,7 +35,9 @@ export function unitEnds(
 export function unitEndLoss(end: UnitEnd, side: 'supply' | 'return', size: Size, area: number): number {
   if (joinsStraight(end.opening, size, end.offset)) return 0;
   const duct: TransitionEnd =
-    'diameter' in size ? { kind: 'round', ...size } : { kind: 'rectangle', width: size.width, height: size.height };
+    'diameter' in size
+      ? { kind: 'round', diameter: size.diameter }
+      : { kind: 'rectangle', width: size.width, height: size.height };
   const opening: TransitionEnd = { kind: 'rectangle', ...end.opening };
   const back = side === 'return';
   const length = end.length ?? slopedLength({ start: opening, end: duct, offset: end.offset }, back);
