@@ -5,7 +5,7 @@ import LineBreaker from 'linebreak';
 export type Part = { readonly text: string; readonly ends: boolean };
 
 /**
- * A text in the parts between which a line may be broken (UAX 14, by a general library). Plain texts go by pairs: whether
+ * A text in the parts between which a line may be broken (UAX 14, by a general library, but never behind a stroke). Plain texts go by pairs: whether
  * there may be a break between two plain signs, blanks between them or not, hangs on nothing else, and is asked once.
  */
 export function partsOf(text: string): Part[] {
@@ -13,6 +13,8 @@ export function partsOf(text: string): Part[] {
   const parts: Part[] = [];
   let start = 0;
   for (const end of plain.test(text) ? pairEnds(text) : libraryEnds(text)) {
+    // A unit is not parted from what it is a share of: Btu/h.
+    if (text.charAt(end - 1) === '/' && end < text.length) continue;
     const part = text.slice(start, end);
     const ends = /[\r\n]$/.test(part);
     parts.push({ text: ends ? part.replace(/\r?\n$|\r$/, '') : part, ends });
