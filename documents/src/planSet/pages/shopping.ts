@@ -48,13 +48,18 @@ export function shoppingPages({ plan, units }: SetInput): Block[] {
     ...(forgotten.length === 0
       ? []
       : [
-          part('Easily forgotten'),
-          columnsOf(
-            forgotten
-              .filter((f) => !f.atHand)
-              .map((f) => `${forgottenWords[f.id]?.what ?? f.id}. ${forgottenWords[f.id]?.why ?? ''}`),
-            2,
-          ),
+          {
+            stack: [
+              part('Easily forgotten'),
+              columnsOf(
+                forgotten
+                  .filter((f) => !f.atHand)
+                  .map((f) => `${forgottenWords[f.id]?.what ?? f.id}. ${forgottenWords[f.id]?.why ?? ''}`),
+                2,
+              ),
+            ],
+            unbreakable: true,
+          },
         ]),
   ];
 }

@@ -95,6 +95,8 @@ export const special: Readonly<Record<string, Special>> = {
   'access/deck-screws': { as: 'box', packs: [100], names: ['deck screws'] },
   'access/structural-screws': { as: 'box', packs: [50], names: ['structural screws'] },
   'materials/board': { as: 'sheet', shop: 'heating', scope: 'ducts', by: 'cut', names: ['duct board'] },
+  'materials/transition': { shop: 'heating', scope: 'ducts', by: 'cut', names: ['transition of sheet metal'] },
+  'materials/made': { shop: 'heating', scope: 'ducts', by: 'cut' },
   'materials/screws': { as: 'box', packs: [100], scope: 'ducts', by: 'cut', names: ['wood screws'] },
   'materials/metal-screws': { as: 'box', packs: [100], scope: 'ducts', by: 'cut', names: ['sheet-metal screws'] },
   'materials/boot-sealant': { scope: 'ducts', names: ['sealant'] },
