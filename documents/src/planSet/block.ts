@@ -32,8 +32,6 @@ export type Layout = 'ruled' | 'boxed';
 
 export type Table = {
   readonly headerRows: number;
-  readonly keepWithHeaderRows: number;
-  readonly dontBreakRows: boolean;
   readonly widths: readonly (number | 'auto' | '*')[];
   readonly body: readonly (readonly Block[])[];
 };
@@ -76,8 +74,6 @@ export function columnsOf(items: readonly Words[], columns: number): Block {
 export const boxed = (blocks: readonly Block[]): Block => ({
   table: {
     headerRows: 0,
-    keepWithHeaderRows: 0,
-    dontBreakRows: true,
     widths: ['*'],
     body: [[{ stack: blocks }]],
   },
@@ -109,8 +105,6 @@ export function table(
   const made: Block = {
     table: {
       headerRows: heads.length,
-      keepWithHeaderRows: 1,
-      dontBreakRows: true,
       widths: columns.map((c) => c.width),
       body: [...heads, ...rows.map((row) => row.map((text, i) => cell(text, columns[i], 'cell')))],
     },

@@ -3,10 +3,8 @@ import type { Printer } from '../plan/printer.ts';
 import { unknownWords } from '../plan/unknownWords.ts';
 import { unknownJoint } from './cutting/joint/messages.ts';
 import { aboutCutting, sayCutting } from './cutting/messages.ts';
+import { fact, type Say } from './cutting/say.ts';
 
-type Say = (j: Judged, print: Printer) => Words;
-
-const fact = (j: Judged, name: string): string => String(j.facts?.[name] ?? '');
 const things = (n: string): string => (n === '1' ? '1 thing' : `${n} things`);
 
 const say: Readonly<Record<string, Say>> = {

@@ -2,11 +2,8 @@ import type { Judged, Words } from '../plan/judge.ts';
 import type { Printer } from '../plan/printer.ts';
 import { unknownWords } from '../plan/unknownWords.ts';
 import { aboutRecorded, sayRecorded } from './recordedWords.ts';
+import { done, fact, type Say } from './saying.ts';
 
-type Say = (j: Judged, print: Printer) => Words;
-
-const fact = (j: Judged, key: string): number => Number(j.facts?.[key] ?? 0);
-const done = 'Nothing to do.';
 const hours = (seconds: number, print: Printer): string =>
   seconds === 0 ? 'no hour' : print.inUnit(seconds, 'time', 'h');
 const litres = (print: Printer, amount: number): string =>

@@ -5,8 +5,9 @@ import LineBreaker from 'linebreak';
 export type Part = { readonly text: string; readonly ends: boolean };
 
 /**
- * A text in the parts between which a line may be broken (UAX 14, by a general library, but never behind a stroke). Plain texts go by pairs: whether
- * there may be a break between two plain signs, blanks between them or not, hangs on nothing else, and is asked once.
+ * A text in the parts between which a line may be broken (UAX 14, by a general library, but never behind a stroke). Plain
+ * texts go by pairs: whether there may be a break between two plain signs, blanks between them or not, hangs on nothing
+ * else, and is asked once.
  */
 export function partsOf(text: string): Part[] {
   if (text === '') return [{ text, ends: false }];

@@ -1,12 +1,9 @@
-import type { Judged, Words } from '../../plan/judge.ts';
-import type { Printer } from '../../plan/printer.ts';
+import type { Judged } from '../../plan/judge.ts';
 import { aboutHeadroom, sayHeadroom } from './headroom/messages.ts';
 import { sayJoint } from './joint/messages.ts';
 import { aboutMade, sayMade } from './made/messages.ts';
+import { fact, type Say } from './say.ts';
 
-type Say = (j: Judged, print: Printer) => Words;
-
-const fact = (j: Judged, name: string): string => String(j.facts?.[name] ?? '');
 const done = 'Nothing to do.';
 const onSheets = 'The cut sheets show every line to cut, with its measure from one edge.';
 

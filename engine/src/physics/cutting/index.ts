@@ -30,7 +30,7 @@ export {
   type Spot,
 } from './fold/pattern.ts';
 export { type Bend, bendAllowance, bendDeduction, steelPerArea } from './metal/bend.ts';
-export { type Capped, type MetalCap, metalCap } from './metal/cap.ts';
+export { type MetalCap, metalCap } from './metal/cap.ts';
 export { type Cone, type ConeArcs, coneArcs, unfoldCone } from './metal/cone.ts';
 export {
   type FlatTransition,

@@ -1,11 +1,6 @@
-import type { Judged, Words } from '../../../plan/judge.ts';
+import type { Judged } from '../../../plan/judge.ts';
 import type { Printer } from '../../../plan/printer.ts';
-
-type Say = (j: Judged, print: Printer) => Words;
-
-const fact = (j: Judged, name: string): string => String(j.facts?.[name] ?? '');
-const long = (j: Judged, print: Printer, name: string): string =>
-  print.quantity(Number(j.facts?.[name] ?? 0), 'length');
+import { fact, long, type Say } from '../say.ts';
 
 const openingOf = (j: Judged): string => `the unit’s ${fact(j, 'side')} opening`;
 

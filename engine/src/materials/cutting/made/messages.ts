@@ -1,11 +1,4 @@
-import type { Judged, Words } from '../../../plan/judge.ts';
-import type { Printer } from '../../../plan/printer.ts';
-
-type Say = (j: Judged, print: Printer) => Words;
-
-const fact = (j: Judged, name: string): string => String(j.facts?.[name] ?? '');
-const long = (j: Judged, print: Printer, name: string): string =>
-  print.quantity(Number(j.facts?.[name] ?? 0), 'length');
+import { fact, long, type Say } from '../say.ts';
 
 export const sayMade: Readonly<Record<string, Say>> = {
   made: (j, print) => ({

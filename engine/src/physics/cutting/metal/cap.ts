@@ -2,16 +2,13 @@ import type { FlatHole, FlatLine, FlatPiece, Spot } from '../fold/pattern.ts';
 import { centreLines, measure, reachOf } from '../fold/pattern.ts';
 import { Checking } from '../problem.ts';
 import { type Bend, bendDeduction } from './bend.ts';
+import type { TransitionEnd } from './transition.ts';
 import type { FlatMetal } from './wrap.ts';
-
-/** What a cap goes over, outside, m: a rectangular duct or a round one. */
-export type Capped =
-  | { readonly kind: 'rectangle'; readonly width: number; readonly height: number }
-  | { readonly kind: 'round'; readonly diameter: number };
 
 export type MetalCap = {
   readonly id: string;
-  readonly over: Capped;
+  /** What it goes over, outside. */
+  readonly over: TransitionEnd;
   readonly thickness: number;
   readonly radius: number;
   readonly neutral: number;
@@ -46,7 +43,7 @@ export function metalCap(cap: MetalCap): FlatMetal {
 }
 
 /** Corners of the face at its bends, counter-clockwise, `beyond` the duct's outside. */
-function faceOf(over: Capped, beyond: number, tabs: number): Spot[] {
+function faceOf(over: TransitionEnd, beyond: number, tabs: number): Spot[] {
   if (over.kind === 'rectangle') {
     const [x, y] = [over.width / 2 + beyond, over.height / 2 + beyond];
     return [
