@@ -18,7 +18,7 @@ function time(run: () => void): number {
   return performance.now() - start;
 }
 
-const median = (x: number[]): number => [...x].sort((a, b) => a - b)[x.length >> 1] ?? 0;
+export const median = (x: number[]): number => [...x].sort((a, b) => a - b)[x.length >> 1] ?? 0;
 
 /** Runs until the machine code is settled: both sides by the same rule. */
 function warm(run: () => void): void {

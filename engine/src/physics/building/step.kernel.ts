@@ -40,7 +40,7 @@ export function solveFree(l: Layout, s: State, w: WeatherSteps, step: number): v
   }
   if (l.sun.lit[step] === 1) addSun(l, s, step);
   gatherBetween(l, s);
-  gatherOutdoors(l, s, w.outdoor[step]!, w.sky[step]!);
+  gatherOutdoors(l, s, w, step);
   gatherGiven(l, s, Math.floor(step / l.perRow));
   solveZones(k.matrix, l.order, free, 1);
 }
@@ -77,9 +77,11 @@ function gatherBetween({ slab: of }: Layout, { slab, free }: State): void {
   }
 }
 
-/** The same of slabs to the open air, whose air and sky are known. */
-function gatherOutdoors({ slab: of }: Layout, { slab, free }: State, outdoor: number, sky: number): void {
+/** The same of slabs to the open air, whose air and sky are known: read here, since plain numbers would be boxed. */
+function gatherOutdoors({ slab: of }: Layout, { slab, free }: State, w: WeatherSteps, step: number): void {
   const { zone1, outdoors, given } = of;
+  const outdoor = w.outdoor[step]!;
+  const sky = w.sky[step]!;
   let at = outdoors * slabSlots;
   for (let i = outdoors; i < given; i++) {
     const one = slab[at + known1]!;
