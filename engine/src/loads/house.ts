@@ -6,10 +6,10 @@ import { type Envelope, leakageCoefficient, leakageFlow, usualExponent } from '.
 import { unresolved } from '../plan/outcome.ts';
 import type { Scenario } from '../plan/scenario.ts';
 import type { WorkingRecorder } from '../plan/working.ts';
+import type { AtticModel } from './attic.ts';
 import { draughtGiven } from './constructions/index.ts';
 import type { HouseElements } from './element.ts';
 import { fourSides, skyDrop, sunFilm } from './outside.ts';
-import type { AtticModel, LeakFace } from './result.ts';
 import type { PlaneSun } from './sunlight.ts';
 
 type House = ResolvedProject['house'];
@@ -127,3 +127,6 @@ export type Weather = {
   readonly pressure: number;
   readonly groundMean: number;
 };
+
+/** A share of a room's leaking walls, and the way it faces, degrees from north. */
+export type LeakFace = { readonly faces: number; readonly share: number };

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { DuctSection } from '../result.ts';
+import type { DuctSection } from '../ductwork.ts';
 import { allowedOptions, type SectionNeed } from './candidates.ts';
 import { priceBook } from './priceBook.ts';
 import { solveSizing } from './solveSizing.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { printerFor } from '../../index.ts';
-import type { AirModel, DuctSection } from '../result.ts';
+import type { AirModel, DuctSection } from '../ductwork.ts';
 import { changeWords } from './messages.ts';
 import type { DuctSizingInput } from './setUp.ts';
 import { sizeDucts } from './sizeDucts.ts';

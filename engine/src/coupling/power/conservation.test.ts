@@ -2,8 +2,9 @@ import { demos } from '@kneewall/demos';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { evaluate } from '../../index.ts';
 import { weatherOfYear } from '../houseYear/table.ts';
-import { type PowerRun, type PowerWay, powerRuns } from './powerRun.ts';
+import { powerRuns } from './powerRun.ts';
 import type { PowerYearInputs } from './powerYearJob.ts';
+import type { PowerRun, PowerWay } from './runWay.ts';
 
 const none = (): never => {
   throw new Error('no file');

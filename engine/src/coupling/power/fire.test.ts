@@ -4,8 +4,9 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { evaluate } from '../../index.ts';
 import { weatherOfYear } from '../houseYear/table.ts';
 import { heldBack } from './powerAnswers.ts';
-import { type PowerRun, powerRuns } from './powerRun.ts';
+import { powerRuns } from './powerRun.ts';
 import type { PowerYearInputs } from './powerYearJob.ts';
+import type { PowerRun } from './runWay.ts';
 
 const none = (): never => {
   throw new Error('no file');

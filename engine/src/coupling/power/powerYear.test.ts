@@ -8,8 +8,9 @@ import { coldMornings } from './coldMornings.ts';
 import { emptyNights } from './emptyNights.ts';
 import { generatorYear } from './generatorYear.ts';
 import { type HeldBack, heldBack, type PowerYear } from './powerAnswers.ts';
-import { type PowerRun, type PowerWay, type Prepared, powerRuns, prepare } from './powerRun.ts';
+import { type Prepared, powerRuns, prepare } from './powerRun.ts';
 import type { PowerYearInputs } from './powerYearJob.ts';
+import type { PowerRun, PowerWay } from './runWay.ts';
 
 const host = { blob: () => undefined, tell: () => {} };
 let job: Job;

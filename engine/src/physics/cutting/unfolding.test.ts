@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { type BoardBox, unfoldBox } from './fold/box.ts';
+import type { BoardBox } from './fold/boardBox.ts';
+import { unfoldBox } from './fold/box.ts';
 import { onSheet } from './fold/onSheet.ts';
 import { areaOf } from './fold/pattern.ts';
 import { unfoldTransition } from './metal/transition.ts';
