@@ -15,7 +15,7 @@ beforeAll(async () => {
   const project = await demos.find((d) => d.id === 'tern-ledge')?.load();
   const job = evaluate(project as never, {}).wanted.find((j) => j.kind === 'coupling/power-year');
   inputs = { ...(job?.inputs as PowerYearInputs), step: 3600 };
-}, 60_000);
+});
 
 /** kWh of a run that nobody can account for, against all that flowed; from the second step on, the first being where it starts. */
 function unaccounted({ power }: PowerYearInputs, run: PowerRun): number {

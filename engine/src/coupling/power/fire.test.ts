@@ -41,7 +41,7 @@ const overBy = ({ record }: PowerRun): number =>
 beforeAll(async () => {
   tern = inputsOf(await loadProject('tern-ledge'), 'coupling/power-year');
   juniper = inputsOf(await loadProject('juniper-flat'), 'coupling/grid-year');
-}, 60_000);
+});
 
 describe('a fire where power does not do', () => {
   it.each([
@@ -68,5 +68,5 @@ describe('a fire where power does not do', () => {
       const lit = (record.stove[i] ?? 0) > 0 && record.stove[i - 1] === 0;
       if (lit) expect(record.cold[i - 1]).toBeGreaterThan(2);
     }
-  }, 60_000);
+  });
 });
