@@ -13,7 +13,7 @@ export default defineConfig({
   workers: '100%',
   fullyParallel: false,
   timeout: 480_000,
-  expect: { timeout: 40_000 },
+  expect: { timeout: 90_000 },
   reporter: [['list']],
   outputDir: './test-results',
   use: {

@@ -1,6 +1,7 @@
 import type { ResolvedProject } from '@kneewall/project';
 import type { DesignDay, DesignNight } from '../climate/result.ts';
 import { airDensity } from '../physics/air/index.ts';
+import { rad } from '../physics/exact.ts';
 import { heatOfAir } from '../physics/flow/index.ts';
 import { type Envelope, leakageCoefficient, leakageFlow, usualExponent } from '../physics/infiltration/index.ts';
 import { unresolved } from '../plan/outcome.ts';
@@ -14,8 +15,6 @@ import type { PlaneSun } from './sunlight.ts';
 
 type House = ResolvedProject['house'];
 type Site = ResolvedProject['site'];
-
-const rad = Math.PI / 180;
 
 /** Conductances round the attic from the roof's own fields, and what the sun adds to its roof by hour of the hot day, K. */
 export function atticOf(

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { inch } from '../exact.ts';
 import type { BoardBox } from './fold/boardBox.ts';
 import { unfoldBox } from './fold/box.ts';
 import { onSheet } from './fold/onSheet.ts';
@@ -7,7 +8,6 @@ import { unfoldTransition } from './metal/transition.ts';
 import { unfoldWrap } from './metal/wrap.ts';
 import { packSheets } from './sheets/packSheets.ts';
 
-const inch = 0.0254;
 const box: BoardBox = {
   id: 'plenum',
   width: 20 * inch,
