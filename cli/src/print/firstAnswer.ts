@@ -1,6 +1,7 @@
 import {
   answerSentence,
   answerTitles,
+  basisWords,
   type Finding,
   type FirstAnswer,
   firstAnswer,
@@ -35,11 +36,13 @@ export function firstAnswerLines(project: Project, plan: Plan, units: System, pa
     ...[...said, ...[largestUnknown(spread, 'power', label, print) ?? []].flat()].flatMap(indent),
   ];
   const { heating, winter, cooling } = answer;
+  const basis = basisWords(answer);
   const contradicted = winter?.verdict === 'contradicts';
   const measurements = measurementsFor(heating?.drivers ?? []);
   return [
     paint(answerTitles.whole, 'bold'),
     ...wrap(answerSentence(answer, print), width),
+    ...(basis ? wrap(basis, width) : []),
     ...(answer.missing.length > 0 ? wrap(`Next, tell: ${answer.missing.map(label).join(', ')}.`, width) : []),
     ...part(
       answerTitles.heating,

@@ -43,6 +43,15 @@ function needSentence({ heating, night, units }: FirstAnswer, print: Printer): s
   return `${need}, and ${holding.map((u) => u.name).join(' and ')} would hold it.`;
 }
 
+/** What the answer stands on, so that nobody wonders why it moved when the rooms came. */
+export const basisWords = ({ heating, basis, partly }: FirstAnswer): string | undefined => {
+  if (!heating) return undefined;
+  if (partly) return `${partly} Heat, cooling and units here are for these rooms alone: choose no unit by them yet.`;
+  return basis === 'rooms'
+    ? 'This is the sum of the rooms you entered. The age of the house and its floor area no longer count in it.'
+    : 'This stands on the answers here alone: walls, windows and insulation are taken as houses of that age have them on the whole. Rooms entered under Loads take their place, and the range narrows.';
+};
+
 export const sizesWords = (heating: Range, print: Printer): string =>
   `Units that give ${powers(print, heating)} on that night. That is what a data sheet must show at that outdoor temperature, not the size printed on the box.`;
 

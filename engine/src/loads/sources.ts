@@ -47,6 +47,10 @@ export const sources: Sources = {
       'Common practice and code history by the age of a house; panes and insulation since by household surveys of 2009 and 2015 (US EIA; Joint Center for Housing Studies)',
     standing: 'from memory',
   },
+  'loads.cover': {
+    title: 'Common practice, no source: rooms measured inside add up to the house within a tenth',
+    standing: 'common practice',
+  },
   'loads.glazing': { title: 'Usual figures of window glass', standing: 'from memory' },
   'loads.shades': {
     title: 'Common practice, no source: share of the sun that coverings pass',
