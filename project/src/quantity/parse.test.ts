@@ -157,6 +157,24 @@ describe('other quantities', () => {
 
   it('takes no sixty minutes', () => expect(value("44° 60' N", 'angle')).toBe('not-understood'));
 
+  // By hand: 3.5 x 4 = 14; 12.5 ft x 10 ft = 125 ft², each 0.3048² m².
+  it.each([
+    ['3,5 x 4 m', undefined, 14],
+    ['3.5 × 4', 'm²', 14],
+    ['3.5m*4m', undefined, 14],
+    ['350 x 400 cm', 'm²', 14],
+    [`12' 6" x 10'`, 'ft²', 125 * 0.3048 ** 2],
+    ['12.5 x 10', 'ft²', 125 * 0.3048 ** 2],
+  ])('%s in a box of %s is a floor by its sides', (text, unit, is) => {
+    expect(value(text, 'area', unit)).toBeCloseTo(is as number, 9);
+  });
+
+  it('takes no product where nothing says in which unit, nor of anything but an area', () => {
+    expect(value('3.5 x 4', 'area')).toBe('not-understood');
+    expect(value('3 x 4 x 5 m', 'area')).toBe('not-understood');
+    expect(value('3 x 4 W', 'power')).toBe('not-understood');
+  });
+
   it('takes degrees without a letter in the unit of the box, and asks where there is no box', () => {
     expect(value('-4 degrees', 'temperature', '°F')).toBeCloseTo(-20, 12);
     expect(value('-20°', 'temperature', '°C')).toBe(-20);

@@ -1,10 +1,7 @@
-import { angleReading } from './angle.ts';
-import { readFeetInches } from './feetInches.ts';
+import { specialReading, specialReadings } from './forms.ts';
 import { findUnit, inch, kindNames, kindOf, type QuantityKind } from './kinds.ts';
-import { metreReadings, readMetres } from './metres.ts';
-import { commaReadings, decimalPattern, plain, readNumber, withPoints } from './number.ts';
+import { commaReadings, plain, readNumber, withPoints } from './number.ts';
 import { understood } from './print.ts';
-import { clockReadings, readTimeOfDay } from './timeOfDay.ts';
 import { wireArea } from './wire.ts';
 
 export type Reading = { readonly text: string; readonly value: number };
@@ -40,6 +37,8 @@ function read(text: string, kind: QuantityKind, options: Inside): Parsed {
   if (written.length > 80) return { ok: false, code: 'not-understood', at: 80 };
   const special = specialReading(written, kind) ?? specialReading(withPoints(written), kind);
   if (special !== undefined) return taken(special, kind);
+  const sides = kind === 'area' ? sidesReading(written, options) : undefined;
+  if (sides) return sides;
   const either = specialReadings(written, kind);
   if (either.length > 0) return asked(either, kind, written.length);
   const split = /^(-?(?:[\d.,/]|[ -](?=\d))+(?:e[-+]?\d+)?)\s*(.*)$/i.exec(written);
@@ -48,23 +47,6 @@ function read(text: string, kind: QuantityKind, options: Inside): Parsed {
   return number.includes(',')
     ? commas(number, unitText, kind, options)
     : numberAndUnit(text, number, unitText, kind, options);
-}
-
-/** Forms that are not a number and a unit. */
-function specialReading(written: string, kind: QuantityKind): number | undefined {
-  if (kind === 'length') return readFeetInches(written) ?? readMetres(written);
-  if (kind === 'angle') return angleReading(written);
-  if (kind === 'time-of-day') return readTimeOfDay(written);
-  if (kind === 'wire-size') return wireArea(written);
-  if (kind === 'energy') return chargeAtVoltage(written);
-  return kind === 'r-value' ? namedResistance(written) : undefined;
-}
-
-/** Such forms that may mean two things, each in words that parse. */
-function specialReadings(written: string, kind: QuantityKind): readonly string[] {
-  if (kind === 'length') return metreReadings(written);
-  if (kind === 'time-of-day') return clockReadings(written);
-  return [];
 }
 
 /** Readings to choose from; nobody is asked to choose between one. */
@@ -77,17 +59,16 @@ function asked(texts: readonly string[], kind: QuantityKind, at: number): Parsed
   return only && readings.length === 1 ? taken(only.value, kind) : { ok: false, code: 'ambiguous', at, readings };
 }
 
-/** `560 Ah at 51.2 V` */
-function chargeAtVoltage(written: string): number | undefined {
-  const m = new RegExp(`^(${decimalPattern}) ?Ah ?(?:at|@|x|×|\\*) ?(${decimalPattern}) ?V$`, 'i').exec(written);
-  return m ? (Number(m[1]) * Number(m[2])) / 1000 : undefined;
-}
-
-/** `R-19`, `R19`, `RSI 3.3` */
-function namedResistance(written: string): number | undefined {
-  const m = new RegExp(`^(RSI|R)[ -]?(${decimalPattern})$`, 'i').exec(written);
-  const unit = m ? findUnit('r-value', (m[1] ?? '').toUpperCase()) : undefined;
-  return m && unit ? Number(m[2]) * unit.factor : undefined;
+/** `3,5 x 4 m`, `12' 6" × 10'`: a floor by its two sides. A unit at the second alone is that of both; none is the box's. */
+function sidesReading(written: string, options: Inside): Parsed | undefined {
+  const [, first = '', second] = /^(\S.*?) ?[x×*] ?(\S.*)$/i.exec(written) ?? [];
+  if (second === undefined) return undefined;
+  const own = /[a-z]+$/i.exec(second)?.[0] ?? (options.bareUnit ?? '').replace(/[²2]$/, '');
+  const bareUnit = findUnit('length', own)?.symbol;
+  const [a, b] = [first, second].map((side) =>
+    read(side, 'length', { unplaced: true, ...(bareUnit ? { bareUnit } : {}) }),
+  );
+  return a?.ok && b?.ok ? taken(a.value * b.value, 'area') : undefined;
 }
 
 function commas(number: string, unitText: string, kind: QuantityKind, options: Inside): Parsed {
