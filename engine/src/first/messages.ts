@@ -30,9 +30,10 @@ export function answerSentence(answer: FirstAnswer, print: Printer): string {
   return answer.winter?.verdict === 'contradicts' ? `${said} ${answerTitles.contradiction}.` : said;
 }
 
-function needSentence({ heating, night, units }: FirstAnswer, print: Printer): string {
+function needSentence({ heating, night, units, partly }: FirstAnswer, print: Printer): string {
   if (!heating) return 'A few answers more, and the heat this house needs can be said.';
   const about = kept(print.rounded(heating.likely, 'power'));
+  if (partly) return `On the coldest normal night the rooms entered so far need about ${about} of heat.`;
   const need = `On the coldest normal night this house needs about ${about} of heat`;
   if (units.length === 0) {
     const at = night === undefined ? '' : ` at ${kept(print.quantity(night, 'temperature'))}`;
