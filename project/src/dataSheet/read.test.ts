@@ -65,9 +65,9 @@ describe('a data sheet as a table', () => {
   it.each<[string, string, string]>([
     ['a word for a number', changed('28000', 'lots'), 'refused wrong-type row | 2 | Capacity (Btu/h)'],
     [
-      'a comma with two meanings',
-      changed('"25\u202f400"', '"25,400"'),
-      'refused wrong-type row | 3 | Capacity (Btu/h)',
+      'a comma with two meanings of which neither is likely',
+      changed('2850,700', '2850,"9,900"'),
+      'refused wrong-type row | 3 | Airflow (cfm)',
     ],
     ['a negative capacity', changed('28000', '-28000'), 'refused impossible row | 2 | Capacity (Btu/h)'],
     ['an unknown speed', changed('heating,lowest', 'heating,turbo'), 'refused not-an-option row | 4 | Speed'],
