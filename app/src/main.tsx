@@ -9,6 +9,7 @@ import { workerPort } from './planner/workerPort.ts';
 import { createServices, openFirst, ServicesContext } from './services.ts';
 import { App } from './shell/App.tsx';
 import { indexedDbStore } from './store/indexedDbStore.ts';
+import { keepTabsTogether } from './store/otherTabs.ts';
 import { askToWrite } from './store/writerLock.ts';
 
 const services = createServices(indexedDbStore(), workerPort(), jobWorkerPort);
@@ -23,12 +24,19 @@ document.addEventListener('visibilitychange', () => {
   if (document.visibilityState === 'hidden') session.hurry();
 });
 
+keepTabsTogether(session);
 const opened = openFirst(services);
 if (!window.isSecureContext) void opened.finally(() => session.bar('insecure'));
 else {
   const lock = askToWrite(() => void opened.finally(takeOver));
   // The lock is granted within a few milliseconds where no other tab holds it.
-  void opened.finally(() => setTimeout(() => !lock.held() && session.bar('other-tab'), 120));
+  void opened.finally(() => setTimeout(() => !lock.held() && lookOn(), 120));
+}
+
+/** Another tab writes; what it wrote while this one opened is read in at once. */
+function lookOn(): void {
+  session.bar('other-tab');
+  void session.catchUp().catch(() => undefined);
 }
 
 /** This tab may write from now on. If another one wrote meanwhile, its work is read in first. */

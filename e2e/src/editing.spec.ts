@@ -135,7 +135,10 @@ test('units switch for what is shown and typed, and change nothing else in a dem
   expect(await actsStored(page)).toBe(0);
 });
 
-test('a second tab only looks on, and takes over with everything when the first closes', async ({ context, page }) => {
+test('a second tab only looks on and follows, and takes over with everything when the first closes', async ({
+  context,
+  page,
+}) => {
   await show(page, server.url, '/project');
   await enter(page, 'Name of the project', 'First tab');
   await settled(page);
@@ -144,7 +147,7 @@ test('a second tab only looks on, and takes over with everything when the first 
   await expect(second.getByText('Another tab has Kneewall open')).toBeVisible();
   await expect(second.getByRole('textbox', { name: 'Name of the project' })).toBeDisabled();
   await enter(page, 'Name of the project', 'Later');
-  await settled(page);
+  await expect(second.locator('.top-name')).toHaveText('Later');
   await page.close();
   await expect(second.getByRole('textbox', { name: 'Name of the project' })).toBeEnabled();
   await expect(second.locator('.top-name')).toHaveText('Later');

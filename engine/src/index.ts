@@ -103,6 +103,7 @@ export { measurementsFor, wayToKnow } from './first/measurements.ts';
 export {
   answerSentence,
   answerTitles,
+  basisWords,
   largestUnknown,
   measurementWorth,
   nothingStops,

@@ -37,7 +37,15 @@ export function MapEntry({ node, path, id, entry, depth, startOpen }: Props) {
       {shown && (
         <div className="entry-body">
           <Fields node={node} path={path} depth={depth} />
-          <Button look="quiet" disabled={barred} onClick={() => change(undefined)}>
+          <Button
+            look="quiet"
+            disabled={barred}
+            onClick={(e) => {
+              // The button goes with its entry; who works by keys goes on at the one that adds.
+              e.currentTarget.closest('.entries-body')?.querySelector<HTMLElement>(':scope > button')?.focus();
+              change(undefined);
+            }}
+          >
             Remove {name}
           </Button>
         </div>

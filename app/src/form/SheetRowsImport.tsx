@@ -1,8 +1,9 @@
 import { type Problem, readDataSheet } from '@kneewall/project';
 import { useState } from 'react';
+import { Button } from '../look/Button.tsx';
 import { FileButton } from '../look/FileButton.tsx';
 import { ProblemList } from '../screens/project/ProblemList.tsx';
-import { useField } from './useField.ts';
+import { fieldId, useField } from './useField.ts';
 
 type Taken = {
   readonly file: string;
@@ -17,10 +18,13 @@ const sizeOf = (rows: unknown): number => Object.keys(rows ?? {}).length;
 export default function SheetRowsImport({ path }: { path: readonly string[] }) {
   const { value, change, barred, problems: refused } = useField(path);
   const [taken, setTaken] = useState<Taken>();
-  const take = async (file: File): Promise<void> => {
-    const { value: rows, problems } = readDataSheet(await file.text());
+  const [pasted, setPasted] = useState('');
+  const id = `${fieldId(path)}-pasted`;
+  const take = (file: string, text: string): void => {
+    const { value: rows, problems } = readDataSheet(text);
     const count = rows && change(rows) ? sizeOf(rows) : 0;
-    setTaken({ file: file.name, count, before: sizeOf(value), problems });
+    setTaken({ file, count, before: sizeOf(value), problems });
+    if (count > 0) setPasted('');
   };
   return (
     <div className="sheet-import">
@@ -32,8 +36,29 @@ export default function SheetRowsImport({ path }: { path: readonly string[] }) {
         label="Import rows"
         accept=".csv,.tsv,.txt"
         disabled={barred}
-        choose={([file]) => void (file && take(file))}
+        choose={([file]) => void file?.text().then((text) => take(file.name, text))}
       />
+      <details className="fold">
+        <summary>
+          <span className="fold-title">Paste rows from a spreadsheet</span>
+        </summary>
+        <label className="field-label" htmlFor={id}>
+          Rows with their heads, as copied
+        </label>
+        <textarea
+          id={id}
+          className="box"
+          rows={6}
+          wrap="off"
+          spellCheck={false}
+          disabled={barred}
+          value={pasted}
+          onChange={(e) => setPasted(e.target.value)}
+        />
+        <Button disabled={barred || pasted.trim() === ''} onClick={() => take('what was pasted', pasted)}>
+          Take these rows
+        </Button>
+      </details>
       {taken && (
         <div role="status">
           <p>{said(taken)}</p>

@@ -19,6 +19,13 @@ export function WeatherField({ node, path }: { node: SchemaNode; path: readonly 
     if (!file) return;
     const bytes = new Uint8Array(await file.arrayBuffer());
     const text = new TextDecoder().decode(bytes);
+    // What is no table at all never takes the place of a file that is one.
+    const isNone =
+      text.trim() === '' ? 'is empty' : text.includes('\0') || text.includes('\ufffd\ufffd') ? 'is no text' : undefined;
+    if (isNone) {
+      setRefusal(`${file.name} ${isNone}, so nothing was changed. Get it again, and unpack it first if it is zipped.`);
+      return;
+    }
     const sha = hashOfBytes(bytes);
     try {
       await store.putBlob(sha, text);

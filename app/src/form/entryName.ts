@@ -9,8 +9,12 @@ export function entryName(node: SchemaNode, id: string, entry: Entry, units: Sys
   const said = Object.entries(node.children)
     .flatMap(([key, child]) => answerText(child, entry[key], units))
     .slice(0, 3);
-  return said.length > 0 ? said.join(', ') : `${node.meta.one ?? 'Entry'} ${id.replaceAll('-', ' ')}`;
+  return said.length > 0 ? said.join(', ') : numbered(node.meta.one ?? 'Entry', id.replaceAll('-', ' '));
 }
+
+/** `Room 1` for `room 1`: an id that is made of what such an entry is does not say it twice. */
+const numbered = (one: string, id: string): string =>
+  id.startsWith(one.toLowerCase()) ? `${one}${id.slice(one.length)}` : `${one} ${id}`;
 
 function answerText({ meta }: SchemaNode, value: unknown, units: System): string[] {
   if (value === undefined) return [];

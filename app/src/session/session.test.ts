@@ -45,6 +45,33 @@ const demo: Project = { ...emptyProject, about: { name: 'Tern Ledge', invented: 
 const name = (after: string) => [{ path: ['about', 'name'], after }];
 
 describe('a session', () => {
+  it('that only looks on follows another one act by act, and stays where it is', async () => {
+    const { store } = memoryStore();
+    const [writes, looks] = [opened(store), opened(store)];
+    writes.open(demo, { kind: 'new' });
+    writes.change(name('First'));
+    await settled();
+    const { origin } = writes.now();
+    await looks.openStored(origin.kind === 'stored' ? origin.id : '');
+    looks.bar('other-tab');
+    const { generation } = looks.now();
+    const heard: string[] = [];
+    looks.follow((event) => heard.push(event.type));
+    writes.change(name('Second'));
+    writes.change(name('Third'));
+    writes.undo();
+    await settled();
+    await looks.catchUp();
+    await looks.catchUp();
+    expect(looks.now().project).toEqual(writes.now().project);
+    expect(looks.now().history).toEqual(writes.now().history);
+    expect([looks.now().generation, heard]).toEqual([generation, ['acted', 'acted', 'acted']]);
+    looks.bar(undefined);
+    looks.redo();
+    await settled();
+    expect(looks.now().project.about?.name).toBe('Third');
+  });
+
   it('writes nothing by opening, and a copy at the first change of a demo', async () => {
     const { store, listed, writes } = memoryStore();
     const session = opened(store);

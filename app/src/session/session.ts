@@ -47,6 +47,8 @@ export type Session = {
   follow(listener: (event: SessionEvent) => void): () => void;
   open(project: Project, origin: Exclude<Origin, { kind: 'stored' }>): void;
   openStored(id: string): Promise<readonly Problem[]>;
+  /** Does here what another tab has done to the open project since, act by act, so that the screen stays where it is. */
+  catchUp(): Promise<void>;
   /** One act. What the document refuses comes back as problems, and nothing has changed. */
   change(changes: readonly Change[]): readonly Problem[];
   /** Shows what changes would do, in place of those tried before; none gives up. Nothing is kept, nothing to undo. */
@@ -111,6 +113,18 @@ class OpenProject implements Session {
     if (!back.ok) return back.problems;
     this.openWith(back.project, { kind: 'stored', id }, back.acts, back.damagedAt);
     return [];
+  };
+
+  catchUp = async (): Promise<void> => {
+    const { origin, barred } = this.state;
+    if (origin.kind !== 'stored' || barred !== 'other-tab') return;
+    const stored = await this.store.load(origin.id);
+    const back = stored && restore(stored);
+    if (this.state.origin !== origin || !back?.ok) return;
+    if (back.damagedAt !== undefined) return this.openWith(back.project, origin, back.acts, back.damagedAt);
+    for (const act of back.acts.slice(this.state.onlyHere)) {
+      this.follows(act, { project: appliedAll(this.state.project, act.edits).value });
+    }
   };
 
   change = (changes: readonly Change[]): readonly Problem[] => {
@@ -178,26 +192,25 @@ class OpenProject implements Session {
     this.set({});
   }
 
+  /** Has an act behind it, whoever did it. */
+  private follows(act: Act, next: Pick<SessionState, 'project'> & Partial<SessionState>): void {
+    this.seq += act.edits.length;
+    this.set({ ...next, history: followed(this.state.history, act), onlyHere: act.number, lastAct: act });
+    this.tell({ type: 'acted', act });
+  }
+
   /** One act on `from`: the open project, or the copy that a demo's first change makes of it. */
   private perform(kind: Act['kind'], from: Project, edits: readonly Edit[]): readonly Problem[] {
     if (this.state.barred) return [];
     this.tryOut([]);
     const { value: project, problems } = appliedAll(from, edits);
     if (problems.length > 0) return problems;
-    const { origin, onlyHere, history } = this.state;
+    const { origin, onlyHere } = this.state;
     const id = origin.kind === 'stored' ? origin.id : randomId();
     const act: Act = { number: onlyHere + 1, kind, edits };
     const firstBase = origin.kind === 'stored' ? undefined : from;
-    this.seq += edits.length;
     if (from !== this.state.project) this.tell({ type: 'opened', project: from });
-    this.set({
-      origin: { kind: 'stored', id },
-      project,
-      history: followed(history, act),
-      onlyHere: act.number,
-      lastAct: act,
-    });
-    this.tell({ type: 'acted', act });
+    this.follows(act, { origin: { kind: 'stored', id }, project });
     this.saver.push(entryFor(id, act, project, firstBase, this.clock()));
     return [];
   }

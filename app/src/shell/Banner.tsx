@@ -9,7 +9,7 @@ const barredWords: Readonly<Record<Exclude<Barred, 'opening'>, string>> = {
   insecure:
     'No changes are taken here. This address is not secure, so the browser gives no way to keep work safely. Open Kneewall on this machine itself, or over https.',
   'other-tab':
-    'Another tab has Kneewall open and does the writing. Look around here, or close that tab and this one takes over.',
+    'Another tab has Kneewall open and does the writing. Look around here: what is changed there in this project follows at once. Close that tab and this one takes over.',
   damaged:
     'A stored change cannot be read back, so no changes are taken. What you see is the project as it stood before that change. Save it as a file, then open the file.',
 };

@@ -4,14 +4,20 @@ import { useServices, useView } from '../services.ts';
 
 const themeWord: Readonly<Record<Theme, string>> = { light: 'Light', dark: 'Dark', sunlight: 'Sunlight' };
 
+/** Whose units. */
+export function UnitsSwitch() {
+  const { view } = useServices();
+  const units = useView((v) => v.units);
+  return <Switch label="Units" value={units} options={{ us: 'ft °F', si: 'm °C' }} choose={(u) => view.setUnits(u)} />;
+}
+
 /** Whose units, and which of the three themes. */
 export function ViewSwitches() {
   const { view } = useServices();
-  const units = useView((v) => v.units);
   const theme = useView((v) => v.theme);
   return (
     <>
-      <Switch label="Units" value={units} options={{ us: 'ft °F', si: 'm °C' }} choose={(u) => view.setUnits(u)} />
+      <UnitsSwitch />
       <Switch
         label="Theme"
         value={theme}

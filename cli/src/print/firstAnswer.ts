@@ -1,6 +1,7 @@
 import {
   answerSentence,
   answerTitles,
+  basisWords,
   type Finding,
   type FirstAnswer,
   firstAnswer,
@@ -35,11 +36,13 @@ export function firstAnswerLines(project: Project, plan: Plan, units: System, pa
     ...[...said, ...[largestUnknown(spread, 'power', label, print) ?? []].flat()].flatMap(indent),
   ];
   const { heating, winter, cooling } = answer;
+  const basis = basisWords(answer);
   const contradicted = winter?.verdict === 'contradicts';
   const measurements = measurementsFor(heating?.drivers ?? []);
   return [
     paint(answerTitles.whole, 'bold'),
     ...wrap(answerSentence(answer, print), width),
+    ...(basis ? wrap(basis, width) : []),
     ...(answer.missing.length > 0 ? wrap(`Next, tell: ${answer.missing.map(label).join(', ')}.`, width) : []),
     ...part(
       answerTitles.heating,
@@ -61,11 +64,11 @@ export function firstAnswerLines(project: Project, plan: Plan, units: System, pa
 type Part = (title: string, lines: readonly string[]) => string[];
 
 function unitParts(answer: FirstAnswer, print: Printer, part: Part): string[] {
-  const { units, heating, stops, gatesChecked } = answer;
+  const { units, heating, stops, gatesChecked, partly } = answer;
   const known = units.map((unit) => `${unitStatus(unit)}: ${unitWords(unit, print)}`);
   return [
     ...part(answerTitles.units, known.flatMap(indent)),
-    ...part(answerTitles.sizes, units.length === 0 && heating ? indent(sizesWords(heating, print)) : []),
+    ...part(answerTitles.sizes, units.length === 0 && heating && !partly ? indent(sizesWords(heating, print)) : []),
     ...part(
       answerTitles.stops,
       stops.length > 0 ? stops.flatMap(findingLines) : gatesChecked ? indent(nothingStops) : [],

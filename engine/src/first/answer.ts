@@ -9,6 +9,10 @@ const gates = /^equipment\/(voltage|phases|frequency|inverter|strips)/;
 
 /** What the first answers already say. A part that no trade reaches yet is absent. */
 export type FirstAnswer = {
+  /** Whether rooms carry the sums by now, or the first answers alone. */
+  readonly basis?: 'rooms' | 'quick';
+  /** That the rooms entered so far are not the house, in words. */
+  readonly partly?: string;
   /** W on the cold night; narrowed by last winter's fuel where `winter` says so. */
   readonly heating?: Spread;
   /** Last winter's fuel beside the house as entered, W each; only where fuel is known. */
@@ -47,13 +51,16 @@ export function firstAnswer(plan: Plan): FirstAnswer {
   const stops = plan.findings.filter(
     (f) => f.status === 'fails' && (gates.test(f.id) || (f.holdPoint === 'decide' && f.consequence === 'harm')),
   );
+  const cover = plan.findings.find((f) => f.id === 'loads/rooms-cover' && f.status === 'fails');
   return {
+    ...(cover ? { partly: cover.what } : {}),
     ...(heating?.ok ? { heating: narrowed?.ok ? narrowed.value.heating : heating.value } : {}),
     ...(heating?.ok && narrowed?.ok
       ? { winter: { verdict: narrowed.value.verdict, house: heating.value, fuel: narrowed.value.fuel.heating } }
       : {}),
     ...(cooling?.ok ? { cooling: cooling.value.sensible } : {}),
     ...(climate?.night.ok ? { night: climate.night.value.outdoor.likely } : {}),
+    ...(loads ? { basis: loads.basis } : {}),
     missing: heating && !heating.ok ? heating.paths : [],
     units: Object.values(equipment?.candidates ?? {}).map(({ id, name, heatingSpare }) => ({
       id,

@@ -30,9 +30,10 @@ export function answerSentence(answer: FirstAnswer, print: Printer): string {
   return answer.winter?.verdict === 'contradicts' ? `${said} ${answerTitles.contradiction}.` : said;
 }
 
-function needSentence({ heating, night, units }: FirstAnswer, print: Printer): string {
+function needSentence({ heating, night, units, partly }: FirstAnswer, print: Printer): string {
   if (!heating) return 'A few answers more, and the heat this house needs can be said.';
   const about = kept(print.rounded(heating.likely, 'power'));
+  if (partly) return `On the coldest normal night the rooms entered so far need about ${about} of heat.`;
   const need = `On the coldest normal night this house needs about ${about} of heat`;
   if (units.length === 0) {
     const at = night === undefined ? '' : ` at ${kept(print.quantity(night, 'temperature'))}`;
@@ -42,6 +43,15 @@ function needSentence({ heating, night, units }: FirstAnswer, print: Printer): s
   if (holding.length === 0) return `${need}, and none of the units entered gives that much then.`;
   return `${need}, and ${holding.map((u) => u.name).join(' and ')} would hold it.`;
 }
+
+/** What the answer stands on, so that nobody wonders why it moved when the rooms came. */
+export const basisWords = ({ heating, basis, partly }: FirstAnswer): string | undefined => {
+  if (!heating) return undefined;
+  if (partly) return `${partly} Heat, cooling and units here are for these rooms alone: choose no unit by them yet.`;
+  return basis === 'rooms'
+    ? 'This is the sum of the rooms you entered. The age of the house and its floor area no longer count in it.'
+    : 'This stands on the answers here alone: walls, windows and insulation are taken as houses of that age have them on the whole. Rooms entered under Loads take their place, and the range narrows.';
+};
 
 export const sizesWords = (heating: Range, print: Printer): string =>
   `Units that give ${powers(print, heating)} on that night. That is what a data sheet must show at that outdoor temperature, not the size printed on the box.`;

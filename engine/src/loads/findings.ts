@@ -9,6 +9,7 @@ import { houseFindings } from './houseFindings.ts';
 import { learnedFindings } from './learned/learnedFindings.ts';
 import { mould } from './mould.ts';
 import type { LoadsResult } from './result.ts';
+import { roomsCover } from './roomsCover.ts';
 import { wetLayers } from './wetLayers.ts';
 
 type Found = { readonly draft: Draft; readonly working: Working };
@@ -16,6 +17,7 @@ type Found = { readonly draft: Draft; readonly working: Working };
 /** What the house's own figures have to answer for. */
 export function findings(result: LoadsResult, view: PlanView): Drafts {
   const found = [
+    ...roomsCover(result, view),
     leakageDecides(result),
     ...partDominates(result),
     ...winterFuel(result, view),

@@ -39,6 +39,27 @@ describe('the sums of Tern Ledge', () => {
   });
 });
 
+describe('rooms that are not the whole house yet', () => {
+  const tern = demo('tern-ledge');
+  const cover = (house: object) =>
+    evaluate(project({ schema: 1, site: tern.site, house: { ...tern.house, ...house } }), {}).plan.findings.find(
+      (f) => f.id === 'loads/rooms-cover',
+    );
+  const only = (id: string) => Object.entries(tern.house?.surfaces ?? {}).filter(([, x]) => x.room === id);
+
+  it('are told by their share of the floor area, and by name where they have no walls', () => {
+    // By hand: the six rooms of the demo add up to its 95.3 m²; the sitting room is drawn 5.05 by 6.6 m.
+    expect(cover({})).toMatchObject({ status: 'ok' });
+    const part = cover({ surfaces: Object.fromEntries(only('sitting')), openings: {} });
+    expect(part).toMatchObject({ status: 'fails', holdPoint: 'decide' });
+    expect(part?.value).toBeCloseTo((5.05 * 6.6) / 95.3, 9);
+    expect(part?.mend).toContain('South bedroom');
+    expect(cover({ surfaces: {}, openings: {} })).toBeUndefined();
+    expect(cover({ floorArea: undefined })).toBeUndefined();
+    expect(cover({ floorArea: is(190.6) })?.status).toBe('fails');
+  });
+});
+
 describe('a quick answer from a handful of answers', () => {
   const answers = {
     schema: 1,

@@ -49,6 +49,20 @@ const say: Readonly<Record<string, Say>> = {
     why: 'The unit has to make up the night within the hour, or backup strips come on.',
     mend: j.status === 'ok' ? 'Nothing to do.' : 'Lower the night less, or let it rise over several hours.',
   }),
+  'rooms-cover': (j, print) => {
+    const [rooms, whole] = [Number(j.facts?.rooms ?? 0), Number(j.facts?.whole ?? 0)];
+    const bare = String(j.facts?.bare ?? '');
+    return {
+      what: `The rooms entered with their walls have ${print.quantity(rooms, 'area')} of floor, ${print.value(j)} of the ${print.quantity(whole, 'area')} that you answered for the house.`,
+      why: 'Heat, cooling and units are worked out for these rooms alone. A unit that holds half a house leaves the rest cold.',
+      mend:
+        j.status === 'ok'
+          ? 'Nothing to do.'
+          : (j.margin ?? 0) < 0 && rooms > whole
+            ? 'Measure again: a room may be entered twice, or the heated floor area on the page “First answer” is too small.'
+            : `Enter the rest under Loads${bare === '' ? '' : ` (no wall, floor or ceiling yet: ${bare})`}, and decide on no unit before; or mend the heated floor area on the page “First answer”.`,
+    };
+  },
   'leakage-guess': (j, print) => ({
     what: `The guess about draughts alone is worth ${print.quantity(Number(j.facts?.worth ?? 0), 'power')} of heat, ${print.value(j)} of the load.`,
     why: 'It can decide between two sizes of unit, and nobody can see it.',

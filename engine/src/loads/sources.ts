@@ -42,7 +42,15 @@ export const sources: Sources = {
       'ISO 10456 tables 3 and 4 (before: EN 12524) and ASHRAE Handbook, Fundamentals: building materials; old fills by common practice',
     standing: 'from memory',
   },
-  'loads.eras': { title: 'Common practice and code history by the age of a house', standing: 'from memory' },
+  'loads.eras': {
+    title:
+      'Common practice and code history by the age of a house; panes and insulation since by household surveys of 2009 and 2015 (US EIA; Joint Center for Housing Studies)',
+    standing: 'from memory',
+  },
+  'loads.cover': {
+    title: 'Common practice, no source: rooms measured inside add up to the house within a tenth',
+    standing: 'common practice',
+  },
   'loads.glazing': { title: 'Usual figures of window glass', standing: 'from memory' },
   'loads.shades': {
     title: 'Common practice, no source: share of the sun that coverings pass',

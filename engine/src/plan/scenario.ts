@@ -50,10 +50,17 @@ export function scenario(moved?: { path: string; end: End }, seen?: Map<string, 
 }
 
 /** A reading in which the named inputs take the given numbers and all others their likely ones. */
-export function sampledScenario(values: ReadonlyMap<string, number>): Scenario {
+export const sampledScenario = (values: ReadonlyMap<string, number>): Scenario =>
+  scenarioOf((given) => values.get(given.path));
+
+/**
+ * A reading in which each input takes what `numberFor` says of it, and its likely number where that is undefined. One
+ * unknown may stand behind several numbers (shelter moves the wind of the night and of the day): each has its own range.
+ */
+export function scenarioOf(numberFor: (given: Given) => number | undefined): Scenario {
   const likely = scenario();
   const of = (given: Given | Missing): number =>
-    'missing' in given ? likely.of(given) : (values.get(given.path) ?? given.likely);
+    'missing' in given ? likely.of(given) : (numberFor(given) ?? given.likely);
   const self: Scenario = {
     of,
     maybe: (given) => ('missing' in given ? undefined : of(given)),

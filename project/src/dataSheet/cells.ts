@@ -27,6 +27,8 @@ export function numberIn(heading: Heading, cell: string, at: Path): Cell<number>
   if (kind === undefined) throw new Error(`assert: ${heading.id} is no quantity`);
   const parsed = parseQuantity(cell, kind, heading.unit === undefined ? {} : { bareUnit: heading.unit });
   if (parsed.ok) return { value: parsed.value, problems: [] };
+  const meant = plausibleOf(heading.id, parsed.readings ?? []);
+  if (meant) return { value: meant.value, problems: [] };
   const found = { found: echo(cell) };
   if (parsed.code === 'ambiguous' && /[\d.]$/.test(cell) && heading.unit === undefined && !cell.includes(','))
     return { problems: [refused('wrong-unit', at, `It has no unit. Head the column like: ${example}.`, found)] };
@@ -42,6 +44,14 @@ export function numberIn(heading: Heading, cell: string, at: Path): Cell<number>
       ],
     };
   return { problems: [refused('wrong-type', at, refusalWords(cell, parsed, kind), found)] };
+}
+
+/** `24,000` in a column of Btu/h: no unit gives 24 of them, so only one of the two readings is meant. */
+function plausibleOf<R extends { readonly value: number }>(field: string, readings: readonly R[]): R | undefined {
+  const plausible = nodeAt(['candidates', 'unit', 'rows', 'row', field])?.node.meta.plausible;
+  if (!plausible) return undefined;
+  const [only, ...others] = readings.filter((r) => r.value >= plausible.min && r.value <= plausible.max);
+  return others.length === 0 ? only : undefined;
 }
 
 /** A number as the document keeps it, held against what its field takes and what is plausible. */

@@ -17,6 +17,16 @@ const changed = (from: string, to: string): string => sheet.replace(from, to);
 
 describe('a data sheet as a table', () => {
   // Factors: 1 Btu/h = 0.29307107 W, 1 cfm = 0.000471947 m³/s (NIST SP 811, exact by definition).
+  it('takes a comma for what it can only be in a row of a unit, and a table as a spreadsheet copies it', () => {
+    const us = readDataSheet('mode,speed,outdoor (F),capacity (Btu/h),power (W)\nheating,rated,47,"24,000","1,800"');
+    expect(us.problems).toEqual([]);
+    expect(us.value?.['heating-rated-8-3']?.capacity?.value).toBeCloseTo(24_000 * 0.29307107, 2);
+    expect(us.value?.['heating-rated-8-3']?.power?.value).toBe(1800);
+    const si = readDataSheet('mode\tspeed\toutdoor (°C)\tcapacity (kW)\tCOP\nheating\trated\t-8,3\t5,8\t2,4');
+    expect(si.problems).toEqual([]);
+    expect(si.value?.['heating-rated-minus-8-3']?.capacity?.value).toBe(5800);
+  });
+
   it('becomes rows in the document’s units, each cell kept as it was written', () => {
     const { value, problems } = readDataSheet(sheet);
     expect(problems).toEqual([]);
@@ -55,9 +65,9 @@ describe('a data sheet as a table', () => {
   it.each<[string, string, string]>([
     ['a word for a number', changed('28000', 'lots'), 'refused wrong-type row | 2 | Capacity (Btu/h)'],
     [
-      'a comma with two meanings',
-      changed('"25\u202f400"', '"25,400"'),
-      'refused wrong-type row | 3 | Capacity (Btu/h)',
+      'a comma with two meanings of which neither is likely',
+      changed('2850,700', '2850,"9,900"'),
+      'refused wrong-type row | 3 | Airflow (cfm)',
     ],
     ['a negative capacity', changed('28000', '-28000'), 'refused impossible row | 2 | Capacity (Btu/h)'],
     ['an unknown speed', changed('heating,lowest', 'heating,turbo'), 'refused not-an-option row | 4 | Speed'],

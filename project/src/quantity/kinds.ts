@@ -37,6 +37,7 @@ const gallon = 3.785411784e-3;
 const fahrenheit = 5 / 9;
 /** Conventional inch of water at 4 °C. */
 const inchWater = 249.08891;
+const inchWaterSpellings = 'in H2O|inH₂O|in. H2O|in w.c.|in. w.c.|inwc|in wc|iwc|" wc|"wc|" w.c.|"w.c.|" H2O';
 const rUs = (foot * foot * fahrenheit) / btuPerHour;
 
 /** Every quantity kind: one readable unit inside, the units people write, and the one each system shows. */
@@ -44,8 +45,8 @@ export const kinds = {
   temperature: {
     unit: '°C',
     units: [
-      u('°C', 'C|degC|deg C|celsius', 1),
-      u('°F', 'F|degF|deg F|fahrenheit', fahrenheit, -160 / 9),
+      u('°C', 'C|degC|deg C|° C|celsius|degrees C|degrees celsius', 1),
+      u('°F', 'F|degF|deg F|° F|fahrenheit|degrees F|degrees fahrenheit', fahrenheit, -160 / 9),
       u('K', 'kelvin', 1, -273.15),
     ],
     shown: shown('°F', 0.1, '°C', 0.1),
@@ -80,8 +81,8 @@ export const kinds = {
   area: {
     unit: 'm²',
     units: [
-      u('m²', 'm2|sq m|sqm|m^2', 1),
-      u('ft²', 'ft2|sq ft|sqft|sf|ft^2', foot * foot),
+      u('m²', 'm2|sq m|sqm|qm|m^2|square metres|square meters', 1),
+      u('ft²', 'ft2|sq ft|sq. ft.|sqft|sf|ft^2|square feet', foot * foot),
       u('in²', 'in2|sq in|in^2', inch * inch),
       u('cm²', 'cm2', 1e-4),
     ],
@@ -111,7 +112,7 @@ export const kinds = {
     unit: 'Pa',
     units: [
       u('Pa', 'pa', 1),
-      u('inH2O', 'in H2O|inH₂O|in. H2O|in w.c.|in. w.c.|inwc|in wc|iwc', inchWater),
+      u('inH2O', inchWaterSpellings, inchWater),
       u('kPa', '', 1000),
       u('hPa', 'mbar', 100),
       u('psi', '', 6894.757293168),
@@ -121,7 +122,7 @@ export const kinds = {
   // Between rooms, and between a house and outdoors: gauges are set to pascals for it everywhere.
   'room-pressure': {
     unit: 'Pa',
-    units: [u('Pa', 'pa', 1), u('inH2O', 'in H2O|inH₂O|in. H2O|in w.c.|in. w.c.|inwc|in wc|iwc', inchWater)],
+    units: [u('Pa', 'pa', 1), u('inH2O', inchWaterSpellings, inchWater)],
     shown: shown('Pa', 0.1, 'Pa', 0.1),
   },
   power: {
@@ -129,7 +130,8 @@ export const kinds = {
     units: [
       u('W', 'w|watt|watts', 1),
       u('kW', 'kw', 1000),
-      u('Btu/h', 'BTU/h|Btu/hr|BTU/hr|btu/h|btuh|BTUH', btuPerHour),
+      // A rate is often said in Btu alone; nothing else can be meant by it here.
+      u('Btu/h', 'BTU/h|Btu/hr|BTU/hr|btu/h|btuh|BTUH|BTU', btuPerHour),
       u('kBtu/h', 'kBTU/h|kBtu/hr|kBTU/hr', 1000 * btuPerHour),
       u('tons', 'ton', 12_000 * btuPerHour),
       u('hp', '', 745.69987158227),
@@ -145,8 +147,10 @@ export const kinds = {
     unit: 'kWh',
     units: [
       u('kWh', 'kwh|KWH', 1),
+      u('MWh', '', 1000),
       u('Wh', 'wh', 0.001),
       u('MJ', '', 1 / 3.6),
+      u('GJ', '', 1000 / 3.6),
       u('Btu', 'BTU', btu / 3.6e6),
       u('kBtu', 'kBTU', btu / 3600),
       u('therms', 'therm', (1e5 * btu) / 3.6e6),

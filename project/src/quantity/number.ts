@@ -18,13 +18,20 @@ export function plain(text: string): string {
   return text
     .replace(/[½¼¾⅛⅜⅝⅞⅓⅔]/g, (g) => ` ${glyphs[g]}`)
     .replace(/[−–]/g, '-')
+    .replace(/[⁄∕]/g, '/')
+    .replace(/º/g, '°')
     .replace(/[′’‘`´]/g, "'")
     .replace(/[″”“]/g, '"')
     .replace(/''/g, '"')
     .replace(/(\d)[\u202f\u00a0\u2009](?=\d{3})/g, '$1')
     .replace(/\s+/g, ' ')
+    .replace(/^ ?(?:\+|(minus)) ?(?=[\d.])/i, (_, minus) => (minus ? '-' : ''))
+    .replace(/^(-?\d{1,3})((?: \d{3})+)(?![\d/])/, (_, first, groups) => first + groups.replaceAll(' ', ''))
     .trim();
 }
+
+/** Commas that can only part decimals as points, for forms of writing that hold a number within them: `RSI 3,3`. */
+export const withPoints = (text: string): string => text.replace(/(\d),(\d{1,2}|\d{4,})(?!\d)/g, '$1.$2');
 
 const decimal = '(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][-+]?\\d+)?';
 export const decimalPattern = decimal;
@@ -44,14 +51,21 @@ export function readNumber(text: string): number | undefined {
   return new RegExp(`^-?${decimal}$`).test(text) ? Number(text) : undefined;
 }
 
-/** A comma may part thousands or decimals: both readings where both are possible, one where only one is. */
+/**
+ * A comma may part thousands or decimals: both readings where both are possible, one where only one is. Nothing but
+ * decimals follows a nought or four digits, and where a point stands too the last of the two parts the decimals.
+ */
 export function commaReadings(text: string): NumberReading[] {
-  const m = /^(-?\d{1,3})((?:,\d+)+)$/.exec(text);
+  const reading = (number: string): NumberReading => ({ value: Number(number), text: number });
+  if (/^-?\d{1,3}(?:,\d{3})+\.\d+$/.test(text)) return [reading(text.replaceAll(',', ''))];
+  if (/^-?\d{1,3}(?:\.\d{3})+,\d+$/.test(text)) return [reading(text.replaceAll('.', '').replace(',', '.'))];
+  const m = /^(-?\d+)((?:,\d+)+)$/.exec(text);
   if (!m) return [];
-  const groups = (m[2] ?? '').slice(1).split(',');
-  const readings: NumberReading[] = [];
-  if (groups.length === 1) readings.push({ value: Number(`${m[1]}.${groups[0]}`), text: `${m[1]}.${groups[0]}` });
-  if (groups.every((g) => g.length === 3))
-    readings.push({ value: Number(`${m[1]}${groups.join('')}`), text: `${m[1]}${groups.join('')}` });
-  return readings;
+  const [, whole = '', rest = ''] = m;
+  const groups = rest.slice(1).split(',');
+  const thousands = /^-?[1-9]\d{0,2}$/.test(whole) && groups.every((g) => g.length === 3);
+  return [
+    ...(groups.length === 1 ? [reading(`${whole}.${groups[0]}`)] : []),
+    ...(thousands ? [reading(`${whole}${groups.join('')}`)] : []),
+  ];
 }

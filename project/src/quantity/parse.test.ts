@@ -31,6 +31,17 @@ describe('lengths the way people write them', () => {
     ['1613 mm', 1.613],
     ['1.613m', 1.613],
     [`-2' 6"`, -0.762],
+    [`5' 3,5"`, 1.6129],
+    ['3 1⁄2 in', 0.0889],
+    ['2 m 40', 2.4],
+    ['2m40', 2.4],
+    ['2 m 5 cm', 2.05],
+    ['2 m 405 mm', 2.405],
+    ['1 613 mm', 1.613],
+    ['1613,5 mm', 1.6135],
+    ['1.613,5 mm', 1.6135],
+    ['1,613.5 mm', 1.6135],
+    ['0,125 m', 0.125],
   ])('%s', (text, metres) => {
     expect(value(text, 'length')).toBeCloseTo(metres, 12);
   });
@@ -41,11 +52,13 @@ describe('lengths the way people write them', () => {
     ['5.6', ['5.6 ft', '5.6 in', '5.6 m']],
     ['1500', ['1500 ft', '1500 in', '1500 m']],
     ['11/4', ['11/4"', '1 1/4"']],
+    ['2 m 5', ['2.5 m', '2.05 m']],
+    ['2,400 mm', ['2.400 mm', '2400 mm']],
   ])('%s has two meanings and is not guessed', (text, both) => {
     expect(readings(text, 'length')).toEqual(both);
   });
 
-  it.each([`6' 3 cm`, '5x3', `5' 13"`, '1/0 in', 'six feet', `5'3"4`, '5 ft ft', '--5 in'])(
+  it.each([`6' 3 cm`, '5x3', `5' 13"`, '1/0 in', 'six feet', `5'3"4`, '5 ft ft', '--5 in', '2 m 400 cm', '1 6135 mm'])(
     '%s is refused whole',
     (text) => {
       expect(value(text, 'length')).toBe('not-understood');
@@ -73,6 +86,18 @@ describe('other quantities', () => {
     ['9 in 12', 'angle', 36.8698976],
     ['SSW', 'angle', 202.5],
     ['55.3 W', 'angle', -55.3],
+    // Degrees alone are those of the box; a rate said in Btu can only be Btu/h; 1 MWh = 1000 kWh, 1 GJ = 1000/3.6 kWh.
+    ['24000 BTU', 'power', 7033.70568],
+    ['0.5" wc', 'pressure', 124.544455],
+    ['18 000 kWh', 'energy', 18_000],
+    ['36 GJ', 'energy', 10_000],
+    ['18 MWh', 'energy', 18_000],
+    ['560 Ah × 51,2 V', 'energy', 28.672],
+    ['RSI 3,3', 'r-value', 3.3],
+    ['0,035 W/mK', 'conductivity', 0.035],
+    ['minus 20 °C', 'temperature', -20],
+    ['+3 °C', 'temperature', 3],
+    ['95 square metres', 'area', 95],
     ['45%', 'fraction', 0.45],
     ['0.45', 'fraction', 0.45],
     // ASTM B258 as computed from d = 0.127 mm × 92^((36 − n)/39).
@@ -131,6 +156,37 @@ describe('other quantities', () => {
   });
 
   it('takes no sixty minutes', () => expect(value("44° 60' N", 'angle')).toBe('not-understood'));
+
+  // By hand: 3.5 x 4 = 14; 12.5 ft x 10 ft = 125 ft², each 0.3048² m².
+  it.each([
+    ['3,5 x 4 m', undefined, 14],
+    ['3.5 × 4', 'm²', 14],
+    ['3.5m*4m', undefined, 14],
+    ['350 x 400 cm', 'm²', 14],
+    [`12' 6" x 10'`, 'ft²', 125 * 0.3048 ** 2],
+    ['12.5 x 10', 'ft²', 125 * 0.3048 ** 2],
+  ])('%s in a box of %s is a floor by its sides', (text, unit, is) => {
+    expect(value(text, 'area', unit)).toBeCloseTo(is as number, 9);
+  });
+
+  it('takes no product where nothing says in which unit, nor of anything but an area', () => {
+    expect(value('3.5 x 4', 'area')).toBe('not-understood');
+    expect(value('3 x 4 x 5 m', 'area')).toBe('not-understood');
+    expect(value('3 x 4 W', 'power')).toBe('not-understood');
+  });
+
+  it('takes degrees without a letter in the unit of the box, and asks where there is no box', () => {
+    expect(value('-4 degrees', 'temperature', '°F')).toBeCloseTo(-20, 12);
+    expect(value('-20°', 'temperature', '°C')).toBe(-20);
+    expect(readings('-20 degrees', 'temperature')).toEqual(['-20 °F', '-20 °C']);
+  });
+
+  it('never asks twice for the same', () => {
+    for (const kind of kindNames) {
+      const both = readings('24', kind);
+      expect(new Set(both).size, kind).toBe(both.length);
+    }
+  });
 
   it('names both readings of a comma', () => {
     expect(readings('1,500 W', 'power')).toEqual(['1.500 W', '1500 W']);
@@ -201,6 +257,18 @@ describe('times of day', () => {
     ['17.5 h', 17.5],
   ])('%s', (text, hours) => {
     expect(value(text, 'time-of-day')).toBeCloseTo(hours * 3600, 9);
+  });
+
+  it.each([
+    ['17h30', 17.5],
+    ['1730', 17.5],
+    ['17', 17],
+  ])('%s is as people write it who use no colon', (text, hours) => {
+    expect(value(text, 'time-of-day')).toBe(hours * 3600);
+  });
+
+  it('asks whether 7.30 is half past seven or a share of an hour', () => {
+    expect(readings('7.30', 'time-of-day')).toEqual(['7:30', '7.30 h']);
   });
 
   it('takes a bare number by the unit in its box', () => {

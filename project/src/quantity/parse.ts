@@ -1,9 +1,7 @@
-import { angleReading } from './angle.ts';
-import { readFeetInches } from './feetInches.ts';
+import { specialReading, specialReadings } from './forms.ts';
 import { findUnit, inch, kindNames, kindOf, type QuantityKind } from './kinds.ts';
-import { commaReadings, decimalPattern, plain, readNumber } from './number.ts';
+import { commaReadings, plain, readNumber, withPoints } from './number.ts';
 import { understood } from './print.ts';
-import { readTimeOfDay } from './timeOfDay.ts';
 import { wireArea } from './wire.ts';
 
 export type Reading = { readonly text: string; readonly value: number };
@@ -37,8 +35,12 @@ function read(text: string, kind: QuantityKind, options: Inside): Parsed {
   const written = plain(text);
   if (written === '') return { ok: false, code: 'empty', at: 0 };
   if (written.length > 80) return { ok: false, code: 'not-understood', at: 80 };
-  const special = specialReading(written, kind);
+  const special = specialReading(written, kind) ?? specialReading(withPoints(written), kind);
   if (special !== undefined) return taken(special, kind);
+  const sides = kind === 'area' ? sidesReading(written, options) : undefined;
+  if (sides) return sides;
+  const either = specialReadings(written, kind);
+  if (either.length > 0) return asked(either, kind, written.length);
   const split = /^(-?(?:[\d.,/]|[ -](?=\d))+(?:e[-+]?\d+)?)\s*(.*)$/i.exec(written);
   if (!split) return refusedAt(text, written, kind, options);
   const [, number = '', unitText = ''] = split;
@@ -47,27 +49,26 @@ function read(text: string, kind: QuantityKind, options: Inside): Parsed {
     : numberAndUnit(text, number, unitText, kind, options);
 }
 
-/** Forms that are not a number and a unit. */
-function specialReading(written: string, kind: QuantityKind): number | undefined {
-  if (kind === 'length') return readFeetInches(written);
-  if (kind === 'angle') return angleReading(written);
-  if (kind === 'time-of-day') return readTimeOfDay(written);
-  if (kind === 'wire-size') return wireArea(written);
-  if (kind === 'energy') return chargeAtVoltage(written);
-  return kind === 'r-value' ? namedResistance(written) : undefined;
+/** Readings to choose from; nobody is asked to choose between one. */
+function asked(texts: readonly string[], kind: QuantityKind, at: number): Parsed {
+  const readings = texts.flatMap((text) => {
+    const parsed = read(text, kind, {});
+    return parsed.ok ? [{ text, value: parsed.value }] : [];
+  });
+  const [only] = readings;
+  return only && readings.length === 1 ? taken(only.value, kind) : { ok: false, code: 'ambiguous', at, readings };
 }
 
-/** `560 Ah at 51.2 V` */
-function chargeAtVoltage(written: string): number | undefined {
-  const m = new RegExp(`^(${decimalPattern}) ?Ah (?:at|@|x) ?(${decimalPattern}) ?V$`, 'i').exec(written);
-  return m ? (Number(m[1]) * Number(m[2])) / 1000 : undefined;
-}
-
-/** `R-19`, `R19`, `RSI 3.3` */
-function namedResistance(written: string): number | undefined {
-  const m = new RegExp(`^(RSI|R)[ -]?(${decimalPattern})$`, 'i').exec(written);
-  const unit = m ? findUnit('r-value', (m[1] ?? '').toUpperCase()) : undefined;
-  return m && unit ? Number(m[2]) * unit.factor : undefined;
+/** `3,5 x 4 m`, `12' 6" × 10'`: a floor by its two sides. A unit at the second alone is that of both; none is the box's. */
+function sidesReading(written: string, options: Inside): Parsed | undefined {
+  const [, first = '', second] = /^(\S.*?) ?[x×*] ?(\S.*)$/i.exec(written) ?? [];
+  if (second === undefined) return undefined;
+  const own = /[a-z]+$/i.exec(second)?.[0] ?? (options.bareUnit ?? '').replace(/[²2]$/, '');
+  const bareUnit = findUnit('length', own)?.symbol;
+  const [a, b] = [first, second].map((side) =>
+    read(side, 'length', { unplaced: true, ...(bareUnit ? { bareUnit } : {}) }),
+  );
+  return a?.ok && b?.ok ? taken(a.value * b.value, 'area') : undefined;
 }
 
 function commas(number: string, unitText: string, kind: QuantityKind, options: Inside): Parsed {
@@ -87,7 +88,8 @@ function numberAndUnit(text: string, number: string, unitText: string, kind: Qua
   const value = readNumber(number);
   if (value === undefined) return numberProblem(text, number, unitText, kind, options);
   if (!Number.isFinite(value)) return { ok: false, code: 'not-finite', at: 0 };
-  if (unitText === '') return bare(number, value, kind, options);
+  if (unitText === '' || (kind === 'temperature' && /^(?:°|deg\.?|degrees?)$/i.test(unitText)))
+    return bare(number, value, kind, options);
   if (unitText === 'MBH' && kind === 'power') return thousands(number, value);
   const unit = findUnit(kind, unitText.trim());
   if (unit) return taken(value * unit.factor + (unit.offset ?? 0), kind);
@@ -136,7 +138,6 @@ function lengthReadings(first: string, second: string): Reading[] {
 
 /** A number alone: the box's unit where one is printed; the kind's only unit; else every unit it may mean. */
 function bare(number: string, value: number, kind: QuantityKind, options: Options): Parsed {
-  const { units } = kindOf(kind);
   if (kind === 'length' && number.includes('/') && !/[ -]/.test(number.replace(/^-/, '')) && improper(number))
     return fractionOrMixed(number, value);
   if (kind === 'fraction' && options.bareUnit === '%' && Math.abs(value) < 1 && value !== 0)
@@ -145,28 +146,28 @@ function bare(number: string, value: number, kind: QuantityKind, options: Option
     const gauge = wireArea(`${number} AWG`);
     if (gauge !== undefined) return gaugeOrArea(number, gauge, value);
   }
+  const usual = usualUnits(kind);
   const unit =
     options.bareUnit === undefined
-      ? units.length === 1
-        ? units[0]
-        : unitless(kind)
+      ? (unitless(kind) ?? (usual.length === 1 ? findUnit(kind, usual[0] ?? '') : undefined))
       : findUnit(kind, options.bareUnit);
   if (unit)
     return {
       ...taken(value * unit.factor + (unit.offset ?? 0), kind),
       ...(unit.symbol === '' ? {} : { assumed: unit.symbol }),
     } as Parsed;
-  const readings = usualUnits(kind).map((symbol) => {
+  const readings = usual.map((symbol) => {
     const meant = findUnit(kind, symbol);
     return { text: `${number} ${symbol}`, value: value * (meant?.factor ?? 1) + (meant?.offset ?? 0) };
   });
   return { ok: false, code: 'ambiguous', at: number.length, readings };
 }
 
-/** The units a bare number may be in. Heights and lengths are said in feet as often as in inches. */
+/** The units a bare number may be in. Heights are said in feet as often as in inches, and an inverter in kW. */
 const usualUnits = (kind: QuantityKind): readonly string[] => {
   const { us, si } = kindOf(kind).shown;
-  return kind === 'length' ? ['ft', us.unit, si.unit] : [us.unit, si.unit];
+  if (kind === 'electric-power') return ['W', 'kW'];
+  return kind === 'length' ? ['ft', us.unit, si.unit] : [...new Set([us.unit, si.unit])];
 };
 
 const unitless = (kind: QuantityKind) => kindOf(kind).units.find((x) => x.symbol === '');

@@ -79,7 +79,7 @@ const rooms = map(
     }),
     floorArea: quantity('area', {
       label: 'Floor area',
-      help: 'Wall to wall. An outline that is drawn whole is used instead; both are asked about where they differ by more than a tenth.',
+      help: 'Wall to wall; 3.5 x 4 m may be typed as it is. An outline that is drawn whole is used instead; both are asked about where they differ by more than a tenth.',
       neededBy: ['loads', 'air'],
       plausible: { min: 1, max: 200 },
       possible: { min: 0 },
@@ -290,7 +290,7 @@ const fuel = group(
     ),
     energy: quantity('energy', {
       label: 'Energy in the fuel burned last winter',
-      help: 'A cord of mixed dry hardwood holds about 6,000 kWh, a gallon of oil 40.6, of propane 26.8.',
+      help: 'A cord of mixed dry hardwood holds about 6000 kWh (a stacked cubic metre 1650), a gallon of oil 40.6 (a litre 10.7), of propane 26.8 (7.1).',
       neededBy: [],
       plausible: { min: 100, max: 100_000 },
       possible: { min: 0 },

@@ -40,7 +40,7 @@ export const site = group(
     }),
     elevation: quantity('length', {
       label: 'Height above sea level',
-      help: 'Thin air carries less heat: a few hundred feet either way do not matter.',
+      help: 'Thin air carries less heat: a hundred metres (300 ft) either way do not matter.',
       neededBy: ['climate'],
       plausible: { min: -100, max: 4000 },
       possible: { min: -450, max: 9000 },

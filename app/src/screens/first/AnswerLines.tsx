@@ -19,7 +19,7 @@ import { useUnits } from '../../services.ts';
 
 /** Each answer as low, likely and high, with its largest unknown. */
 export function AnswerLines({
-  answer: { heating, winter, cooling, units, stops, gatesChecked },
+  answer: { heating, winter, cooling, units, stops, gatesChecked, partly },
 }: {
   answer: FirstAnswer;
 }) {
@@ -45,7 +45,7 @@ export function AnswerLines({
           </ul>
         </div>
       )}
-      {units.length === 0 && heating && (
+      {units.length === 0 && heating && !partly && (
         <div className="answer-line">
           <h3>{answerTitles.sizes}</h3>
           <p>{sizesWords(heating, print)}</p>

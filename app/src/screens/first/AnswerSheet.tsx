@@ -1,4 +1,4 @@
-import { answerSentence, answerTitles, firstAnswer, printerFor } from '@kneewall/engine';
+import { answerSentence, answerTitles, basisWords, firstAnswer, printerFor } from '@kneewall/engine';
 import { usePlanner, useUnits } from '../../services.ts';
 import { AnswerLines } from './AnswerLines.tsx';
 import { MissingLine } from './MissingLine.tsx';
@@ -11,12 +11,14 @@ export function AnswerSheet() {
   const units = useUnits();
   if (!plan) return null;
   const answer = firstAnswer(plan);
+  const basis = basisWords(answer);
   return (
     <section className="sheet first-answer" aria-labelledby="answer-title" aria-busy={computing}>
       <h2 id="answer-title" tabIndex={-1}>
         {answerTitles.whole}
       </h2>
       <p className="answer-sentence">{answerSentence(answer, printerFor(units))}</p>
+      {basis && <p className="field-help">{basis}</p>}
       <MissingLine paths={answer.missing} />
       <AnswerLines answer={answer} />
       <NextSteps answer={answer} />

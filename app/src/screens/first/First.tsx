@@ -2,6 +2,7 @@ import { type Bunch, bunchesFor, fieldOf } from '@kneewall/project';
 import { FormNode } from '../../form/FormNode.tsx';
 import { Sheet } from '../../look/Sheet.tsx';
 import { useSession } from '../../services.ts';
+import { UnitsSwitch } from '../../shell/ViewSwitches.tsx';
 import { AnswerSheet } from './AnswerSheet.tsx';
 import './First.css';
 
@@ -16,6 +17,9 @@ export function First() {
           Answer what you know and leave the rest empty: “don’t know” is an answer too. What follows from the answers so
           far is shown at once.
         </p>
+        <div className="first-units">
+          <UnitsSwitch />
+        </div>
       </header>
       <div className="first">
         <div className="first-questions">

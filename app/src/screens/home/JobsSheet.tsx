@@ -23,6 +23,8 @@ const kindWord: Readonly<Record<string, string>> = {
   'access/passage': 'Whether each box finds its way in',
   'air/balance': 'Where dampers go, and how far they are shut',
   'air/sizing': 'The best stocked size of every duct',
+  'coupling/log-effect': 'What a log changes in the plan',
+  'schedule/first-plan': 'A first plan of the work',
   'schedule/work-plan': 'Which work fits which of your windows',
   'loads/study': 'A thousand houses, each as this one may be',
   'loads/totals': 'What the first unknowns do together',

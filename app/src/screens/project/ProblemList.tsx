@@ -10,7 +10,7 @@ export function ProblemList({ problems }: { problems: readonly Problem[] }) {
             <strong>{p.mend}</strong>
           </p>
           <p className="field-help">
-            {p.path.length > 0 && <>Place: {dotted(p.path)}. </>}
+            {p.path.length > 0 && <>Place: {placeOf(p.path)}. </>}
             {p.found !== undefined && <>Found: {said(p.found)}. </>}
             {p.allowed !== undefined && <>Allowed: {said(p.allowed)}.</>}
           </p>
@@ -19,6 +19,10 @@ export function ProblemList({ problems }: { problems: readonly Problem[] }) {
     </ul>
   );
 }
+
+/** A place in a table is a row and the head of its column; any other is a path in the document. */
+const placeOf = (path: Problem['path']): string =>
+  path[0] === 'row' ? `row ${path[1]}${path[2] === undefined ? '' : `, “${path[2]}”`}` : dotted(path);
 
 /** A found or allowed value in words. */
 function said(value: unknown): string {

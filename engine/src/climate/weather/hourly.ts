@@ -1,4 +1,4 @@
-import { type Project, parseQuantity, type QuantityKind, refused } from '@kneewall/project';
+import { nodeAt, type Project, parseQuantity, type QuantityKind, refused } from '@kneewall/project';
 import { dewPoint, humidityRatio, standardPressure } from '../../physics/air/index.ts';
 import type { RawRead } from './formats.ts';
 import { numberIn, type WeatherColumn, type WeatherRow, weatherColumns } from './rows.ts';
@@ -46,7 +46,7 @@ export function readHourly(
       problem: refused(
         'missing-column',
         ['columns', lacking],
-        `Say which column holds “${lacking}” and in which unit.`,
+        `Say under “Columns” of the weather file, on the page Climate, which column holds “${labelOf(lacking)}”, and in which unit.`,
         { found: head.slice(0, 12).join(', ') },
       ),
     };
@@ -69,6 +69,9 @@ export function readHourly(
     },
   };
 }
+
+const labelOf = (column: WeatherColumn): string =>
+  nodeAt(['site', 'weather', 'columns', column])?.node.meta.label ?? column;
 
 const likely = (entered: { value: number | { likely: number } } | undefined): number | undefined =>
   entered === undefined ? undefined : typeof entered.value === 'number' ? entered.value : entered.value.likely;

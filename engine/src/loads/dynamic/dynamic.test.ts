@@ -10,7 +10,7 @@ import { bothFilms, filmsIn, resistanceOf } from '../constructions/index.ts';
 import type { DesignDays } from './daysJob.ts';
 import { groundBelow, waveOf } from './ground.ts';
 import { houseInputs } from './houseInputs.ts';
-import { type StudyInputs, studyAnswers, studyRows } from './study.ts';
+import { outputsAt, type StudyInputs, studyAnswers, studyRows, unknownsOf } from './study.ts';
 
 const host = { blob: () => undefined, tell: () => {} };
 const load = async (id: string): Promise<Project> => {
@@ -178,6 +178,16 @@ describe('a study of many houses', () => {
     expect(rooms / study.heating.p50).toBeCloseTo(1, 1);
     const byHeating = [...study.unknowns].sort((a, b) => b.heating - a.heating).slice(0, 3);
     expect(byHeating.map((u) => u.path)).toContain('house.draught');
+  });
+
+  it('with the shelter likely has the wind of the cold night at night, and that of the hot day by day', () => {
+    const study = jobOf(tern, 'loads/study').inputs as StudyInputs;
+    const [shelter] = unknownsOf(study).filter((g) => g.path === 'site.shelter');
+    if (!shelter) throw new Error('the shelter is not known');
+    const split = (shelter.likely - shelter.low) / (shelter.high - shelter.low);
+    const whole = outputsAt(study, [], []);
+    expect(outputsAt(study, [shelter], [split])[0]).toBeCloseTo(whole[0] ?? Number.NaN, 6);
+    expect(outputsAt(study, [shelter], [split])[1]).toBeCloseTo(whole[1] ?? Number.NaN, 6);
   });
 
   it('asks for the totals of what it ranked first once it is done, and no longer for itself', () => {

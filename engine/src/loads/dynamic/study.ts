@@ -8,7 +8,7 @@ import {
   sobolPoints,
   triangular,
 } from '../../physics/sampling/index.ts';
-import { rangesRead, type Scenario, sampledScenario, scenario } from '../../plan/scenario.ts';
+import { rangesRead, type Scenario, scenario, scenarioOf } from '../../plan/scenario.ts';
 import { sizeOf } from '../unitSizes.ts';
 import { dayLoad, nightLoad } from './designDays.ts';
 import { dayWeather, nightWeather } from './designWeather.ts';
@@ -81,10 +81,14 @@ export const unknownsOf = (inputs: StudyInputs): Given[] => rangesRead((s) => mo
 const pointsOf = (inputs: StudyInputs, unknowns: readonly Given[]): Float64Array =>
   sobolPoints(unknowns.length, inputs.samples, inputs.seed);
 
-/** The outputs of the house at one point, each unknown between its ends as its triangle has it. */
+/** The outputs of the house at one point, each unknown as far along as its point says in every number that hangs on it. */
 export function outputsAt(inputs: StudyInputs, unknowns: readonly Given[], point: ArrayLike<number>): number[] {
-  const values = new Map(unknowns.map((g, d) => [g.path, triangular(point[d] ?? 0.5, g)]));
-  return model(inputs, sampledScenario(values)).run();
+  const places = new Map(unknowns.map((g, d) => [g.path, point[d] ?? 0.5]));
+  const numberFor = (given: Given): number | undefined => {
+    const place = places.get(given.path);
+    return place === undefined ? undefined : triangular(place, given);
+  };
+  return model(inputs, scenarioOf(numberFor)).run();
 }
 
 /** Runs samples `from` up to `to`; rows of outputs. Any split of the samples gives the same rows. */

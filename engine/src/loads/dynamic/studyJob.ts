@@ -3,7 +3,7 @@ import { rowOfRun, totalIndices, twoSets } from '../../physics/sampling/index.ts
 import { outputsAt, type Study, type StudyInputs, unknownsOf } from './study.ts';
 
 export const studyKind = 'loads/study';
-export const studyVersion = 3;
+export const studyVersion = 4;
 /** Samples of a study, and the seed that all devices share. */
 export const studySamples = 1024;
 export const studySeed = 1;
@@ -11,7 +11,7 @@ export const studySeed = 1;
 export const studyJob = (inputs: StudyInputs): Job => makeJob(studyKind, studyVersion, inputs, 'long');
 
 export const totalsKind = 'loads/totals';
-export const totalsVersion = 3;
+export const totalsVersion = 4;
 /** The unknowns whose total share is asked, by path, and rows of each of the two sets. */
 export type TotalsInputs = { readonly study: StudyInputs; readonly paths: readonly string[]; readonly rows: number };
 export type Totals = readonly { readonly path: string; readonly first: number; readonly total: number }[];
