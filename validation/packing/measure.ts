@@ -7,6 +7,7 @@ import oneDimensional from './one_dimensional.json' with { type: 'json' };
 import { type BarsCase, readPacking, type SheetResult, type SheetsCase } from './readPacking.ts';
 import { readText } from './readText.ts';
 import { barFaults, sheetFaults } from './recut.ts';
+import more from './sheets_and_triplets.json' with { type: 'json' };
 
 const id = 'packing';
 const check = checker(id);
@@ -141,7 +142,7 @@ const byHand = {
 export const source: ValidationSource = {
   id,
   title: 'Cutting bars and sheets: instances with proved optima',
-  measure: () => [oneDimensional, gcut, byHand].flatMap((file) => rowsOf(file, false)),
+  measure: () => [oneDimensional, gcut, more, byHand].flatMap((file) => rowsOf(file, false)),
   measureCase: (file, _beside, name = 'case') =>
     rowsOf(typeof file === 'string' ? readText(file, name.replace(/\.\w+$/, '')) : file, true),
 };

@@ -6,7 +6,7 @@ import { source } from './measure.ts';
 import { readText } from './readText.ts';
 import { sheetFaults } from './recut.ts';
 
-checkSource(source, 96);
+checkSource(source, 144);
 
 describe('random sheets with kerf, trim, two sizes and some on hand (invented)', () => {
   it.each([1, 2, 3, 4, 5, 6])('can be cut as their lists say: %s', (seed) => {
