@@ -1,5 +1,5 @@
 import { layWork, startTable, type WorkLayout } from '@kneewall/engine/physics';
-import type { Instance } from './readInstance.ts';
+import type { Instance } from './instance.ts';
 
 /** An instance as pieces of work, one tick a period, within as long as all of it one after the other would take. */
 export function layInstance(x: Instance): WorkLayout {

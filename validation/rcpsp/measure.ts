@@ -6,6 +6,8 @@ import { rowsOfInstance } from './published.ts';
 
 const folder = new URL('./instances/', import.meta.url);
 
+const bare = (name: string): string => name.replace(/\.(sm|rcp|txt)$/i, '');
+
 /** Published optima beside the instances: file name and periods. */
 function optimaIn(file: URL | string): Map<string, number> {
   if (!existsSync(file)) return new Map();
@@ -21,7 +23,7 @@ function optimaIn(file: URL | string): Map<string, number> {
 function instanceRows(): Row[] {
   const optima = optimaIn(new URL('optimum.csv', folder));
   return [...optima].flatMap(([name, optimum]) =>
-    rowsOfInstance(name.replace('.sm', ''), readFileSync(new URL(name, folder), 'utf8'), optimum),
+    rowsOfInstance(bare(name), readFileSync(new URL(name, folder), 'utf8'), { optimum }),
   );
 }
 
@@ -29,8 +31,10 @@ export const source: ValidationSource = {
   id: 'rcpsp',
   title: 'Published scheduling problems, and a crew by hand',
   measure: () => [...instanceRows(), ...handRows()],
-  measureCase: (file, beside, name = '') => {
-    if (typeof file !== 'string') throw new Error('an instance is a .sm file');
-    return rowsOfInstance(name.replace(/\.sm$/i, '') || 'case', file, optimaIn(join(beside, 'optimum.csv')).get(name));
+  measureCase: (file, beside, name = 'case') => {
+    if (typeof file !== 'string') throw new Error('an instance is a text, .sm or .rcp');
+    const optima = [...optimaIn(join(beside, 'optimum.csv'))];
+    const [, optimum] = optima.find(([of]) => bare(of).toLowerCase() === bare(name).toLowerCase()) ?? [];
+    return rowsOfInstance(bare(name), file, { optimum, told: true });
   },
 };

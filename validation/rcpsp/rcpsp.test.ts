@@ -6,7 +6,7 @@ import { source } from './measure.ts';
 import { whatIsWrong } from './published.ts';
 import { readInstance } from './readInstance.ts';
 
-checkSource(source, 60);
+checkSource(source, 72);
 
 const text = (name: string) => readFileSync(new URL(`./instances/${name}.sm`, import.meta.url), 'utf8');
 
@@ -44,6 +44,42 @@ describe('an instance file', () => {
     ['a job longer than any work', /(REQUESTS[\s\S]*?\n\s+7\s+1\s+)\d+/, '$1999999999', /at most 20000/],
   ])('with %s says where', (_, from, to, said) => {
     const spoilt = text('j301_1').replace(from, to);
+    expect(() => readInstance(spoilt)).toThrow(said);
+  });
+
+  const plain = '4 2\n3 2\n\n0 0 0 2 2 3\n2 3 0 1 4\n3 1 2 1 4\n0 0 0 0\n';
+
+  it('of numbers alone is read with line ends anywhere, comments and the old mark of its end', () => {
+    const read = readInstance(plain);
+    expect(read).toEqual({
+      durations: [0, 2, 3, 0],
+      needs: [
+        [0, 0],
+        [3, 0],
+        [1, 2],
+        [0, 0],
+      ],
+      after: [[1, 2], [3], [3], []],
+      capacity: [3, 2],
+    });
+    for (const changed of [
+      plain.replace(/\s+/g, ' '),
+      plain.replace(/\s+/g, '\r\n'),
+      `# by hand\n${plain}\u001A`,
+      plain.replace('2 3 0', '2.0 3 0'),
+    ])
+      expect(readInstance(changed)).toEqual(read);
+  });
+
+  it.each([
+    ['cut short', plain.slice(0, 30), /^line 5: the file ends before/],
+    ['with more than its jobs', `${plain}7\n`, /^line 8: “7” stands after the last of 4 jobs/],
+    ['with a letter', plain.replace('3 0 1', 'x 0 1'), /^line 5: “x” is no whole number/],
+    ['with a job after none', plain.replace('1 4', '1 9'), /^line 5: job 2 is before job 9/],
+    ['with a request beyond its capacity', plain.replace('2 3 0', '2 4 0'), /^line 5: job 2 asks for 4/],
+    ['with a circle', plain.replace('1 4', '1 2'), /^line 5: job 2 comes after itself/],
+    ['without a job', '0 2\n3 2\n', /no job/],
+  ])('of numbers alone, %s, says where', (_, spoilt, said) => {
     expect(() => readInstance(spoilt)).toThrow(said);
   });
 

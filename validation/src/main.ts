@@ -14,7 +14,7 @@ function main(): number {
   const chosen = sources.filter((s) => name === undefined || s.id === name);
   const rows = values.case === undefined ? chosen.flatMap((s) => s.measure()) : rowsOfCase(name, values.case);
   if (values.json) process.stdout.write(`${JSON.stringify(rows)}\n`);
-  else print(rows);
+  else print(rows, values.case !== undefined);
   return rows.length > 0 && rows.every((r) => r.ok) ? 0 : 1;
 }
 
@@ -26,7 +26,7 @@ function rowsOfCase(name: string | undefined, file: string): Row[] {
         `${name === undefined ? 'no source is named' : `“${name}” takes no case`}: one of these does: ${sources.flatMap((s) => (s.measureCase ? [s.id] : [])).join(', ')}`,
       );
     const text = readFileSync(resolve(file), 'utf8');
-    const parsed: unknown = /\.(csv|sm)$/i.test(file) ? text : JSON.parse(text);
+    const parsed: unknown = /\.json$/i.test(file) || /^\uFEFF?\s*[[{]/.test(text) ? JSON.parse(text) : text;
     return sources
       .filter((s) => s.id === name)
       .flatMap((s) => s.measureCase?.(parsed, dirname(resolve(file)), basename(file)) ?? []);
@@ -36,7 +36,8 @@ function rowsOfCase(name: string | undefined, file: string): Row[] {
   }
 }
 
-function print(rows: readonly Row[]): void {
+/** A line for each source, and one for each row that is not ok; of a case file, for every row. */
+function print(rows: readonly Row[], all: boolean): void {
   for (const source of new Set(rows.map((r) => r.source))) {
     const mine = rows.filter((r) => r.source === source);
     const worst = Math.max(...mine.map((r) => Math.abs(r.error) / (r.tolerance || 1)));
@@ -44,9 +45,9 @@ function print(rows: readonly Row[]): void {
     console.log(
       `${bad.length === 0 ? 'ok  ' : 'FAIL'} ${source.padEnd(26)} ${String(mine.length).padStart(4)} rows, largest error ${(worst * 100).toFixed(1).padStart(6)} % of its tolerance`,
     );
-    for (const r of bad)
+    for (const r of all ? mine : bad)
       console.log(
-        `     ${r.case} ${r.field}: expected ${r.expected ?? `${r.low} to ${r.high}`} ${r.unit}, ours ${r.ours}, error ${r.error}, tolerance ${r.tolerance} (${r.known})`,
+        `${all && !r.ok ? 'FAIL' : '    '} ${r.case} ${r.field}: expected ${r.expected ?? `${r.low} to ${r.high}`} ${r.unit}, ours ${r.ours}, error ${r.error}, tolerance ${r.tolerance} (${r.known})`,
       );
   }
   console.log(`${rows.length} rows, ${rows.filter((r) => !r.ok).length} not ok`);

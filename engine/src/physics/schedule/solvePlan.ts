@@ -4,12 +4,13 @@ import { justify, listByTime, ranksOf } from './justify.kernel.ts';
 import type { WorkLayout } from './layout.ts';
 import { lateness, newRoom } from './place.kernel.ts';
 import { searchExactly } from './search/exact.ts';
+import { reordered } from './search/reorder.ts';
 import { newSearch } from './search/state.ts';
 import { planWithin } from './search/within.ts';
 
 /** How much is tried, in counts, so that every machine finds the same. */
 export type Effort = {
-  /** Plans generated, about. Default 120,000 by pieces, 200 to 800. */
+  /** Plans generated, about. Default 120,000 by pieces, 200 to 800; up to 3000 where a plan has few ticks. */
   readonly plans?: number;
   /** Contradictions met in exact search. Default 100,000 by pieces, 200 to 3000. */
   readonly conflicts?: number;
@@ -17,6 +18,13 @@ export type Effort = {
 
 const byPieces = (most: number, w: WorkLayout, low: number, high: number): number =>
   Math.min(high, Math.max(low, Math.floor(most / w.n)));
+
+/** Over few ticks a plan is soon made: more of them in the same time. */
+const plansUsual = (w: WorkLayout): number =>
+  Math.max(byPieces(120_000, w, 200, 800), Math.min(3000, Math.floor(8_000_000 / (20 * w.n + w.m * (w.horizon + 1)))));
+
+/** Part of the contradictions that goes to shortening the plan part by part, before its proof is sought. */
+const reorderShare = 0.25;
 
 /** A plan of a layout: its end lies `gap` ticks or less above the least possible. */
 export type SolvedPlan = {
@@ -38,7 +46,7 @@ export type SolvedPlan = {
  * with starts at horizon + 1 found no place.
  */
 export function solvePlan(w: WorkLayout, effort: Effort = {}): SolvedPlan {
-  const plans = effort.plans ?? byPieces(120_000, w, 200, 800);
+  const plans = effort.plans ?? plansUsual(w);
   const conflicts = effort.conflicts ?? byPieces(100_000, w, 200, 3000);
   const free = { ...w, due: new Int32Array(w.n).fill(w.horizon) };
   // Where nothing is searched, nothing is proved: the dear bounds would be for nothing.
@@ -52,11 +60,20 @@ export function solvePlan(w: WorkLayout, effort: Effort = {}): SolvedPlan {
   if (end > w.horizon) return { ...rest, starts, end, bound: bounds.best, proved: false, conflicts: spent };
   // With deadlines missed, each may be missed by as much as it is: a plan to start from that keeps to all that is asked.
   const asked = late === 0 ? w : { ...w, due: w.due.map((d, i) => Math.max(d, endOf(w, starts, i))) };
-  const exact = searchExactly(asked, starts, Math.min(bounds.best, end), Math.max(0, conflicts - spent));
+  const left = Math.max(0, conflicts - spent);
+  const shorter = reordered(asked, starts, bounds.best, Math.floor(left * reorderShare), (x) => tidied(asked, x));
+  const exact = searchExactly(asked, shorter.starts, Math.min(bounds.best, end), Math.max(0, left - shorter.conflicts));
   const tidy = tidied(asked, exact.starts);
   const proved = exact.proved && late === 0;
   const bound = late === 0 ? exact.bound : Math.min(bounds.best, exact.bound);
-  return { ...rest, starts: tidy, end: tidy[w.n - 1] ?? 0, bound, proved, conflicts: spent + exact.conflicts };
+  return {
+    ...rest,
+    starts: tidy,
+    end: tidy[w.n - 1] ?? 0,
+    bound,
+    proved,
+    conflicts: spent + shorter.conflicts + exact.conflicts,
+  };
 }
 
 const endOf = (w: WorkLayout, starts: Int32Array, i: number): number => w.table[i]?.end[starts[i] ?? 0] ?? 0;
