@@ -3,6 +3,7 @@ import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { listsOf, type PartId, partIds, upkeepCalendar, workCalendar } from '@kneewall/documents';
+import type { PrintProgress } from '@kneewall/documents/planSet';
 import { evaluate } from '@kneewall/engine';
 import { makeFolder, mayWrite, writeWhole } from '../disk.ts';
 import { exitCodes, Refused } from '../exit.ts';
@@ -52,7 +53,7 @@ export async function papers(args: readonly string[]): Promise<number> {
     ),
     ...listsOf(plan, project, units).map((l): [string, string] => [l.file, l.csv]),
     ['plan.json', `${JSON.stringify({ schema: 1, ...plan })}\n`],
-    ['plan-set.pdf', await printPlanSet(set, await paperFonts())],
+    ['plan-set.pdf', await printPlanSet(set, await paperFonts(), onTerminal())],
   ];
   for (const [name] of files) await mayWrite(join(out, name), [file]);
   const lines: string[] = [];
@@ -86,4 +87,17 @@ async function writeSheet(file: string, content: string | Uint8Array): Promise<s
   if (there?.equals(bytes)) return `${file}: the same as before, left as it is.`;
   await writeWhole(file, bytes);
   return there === undefined ? `${file}: written.` : `${file}: written over the one that was there.`;
+}
+
+/** Says on a terminal which page is being made. */
+function onTerminal(): ((progress: PrintProgress) => void) | undefined {
+  if (process.stderr.isTTY !== true) return undefined;
+  let said = '';
+  return ({ step, done, total, part }) => {
+    const now = step === 'laying' ? 'laying out the pages' : `page ${done + 1} of ${total}: ${part}`.slice(0, 60);
+    const last = step === 'drawing' && done + 1 === total;
+    if (now === said) return;
+    said = now;
+    process.stderr.write(`\r\u001b[Kplan set: ${now}${last ? '\n' : ''}`);
+  };
 }
