@@ -1,5 +1,4 @@
-import { constants } from 'node:fs';
-import { access, readFile, rename, stat, writeFile } from 'node:fs/promises';
+import { readFile, stat } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import {
   applyEdit,
@@ -10,6 +9,7 @@ import {
   projectText,
   valueAt,
 } from '@kneewall/project';
+import { refusedFile, writeWhole } from './disk.ts';
 import { Refused } from './exit.ts';
 
 const bytesMost = 64 * 1024 * 1024;
@@ -26,48 +26,11 @@ export async function readBytes(file: string): Promise<Uint8Array> {
   }
 }
 
-/** What a disk would not do, in plain words. */
-export const refusedFile = (what: 'read' | 'write', file: string, thrown: unknown): Refused =>
-  new Refused(`Cannot ${what} ${file}: ${plainReason(what, thrown)}.`);
-
-/**
- * Refuses a name that cannot be written, before minutes of work go into what would be put there: no such folder, a
- * folder itself, or a place that is closed.
- */
-export async function mayWrite(file: string): Promise<void> {
-  const there = await stat(file).catch(() => undefined);
-  if (there?.isDirectory()) throw new Refused(`Cannot write ${file}: it is a folder.`);
-  await access(dirname(file), constants.W_OK).catch((thrown: unknown) => {
-    throw refusedFile('write', file, thrown);
-  });
-}
-
-const plainReason = (what: 'read' | 'write', thrown: unknown): string => {
-  const code = (thrown as NodeJS.ErrnoException).code;
-  if (code === 'ENOENT') return what === 'read' ? 'there is no such file' : 'there is no such folder';
-  if (code === 'ENOTDIR') return 'a file stands where a folder is named';
-  if (code === 'ENOSPC') return 'the disk is full';
-  if (code === 'EACCES' || code === 'EPERM' || code === 'EROFS')
-    return what === 'read' ? 'it may not be read' : 'nothing may be written there';
-  return code === 'EISDIR' ? 'it is a folder' : 'the disk refused';
-};
-
 /** A project from a file, with what is odd about it. */
 export async function readProject(file: string): Promise<{ project: Project; problems: readonly Problem[] }> {
   const opened = openProject(new TextDecoder().decode(await readBytes(file)));
   if (!opened.ok) throw new Refused(`${file} was not opened.`, opened.problems);
   return opened;
-}
-
-/** Writes beside and renames, so that a project is never half written. */
-export async function writeWhole(file: string, data: string | Uint8Array): Promise<void> {
-  const beside = `${file}.new`;
-  try {
-    await writeFile(beside, data);
-    await rename(beside, file);
-  } catch (thrown) {
-    throw refusedFile('write', file, thrown);
-  }
 }
 
 /** A project with one part made anew from what stood there; a part that the project does not take is refused. */

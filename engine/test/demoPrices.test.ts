@@ -54,8 +54,8 @@ it('come to what is reckoned by hand: parts of Tern Ledge from pieces and the fi
   // 3 lengths of pipe, the trap's elbows, tee, 7 hangers, cement, union; 2 clean-outs, adapter, 2 couplings (6.4 m), 2 elbows.
   const pipe = 3 * 8.5 + 4 * 2.8 + 2.6 + 7 * 1.9 + 17 + 6.5;
   expect(scopes?.drain.likely).toBeCloseTo(pipe + 2 * 4.1 + 1.6 + 2 * 0.9 + 2 * 1.1, 6);
-  // Stand, sleeve, set, 15 clips, 2 tapes, cover.
-  expect(scopes?.lineset.likely).toBeCloseTo(148 + 21 + 320 + 15 * 3.4 + 2 * 14 + 24, 6);
+  // Stand, a panel behind it, sleeve, set, 15 clips, 2 tapes, cover.
+  expect(scopes?.lineset.likely).toBeCloseTo(148 + 64 + 21 + 320 + 15 * 3.4 + 2 * 14 + 24, 6);
 });
 
 it('keep the range of a price that is one: the stand of Tern Ledge at 140 to 160, by hand', () => {
@@ -75,4 +75,16 @@ it('keep the range of a price that is one: the stand of Tern Ledge at 140 to 160
 
 it('leave nothing of Juniper Flat without one: its old ducts are not bought', () => {
   expect(lists['juniper-flat']?.cost.unpriced).toBe(0);
+});
+
+it.each(demoNames)('no thing of %s is on its list twice, under one name or for one purpose', (name) => {
+  const lines = lists[name]?.lines ?? [];
+  const sources = lines.flatMap((l) => l.from.map((f) => f.id));
+  expect(new Set(lines.map((l) => l.what)).size).toBe(lines.length);
+  // Timber of several lengths is one source for each; nothing else stands under two lines.
+  const once = sources.filter((id) => !id.startsWith('access/timber'));
+  expect(new Set(once).size).toBe(once.length);
+  const about = (word: RegExp) => lines.filter((l) => word.test(l.what)).map((l) => l.id);
+  expect(about(/plywood|panel across/i)).toEqual(name === 'tern-ledge' ? ['lineset/backing'] : []);
+  expect(about(/clamp band/i).length).toBeLessThan(2);
 });

@@ -1,4 +1,3 @@
-import { copyFile, mkdir, rename } from 'node:fs/promises';
 import { dirname } from 'node:path';
 import {
   clockSeen,
@@ -11,10 +10,11 @@ import {
   logQuantityIds,
   logUnits,
 } from '@kneewall/project';
+import { copyWhole, makeFolder, mayWrite, refusedFile } from '../disk.ts';
 import { Refused } from '../exit.ts';
 import { planLogAt, readLogAt } from '../logFile.ts';
 import { problemLines } from '../print/problems.ts';
-import { blobPath, readProject, refusedFile, withPart, writeProject } from '../projectFile.ts';
+import { blobPath, readProject, withPart, writeProject } from '../projectFile.ts';
 
 /** What the command line says of a log: `QUANTITY=COLUMN` or `QUANTITY=COLUMN:UNIT` for each column, and what only a person knows. */
 export type LogOptions = {
@@ -42,7 +42,8 @@ export async function importLog(file: string, into: string, options: LogOptions)
   const { rows, faults, step } = read.value;
   const seen = options.clock === undefined ? clockSeen(read.value, 0) : undefined;
   const kept = seen === 'europe' || seen === 'america' ? { ...entry, clock: seen } : entry;
-  await mkdir(dirname(blobPath(into, blob)), { recursive: true });
+  await mayWrite(into);
+  await makeFolder(dirname(blobPath(into, blob)));
   await copyWhole(file, blobPath(into, blob));
   await writeProject(
     into,
@@ -68,16 +69,6 @@ function fromDisk<T>(file: string, read: () => T): T {
     return read();
   } catch (thrown) {
     throw refusedFile('read', file, thrown);
-  }
-}
-
-/** Copies beside and renames, so that a log is never half kept. */
-async function copyWhole(file: string, to: string): Promise<void> {
-  try {
-    await copyFile(file, `${to}.new`);
-    await rename(`${to}.new`, to);
-  } catch (thrown) {
-    throw refusedFile('write', to, thrown);
   }
 }
 

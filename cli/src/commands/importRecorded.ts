@@ -1,10 +1,10 @@
-import { mkdir } from 'node:fs/promises';
 import { dirname } from 'node:path';
 import { readRecorded, sniffWeather } from '@kneewall/engine';
 import { hashOfBytes } from '@kneewall/project';
+import { makeFolder, mayWrite, writeWhole } from '../disk.ts';
 import { Refused } from '../exit.ts';
 import { problemLines } from '../print/problems.ts';
-import { blobPath, readBytes, readProject, withPart, writeProject, writeWhole } from '../projectFile.ts';
+import { blobPath, readBytes, readProject, withPart, writeProject } from '../projectFile.ts';
 import { formatOf } from './importWeather.ts';
 
 /** Years that were measured into a project, all or none: each file goes beside it, the project names them. */
@@ -25,7 +25,8 @@ export async function importRecorded(files: readonly string[], into: string, ask
     // Named by its content: the same file taken twice is one year.
     project = withPart(project, ['site', 'recorded', `year-${hash.slice(0, 12)}`], () => entry);
   }
-  await mkdir(dirname(blobPath(into, 'any')), { recursive: true });
+  await mayWrite(into);
+  await makeFolder(dirname(blobPath(into, 'any')));
   for (const { hash, bytes } of taken) await writeWhole(blobPath(into, hash), bytes);
   await writeProject(into, project);
   const many = Object.keys(project.site?.recorded ?? {}).length;

@@ -1,10 +1,10 @@
-import { mkdir } from 'node:fs/promises';
 import { dirname } from 'node:path';
 import { readWeather, sniffWeather, type WeatherFormat } from '@kneewall/engine';
 import { hashOfBytes } from '@kneewall/project';
+import { makeFolder, mayWrite, writeWhole } from '../disk.ts';
 import { Refused } from '../exit.ts';
 import { problemLines } from '../print/problems.ts';
-import { blobPath, readBytes, readProject, withPart, writeProject, writeWhole } from '../projectFile.ts';
+import { blobPath, readBytes, readProject, withPart, writeProject } from '../projectFile.ts';
 
 const formats: readonly WeatherFormat[] = ['tmy3', 'psm3', 'pvgis-csv', 'pvgis-json', 'hourly'];
 
@@ -18,7 +18,8 @@ export async function importWeather(file: string, into: string, asked: string | 
   if (!read.value) throw new Refused(`${file} was not taken; ${into} is unchanged.`, read.problems);
   const hash = hashOfBytes(bytes);
   const blob = blobPath(into, hash);
-  await mkdir(dirname(blob), { recursive: true });
+  await mayWrite(into);
+  await makeFolder(dirname(blob));
   await writeWhole(blob, bytes);
   const weather = { blob: hash, name: read.value.name, format };
   await writeProject(

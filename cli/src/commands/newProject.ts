@@ -1,15 +1,14 @@
-import { constants, existsSync } from 'node:fs';
-import { access } from 'node:fs/promises';
-import { dirname } from 'node:path';
+import { existsSync } from 'node:fs';
 import { demos } from '@kneewall/demos';
 import { evaluate } from '@kneewall/engine';
 import { emptyProject } from '@kneewall/project';
 import { askAll } from '../ask/askAll.ts';
+import { mayWrite, writeWhole } from '../disk.ts';
 import { exitCodes, Refused } from '../exit.ts';
 import { readOptions, unitsNamed } from '../options.ts';
 import { firstAnswerLines } from '../print/firstAnswer.ts';
 import { painter } from '../print/text.ts';
-import { writeProject, writeWhole } from '../projectFile.ts';
+import { writeProject } from '../projectFile.ts';
 
 /** `kneewall new FILE [--from DEMO | --ask]`: never overwrites. */
 export async function newProject(args: readonly string[]): Promise<number> {
@@ -37,9 +36,7 @@ export async function newProject(args: readonly string[]): Promise<number> {
 async function askedProject(file: string, named: string | undefined): Promise<number> {
   const units = unitsNamed(named) ?? 'us';
   // Better known before the questions than after them.
-  await access(dirname(file), constants.W_OK).catch(() => {
-    throw new Refused(`Cannot write ${file}: there is no such folder, or it may not be written to.`);
-  });
+  await mayWrite(file);
   const project = await askAll(units);
   refuseTaken(file);
   await writeProject(file, project);

@@ -1,13 +1,15 @@
 import { existsSync } from 'node:fs';
-import { mkdir, readFile } from 'node:fs/promises';
+import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { listsOf, type PartId, partIds, upkeepCalendar, workCalendar } from '@kneewall/documents';
+import type { PrintProgress } from '@kneewall/documents/planSet';
 import { evaluate } from '@kneewall/engine';
+import { makeFolder, mayWrite, writeWhole } from '../disk.ts';
 import { exitCodes, Refused } from '../exit.ts';
 import { readOptions } from '../options.ts';
 import { planWithJobs, shortJobs } from '../planWithJobs.ts';
-import { readProject, writeWhole } from '../projectFile.ts';
+import { readProject } from '../projectFile.ts';
 import { unitsOf } from '../units.ts';
 
 /**
@@ -36,20 +38,26 @@ export async function papers(args: readonly string[]): Promise<number> {
   const { project } = await readProject(file);
   const units = unitsOf(values.units, project);
   await makeFolder(out);
+  // Better known before minutes of work than after them.
+  for (const name of ['plan.json', 'plan-set.pdf']) await mayWrite(join(out, name), [file]);
   const plan = quick
     ? evaluate(project, {}, { units }).plan
     : await planWithJobs(project, file, units, shortJobs(long));
   const { planSet, printPlanSet } = await import('@kneewall/documents/planSet');
   const set = planSet({ plan, project, units }, letters, parts);
-  const lines: string[] = [];
-  for (const { file: name, svg } of set.sheets) lines.push(await writeSheet(join(out, name), svg));
   const calendars = { 'work-plan.ics': workCalendar(plan), 'upkeep.ics': upkeepCalendar(plan) };
-  for (const [name, calendar] of Object.entries(calendars))
-    if (calendar !== undefined) lines.push(await writeSheet(join(out, name), calendar));
-  for (const { file: name, csv } of listsOf(plan, project, units)) lines.push(await writeSheet(join(out, name), csv));
-  lines.push(await writeSheet(join(out, 'plan.json'), `${JSON.stringify({ schema: 1, ...plan })}\n`));
-  const pdf = await printPlanSet(set, await paperFonts());
-  lines.push(await writeSheet(join(out, 'plan-set.pdf'), pdf));
+  const files: [string, string | Uint8Array][] = [
+    ...set.sheets.map((s): [string, string] => [s.file, s.svg]),
+    ...Object.entries(calendars).flatMap(([name, text]): [string, string][] =>
+      text === undefined ? [] : [[name, text]],
+    ),
+    ...listsOf(plan, project, units).map((l): [string, string] => [l.file, l.csv]),
+    ['plan.json', `${JSON.stringify({ schema: 1, ...plan })}\n`],
+    ['plan-set.pdf', await printPlanSet(set, await paperFonts(), onTerminal())],
+  ];
+  for (const [name] of files) await mayWrite(join(out, name), [file]);
+  const lines: string[] = [];
+  for (const [name, content] of files) lines.push(await writeSheet(join(out, name), content));
   if (plan.trades.air?.flows.ok !== true)
     lines.push('Its flows are unknown so far; "kneewall check" says what is missing.');
   process.stdout.write(`${lines.join('\n')}\n`);
@@ -72,14 +80,6 @@ async function paperFonts(): Promise<{ normal: Uint8Array; bold: Uint8Array }> {
   return { normal: await font('DejaVuSansCondensed'), bold: await font('DejaVuSansCondensed-Bold') };
 }
 
-async function makeFolder(folder: string): Promise<void> {
-  try {
-    await mkdir(folder, { recursive: true });
-  } catch {
-    throw new Refused(`Cannot make the folder ${folder}.`);
-  }
-}
-
 /** Writes a paper and says what became of one that was there. */
 async function writeSheet(file: string, content: string | Uint8Array): Promise<string> {
   const bytes = Buffer.from(content);
@@ -87,4 +87,17 @@ async function writeSheet(file: string, content: string | Uint8Array): Promise<s
   if (there?.equals(bytes)) return `${file}: the same as before, left as it is.`;
   await writeWhole(file, bytes);
   return there === undefined ? `${file}: written.` : `${file}: written over the one that was there.`;
+}
+
+/** Says on a terminal which page is being made. */
+function onTerminal(): ((progress: PrintProgress) => void) | undefined {
+  if (process.stderr.isTTY !== true) return undefined;
+  let said = '';
+  return ({ step, done, total, part }) => {
+    const now = step === 'laying' ? 'laying out the pages' : `page ${done + 1} of ${total}: ${part}`.slice(0, 60);
+    const last = step === 'drawing' && done + 1 === total;
+    if (now === said) return;
+    said = now;
+    process.stderr.write(`\r\u001b[Kplan set: ${now}${last ? '\n' : ''}`);
+  };
 }

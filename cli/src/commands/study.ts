@@ -2,9 +2,10 @@ import { readdir, stat } from 'node:fs/promises';
 import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
 import { type Study, type StudyInputs, splitOf, studyKind } from '@kneewall/engine';
+import { mayWrite, writeWhole } from '../disk.ts';
 import { exitCodes, Refused } from '../exit.ts';
 import { readOptions } from '../options.ts';
-import { mayWrite, readProject, writeWhole } from '../projectFile.ts';
+import { readProject } from '../projectFile.ts';
 import { rowsByWorkers } from '../rowsByWorkers.ts';
 import { wantedJob } from '../wantedJob.ts';
 
@@ -28,9 +29,10 @@ export async function study(args: readonly string[]): Promise<number> {
   const workers =
     values.workers === undefined ? availableParallelism() : wholeNumber('--workers', values.workers, 1, 64);
   if (values.out === undefined) throw new Refused('Say where the answers go: --out FILE.');
-  await mayWrite(values.out);
+  const files = await projectsAt(place);
+  await mayWrite(values.out, files);
   const studies: Record<string, Study> = {};
-  for (const file of await projectsAt(place)) studies[file] = await studyFile(file, samples, seed, workers);
+  for (const file of files) studies[file] = await studyFile(file, samples, seed, workers);
   await writeWhole(values.out, `${JSON.stringify({ schema: 1, samples, seed, studies }, null, 2)}\n`);
   process.stdout.write(`${values.out}: ${Object.keys(studies).length} of ${samples} samples each.\n`);
   return exitCodes.nothingFails;

@@ -1,12 +1,13 @@
 import { houseYearKind, JobRefused, tableOfYear, type YearInputs, type YearTable } from '@kneewall/engine';
 import type { Project } from '@kneewall/project';
+import { mayWrite, writeWhole } from '../disk.ts';
 import { exitCodes, Refused } from '../exit.ts';
 import { readOptions } from '../options.ts';
 import { recordedLines } from '../print/recorded.ts';
 import { painter } from '../print/text.ts';
 import { winterLines } from '../print/winters.ts';
 import { yearCsv, yearLines } from '../print/year.ts';
-import { mayWrite, readProject, writeWhole } from '../projectFile.ts';
+import { readProject } from '../projectFile.ts';
 import { recordedOf } from '../recordedOf.ts';
 import { unitsOf } from '../units.ts';
 import { wantedJob } from '../wantedJob.ts';
@@ -32,7 +33,7 @@ export async function year(args: readonly string[]): Promise<number> {
       `--step is seconds that divide an hour, from 60 to 3600, not "${String(values.step).slice(0, 40)}".`,
     );
   const { project } = await readProject(file);
-  if (values.csv !== undefined) await mayWrite(values.csv);
+  if (values.csv !== undefined) await mayWrite(values.csv, [file]);
   const units = unitsOf(values.units, project);
   const table = await runYear(project, file, step);
   const winters = values.winters ? await wintersOf(project, file) : undefined;

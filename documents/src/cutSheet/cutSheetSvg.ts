@@ -49,7 +49,7 @@ export const cutSheetsOf = (plan: Plan, project: Project, units: System): Sheet[
     svg: cutSheetSvg(laid, project, units),
   }));
 
-const kinds = { board: 'duct board', metal: 'sheet metal' } as const;
+const kinds = { board: 'duct board', metal: 'sheet metal', panel: 'plywood' } as const;
 
 export const titleOf = ({ of, number, count, hand }: LaidSheet): string =>
   `Cut sheet: ${kinds[of]}${hand === undefined ? '' : ` at hand, “${hand}”,`} ${number} of ${count}`;
@@ -77,7 +77,7 @@ export function cutSheetSvg(laid: LaidSheet, project: Project, units: System): s
     {
       project: project.about?.name ?? 'The project',
       drawn: `${titleOf(laid)}: ${size}, ${thickSaid(thickness, units)} thick`,
-      how: `Scale ${scale.words}. Sheet: ${paper.name}. Seen from the side that is cut, the inside of the box. Every measure of a piece counts from its black corner, never scaled off.`,
+      how: `Scale ${scale.words}. Sheet: ${paper.name}. ${laid.of === 'panel' ? '' : 'Seen from the side that is cut, the inside of the box. '}Every measure of a piece counts from its black corner, never scaled off.`,
     },
     { style, scale: String(scale.ratio) },
     element('rect', { x: left, y: top, width: sheet.width * per, height: sheet.height * per, class: 'stock' }),
@@ -174,14 +174,29 @@ function tablesAt({ pieces, sheet }: LaidSheet, y: number, units: System): Svg[]
   ];
 }
 
+const safety: Readonly<Record<LaidSheet['of'], string>> = {
+  board:
+    'Glass fibre: gloves, sleeves, eye protection and a mask. Cut grooves and laps from the inside and never through the facing: it is the hinge and the seal.',
+  metal: 'Edges of sheet metal cut: gloves and eye protection. Bend on the lines, the lap last.',
+  panel:
+    'Saw outdoors or with a mask: fine dust. Support the panel on both sides of the cut, and keep hands out of the saw’s line.',
+};
+const first = 'Local code, the maker’s fabrication instructions and licensed practice stand above this sheet.';
+const legend: Readonly<Record<LaidSheet['of'], readonly string[]>> = {
+  board: [
+    `${first} Measure the unit’s outlet before the first cut.`,
+    'Grey: groove, folds about its dash-dot line. Dashed: lap, half the board is cut away to the edge. Flap: all but the facing is cut away, staple every 2 in and tape over. ⌀ hole; ↔ sideways and ↕ up from the black corner to its middle.',
+  ],
+  metal: [
+    `${first} Measure the unit’s outlet before the first cut.`,
+    'Dash-dot: middle of a bend. Dashed: the lap of the seam. ⌀ hole; ↔ sideways and ↕ up from the black corner to its middle.',
+  ],
+  panel: [`${first} Ends meet on a joist or a stud: measure those before the first cut.`],
+};
+
 const notesFor = ({ of, sheet, joints }: LaidSheet): string[] => [
-  of === 'board'
-    ? 'Glass fibre: gloves, sleeves, eye protection and a mask. Cut grooves and laps from the inside and never through the facing: it is the hinge and the seal.'
-    : 'Edges of sheet metal cut: gloves and eye protection. Bend on the lines, the lap last.',
-  'Local code, the maker’s fabrication instructions and licensed practice stand above this sheet. Measure the unit’s outlet before the first cut.',
-  of === 'board'
-    ? 'Grey: groove, folds about its dash-dot line. Dashed: lap, half the board is cut away to the edge. Flap: all but the facing is cut away, staple every 2 in and tape over. ⌀ hole; ↔ sideways and ↕ up from the black corner to its middle.'
-    : 'Dash-dot: middle of a bend. Dashed: the lap of the seam. ⌀ hole; ↔ sideways and ↕ up from the black corner to its middle.',
+  safety[of],
+  ...legend[of],
   ...joints,
   `${Math.round(100 * sheet.used)} % of the sheet becomes pieces. Numbers in circles: the order of the cuts that go right through. Dotted: what is left; keep what is named.`,
 ];

@@ -18,7 +18,7 @@ export type MarkedPiece = {
 
 /** One sheet of stock as it is cut; `number` of `count` of its kind, or of the entry `hand` of what is at hand. */
 export type LaidSheet = {
-  readonly of: 'board' | 'metal';
+  readonly of: 'board' | 'metal' | 'panel';
   readonly thickness: number;
   readonly number: number;
   readonly count: number;
@@ -29,18 +29,30 @@ export type LaidSheet = {
   readonly joints: readonly string[];
 };
 
+/** A kind of sheet with what its pieces are named by. */
+type Kind = Sheets & { readonly names: Cut['names']; readonly cut?: Cut };
+
+/** Sheets of the cut plan, then plywood, as far as they are laid out. */
+function kindsOf({ trades: { materials } }: Pick<Plan, 'trades'>): Kind[] {
+  const [cut, list] = [materials?.cut, materials?.list];
+  return [
+    ...(cut?.ok ? cut.value.sheets.map((s) => ({ ...s, names: cut.value.names, cut: cut.value })) : []),
+    ...(list?.ok ? list.value.panels : []),
+  ];
+}
+
 /** Every sheet that is cut, its pieces marked with letters in the order in which they lie. Empty until the pieces are laid out. */
 export function laidSheets(plan: Pick<Plan, 'trades'>): LaidSheet[] {
-  const cut = plan.trades.materials?.cut;
-  if (!cut?.ok) return [];
+  const kinds = kindsOf(plan);
   let next = 0;
   let kept = 0;
   // Sheets are counted over all thicknesses of a kind: a print is found again by its title.
   const heapOf = (of: LaidSheet['of'], sheet: Laid) => `${of} ${sheet.stock === of ? '' : sheet.stock}`;
-  const all = cut.value.sheets.flatMap(({ of, plan: { sheets } }) => sheets.map((sheet) => heapOf(of, sheet)));
+  const all = kinds.flatMap(({ of, plan: { sheets } }) => sheets.map((sheet) => heapOf(of, sheet)));
   const met = new Map<string, number>();
-  return cut.value.sheets.flatMap(({ of, thickness, pieces, plan: { sheets } }) =>
-    sheets.map((sheet): LaidSheet => {
+  return kinds.flatMap((kind) =>
+    kind.plan.sheets.map((sheet): LaidSheet => {
+      const { of, thickness, pieces, names, cut } = kind;
       const heap = heapOf(of, sheet);
       met.set(heap, (met.get(heap) ?? 0) + 1);
       return {
@@ -48,26 +60,18 @@ export function laidSheets(plan: Pick<Plan, 'trades'>): LaidSheet[] {
         thickness,
         number: met.get(heap) ?? 1,
         count: all.filter((h) => h === heap).length,
-        ...(sheet.stock === of ? {} : { hand: cut.value.names[sheet.stock] ?? sheet.stock }),
+        ...(sheet.stock === of ? {} : { hand: names[sheet.stock] ?? sheet.stock }),
         sheet: {
           ...sheet,
           cuts: sheet.cuts.filter((c) => !alongEdge(c, sheet)),
           rests: sheet.rests.map((r) => (r.remnant === undefined ? r : { ...r, remnant: `K${++kept}` })),
         },
-        joints: notesOf(cut.value, sheet, pieces),
+        joints: cut ? notesOf(cut, sheet, pieces) : [],
         pieces: sheet.placed.flatMap((lies) => {
           const piece = pieces.find((p) => p.id === lies.piece);
-          return piece
-            ? [
-                {
-                  mark: letter(next++),
-                  title: titleOf(piece, cut.value),
-                  piece,
-                  holes: holesOf(piece, lies.turned, cut.value),
-                  lies,
-                },
-              ]
-            : [];
+          if (!piece) return [];
+          const holes = cut ? holesOf(piece, lies.turned, cut) : [];
+          return [{ mark: letter(next++), title: titleOf(piece, names), piece, holes, lies }];
         }),
       };
     }),
@@ -102,7 +106,7 @@ const sides: Readonly<Record<string, string>> = {
 };
 
 /** What a piece is of its box: the rest of its id says it. */
-function titleOf(piece: CutPiece, { names }: Cut): string {
+function titleOf(piece: CutPiece, names: Cut['names']): string {
   const name = names[piece.for] ?? piece.for;
   const rest = piece.id.slice(piece.for.length).trim();
   if (rest === 'end') return `${name}, cap of the far end`;

@@ -22,12 +22,24 @@ import { stylesFor } from './styles.ts';
 /** The two files of the font that is put into the paper: upright and bold, as read. */
 export type Fonts = { readonly normal: Uint8Array; readonly bold: Uint8Array };
 
+/** How far a print is: blocks laid on pages, then pages drawn; `part`: what the contents call what is on the page. */
+export type PrintProgress = {
+  readonly step: 'laying' | 'drawing';
+  readonly done: number;
+  readonly total: number;
+  readonly part: string;
+};
+
 /**
  * A plan set as the bytes of one PDF: searchable, with bookmarks, fonts inside, to be printed at 100 %. Equal sets give
  * equal bytes in Node and in a browser: it carries no date of its own. A sign that the font has no picture of is
- * printed as its number. Rejects only on our own fault.
+ * printed as its number. `tell` is called as it goes on. Rejects only on our own fault.
  */
-export async function printPlanSet(set: PlanSet, fonts: Fonts): Promise<Uint8Array<ArrayBuffer>> {
+export async function printPlanSet(
+  set: PlanSet,
+  fonts: Fonts,
+  tell: (progress: PrintProgress) => void = () => {},
+): Promise<Uint8Array<ArrayBuffer>> {
   const open = await openPdf(set, fonts);
   const normal = open.provideFont('paper', false, false);
   const bold = open.provideFont('paper', true, false);
@@ -43,10 +55,14 @@ export async function printPlanSet(set: PlanSet, fonts: Fonts): Promise<Uint8Arr
     contents: titled(set.content),
     inWords: new WeakMap(),
   };
-  const pages = pagesOf(set.content, paperOf(set), setting);
+  const pages = pagesOf(set.content, paperOf(set), setting, (done, total) =>
+    tell({ step: 'laying', done, total, part: '' }),
+  );
   const numbers = pageNumbers(pages);
   const sheets = new Map(set.sheets.map((s) => [numbers.get(s.file), s]));
+  const part = partsBy(setting.contents, numbers);
   pages.forEach((page, i) => {
+    tell({ step: 'drawing', done: i, total: pages.length, part: part(i + 1) });
     // The first page is there from the start.
     if (i > 0) open.addPage({ size: [page.width, page.height], margin: 0 });
     drawPage(open, page, setting, numbers);
@@ -95,6 +111,12 @@ const titled = (content: readonly Block[]): Titled[] => {
     'text' in b && b.tocItem && typeof b.text === 'string' ? [{ title: b.text, name: b.id ?? `part ${i}` }] : [],
   );
 };
+
+/** What the contents call that which stands on a page. */
+function partsBy(contents: readonly Titled[], numbers: ReadonlyMap<string, number>): (page: number) => string {
+  const begun = contents.map(({ title, name }) => ({ title, page: numbers.get(name) ?? 0 }));
+  return (page) => begun.findLast((b) => b.page > 0 && b.page <= page)?.title ?? '';
+}
 
 /** At the foot of every page: which plan, which sheet of how many. */
 function footOf({ width, height }: Page, foot: string, sheet: string, setting: Setting): Page {

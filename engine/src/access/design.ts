@@ -13,6 +13,7 @@ import { heatHours } from './hoursOfWork.ts';
 import { hoistedOf, mayLift, raisedOf, stepsOf } from './lifting.ts';
 import { membersOf } from './members.ts';
 import { eachOnce, passageJob } from './motion/passageJob.ts';
+import { panelsOf } from './panels.ts';
 import { waysOf } from './passing.ts';
 import { loadedOf, mountedOf } from './platform.ts';
 import { rampTimber } from './rampTimber.ts';
@@ -51,6 +52,11 @@ export function design({ project, upstream }: TradeInput<keyof Upstream>): Acces
     hoisted: attempt(() => hoistedOf(lifting, required(massOf('handler')), s)),
     platform: attempt(() => loadedOf(platform, required(massOf('handler')), s)),
     members: attempt(() => membersOf(project.routes, s)),
+    panels: attempt(() => {
+      const box = unit.ok ? unit.value.handler : undefined;
+      const [width, depth] = [box && s.maybe(box.width), box && s.maybe(box.depth)];
+      return panelsOf(project.routes, width !== undefined && depth !== undefined ? { width, depth } : undefined, s);
+    }),
     ramp: attempt(() => rampTimber(project.routes, s)),
     heat: noted('attic-heat', (rec) => workingHeat(heat, upstream, s, rec)),
     heatHours: attempt(() => heatHours(project, upstream, s)),

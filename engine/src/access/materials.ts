@@ -1,4 +1,5 @@
 import type { MaterialLine } from '../plan/lines.ts';
+import { thickSaid } from '../plan/thickSaid.ts';
 import { hoistFor } from './hoistFor.ts';
 import type { AccessResult } from './result.ts';
 
@@ -34,6 +35,7 @@ export function materials(result: AccessResult): readonly MaterialLine[] {
       ? [count('mounts', 'Pads or springs under the unit, chosen for a quarter of its weight each', 4)]
       : []),
     ...timber(result),
+    ...panels(result),
     ...deckScrews(result),
     ...(result.platform.ok && result.platform.value.across
       ? [
@@ -51,18 +53,42 @@ export function materials(result: AccessResult): readonly MaterialLine[] {
   ];
 }
 
-/** Two screws at each joist that a board of the floor crosses, joists 16 in apart. Common practice, no source. */
-function deckScrews({ members }: AccessResult): MaterialLine[] {
+/** m from joist to joist, and from screw to screw across a panel. Common practice, no source. */
+const [joistEvery, screwEvery] = [0.4064, 0.2];
+
+/** Two screws at each joist that a board of the floor crosses, and a row at each that a panel crosses. Common practice, no source. */
+function deckScrews({ members, panels }: AccessResult): MaterialLine[] {
+  const rows = (length: number): number => Math.floor(length / joistEvery + 1e-9) + 1;
   const boards = members.ok ? members.value.filter((m) => m.name.startsWith('Floor')) : [];
-  const screws = boards.reduce((a, m) => a + m.count * 2 * (Math.floor(m.length / 0.4064 + 1e-9) + 1), 0);
+  const sheets = panels.ok ? panels.value.pieces : [];
+  const screws =
+    boards.reduce((a, m) => a + m.count * 2 * rows(m.length), 0) +
+    sheets.reduce((a, p) => a + p.count * rows(p.length) * (Math.ceil(p.width / screwEvery - 1e-9) + 1), 0);
   return screws > 0
     ? [
         {
-          ...count('deck-screws', 'Deck screws of 75 mm (3 in) for the floor boards, two at each joist', screws),
+          ...count('deck-screws', 'Deck screws of 75 mm (3 in) for the floor, at every joist', screws),
           soldBy: 100,
         },
       ]
     : [];
+}
+
+/** Plywood for platform and floor, piece by piece. */
+function panels({ panels }: AccessResult): MaterialLine[] {
+  if (!panels.ok || panels.value.pieces.length === 0) return [];
+  const { thickness, pieces } = panels.value;
+  return [
+    {
+      id: 'access/panel',
+      trade: 'access',
+      what: `Plywood for floors, ${thickSaid(thickness)}, for the platform and the floor round it`,
+      kind: 'area',
+      amount: pieces.reduce((a, p) => a + p.count * p.length * p.width, 0),
+      panels: panels.value,
+      for: 'routes.access.platform.sheet',
+    },
+  ];
 }
 
 /** Timber by its size, each piece of it. Whether joists bear it is no matter of a list: findings and cautions say so. */

@@ -7,11 +7,11 @@ import type { Member } from './result.ts';
 type Routes = ResolvedProject['routes'];
 
 /** m: a joist's own width, a 2x6 laid flat as a board to walk on, and the floor that codes ask for. Sources: `access.members`, `access.passage`. */
-const joistWide = 1.5 * inch;
+export const joistWide = 1.5 * inch;
 const boardWide = 5.5 * inch;
-const floorLeast = 24 * inch;
-/** m of a board that still goes up through a hatch and round in an attic. Source: `access.members` (common practice). */
-const boardMost = 96 * inch;
+export const floorLeast = 24 * inch;
+/** m of a board or panel that still goes up through a hatch and round in an attic. Source: `access.members` (common practice). */
+export const pieceMost = 96 * inch;
 
 /**
  * Timber of the platform and of the floor to it, m, as the trade draws it: what lies across the joists that carry the unit
@@ -33,6 +33,8 @@ export function membersOf({ passages, access: { platform, service } }: Routes, s
             count: Math.ceil(s.of(platform.crossing)),
           },
         ];
+  // Panels are cut from sheets: see `panelsOf`.
+  if (s.choice(platform.floor) === 'panels') return across;
   if (!('choice' in platform.deck) || platform.deck.choice !== 'none')
     return [...across, ...floorOf(passages, spacing, s)];
   const [depth, width] = [s.maybe(service.depth), s.maybe(service.width)];
@@ -46,7 +48,7 @@ export function membersOf({ passages, access: { platform, service } }: Routes, s
 /** Boards side by side that are `wide` together, or a little more; long ones in pieces that end on a joist. */
 function boards(name: string, length: number, wide: number, spacing: number): Member[] {
   const count = Math.ceil(wide / boardWide - 1e-9);
-  const each = Math.max(1, Math.floor(boardMost / spacing + 1e-9)) * spacing;
+  const each = Math.max(1, Math.floor(pieceMost / spacing + 1e-9)) * spacing;
   const whole = Math.max(0, Math.ceil(length / each - 1e-9) - 1);
   const rest = length - whole * each;
   return [
@@ -57,10 +59,14 @@ function boards(name: string, length: number, wide: number, spacing: number): Me
 
 /** What the floor along each way in the attic lacks of the width that codes ask for. */
 const floorOf = (passages: Routes['passages'], spacing: number, s: Scenario): Member[] =>
-  inOrder(passages).flatMap(([id, p]): Member[] => {
+  lackingFloor(passages, s).flatMap(({ name, length, lacks }) => boards(name, length, lacks, spacing));
+
+/** Ways in the attic whose floor is narrower than codes ask for, m: how long they are and what they lack. */
+export const lackingFloor = (passages: Routes['passages'], s: Scenario) =>
+  inOrder(passages).flatMap(([id, p]) => {
     const [length, has] = [s.maybe(p.length), s.maybe(p.floor)];
     if (s.choice(p.kind) !== 'crawl' || s.choice(p.carries) === 'outdoor' || length === undefined || has === undefined)
       return [];
     const lacks = floorLeast - has;
-    return length > 0 && lacks > 1e-6 ? boards(`Floor, ${p.name ?? id}`, length, lacks, spacing) : [];
+    return length > 0 && lacks > 1e-6 ? [{ name: `Floor, ${p.name ?? id}`, length, lacks }] : [];
   });

@@ -1,4 +1,5 @@
 import type { Judged, Words } from '../plan/judge.ts';
+import { namedSubject } from '../plan/namedSubject.ts';
 import type { Printer } from '../plan/printer.ts';
 import { unknownWords } from '../plan/unknownWords.ts';
 import { lifts } from './liftWords.ts';
@@ -125,8 +126,6 @@ const say: Readonly<Record<string, Say>> = {
 };
 
 const subjects: Readonly<Record<string, string>> = {
-  passes: 'Whether it passes',
-  headroom: 'Whether there is height enough above the hatch',
   opening: 'Whether the opening is as large as codes ask',
   'way-size': 'Whether the way is as wide and high as codes ask',
   'way-length': 'Whether the way is short enough',
@@ -134,7 +133,6 @@ const subjects: Readonly<Record<string, string>> = {
   'service-space': 'Whether there is room to work at the unit',
   light: 'Whether there is light at the unit',
   receptacle: 'Whether there is a receptacle near the unit',
-  carry: 'Whether it can be carried by hand',
   raise: 'How it goes up',
   'rope-pull': 'How hard the rope is pulled',
   anchor: 'Whether what the tackle hangs from holds',
@@ -144,6 +142,14 @@ const subjects: Readonly<Record<string, string>> = {
   heat: 'How long people can work in the attic',
   ...moreSubjects,
 };
+
+/** What would be said, and of which piece or place. */
+function subjectOf(j: Judged, id: string): string {
+  if (id === 'passes') return `Whether the ${piece(j)} passes “${text(j, 'name')}”`;
+  if (id === 'carry') return `Whether the ${piece(j)} can be carried by hand`;
+  if (id === 'headroom') return `Whether there is height enough above “${text(j, 'name')}” for the ${piece(j)}`;
+  return namedSubject(j, subjects[id] ?? 'This');
+}
 
 /** Statements that nothing can be said about because no rule reaches there. */
 const beyond: Readonly<Record<string, Say>> = {
@@ -184,7 +190,7 @@ export function words(j: Judged, print: Printer): Words {
   if (j.status === 'unknown') {
     const special = j.because === 'out-of-range' ? beyond[id] : undefined;
     if (special) return special(j, print);
-    return unknownWords(j, print, `${subjects[id] ?? 'This'} is not known yet.`, 'A tape and the data sheet tell.');
+    return unknownWords(j, print, `${subjectOf(j, id)} is not known yet.`, 'A tape and the data sheet tell.');
   }
   const found = say[id];
   if (!found) throw new Error(`assert: no words for the finding ${j.id}`);

@@ -1,4 +1,5 @@
 import type { Range } from '@kneewall/project';
+import type { PanelPiece } from '../plan/lines.ts';
 import type { Outcome } from '../plan/outcome.ts';
 import type { ResultBase } from '../plan/resultBase.ts';
 import type { Pose } from './kernels/boxes.ts';
@@ -120,6 +121,8 @@ export type AccessResult = ResultBase & {
   readonly hoisted: Outcome<Hoisted>;
   readonly platform: Outcome<Loaded>;
   readonly members: Outcome<readonly Member[]>;
+  /** Panels of the platform and the floor to it, `thickness` m thick; none where boards do. */
+  readonly panels: Outcome<{ readonly thickness: number; readonly pieces: readonly PanelPiece[] }>;
   /** Timber of the ramp for the outdoor unit; none where it goes up another way. */
   readonly ramp: Outcome<readonly Member[]>;
   readonly heat: Outcome<Working>;

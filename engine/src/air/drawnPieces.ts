@@ -13,6 +13,8 @@ export type DrawnPiece = {
   readonly count: number;
   /** The document entry it is for. */
   readonly for: string;
+  /** What that is called. */
+  readonly name: string;
   /** The duct it sits on. */
   readonly size?: PieceSize;
   /** Of a tee or reducer the duct nearer the unit; of a boot the face. */
@@ -38,6 +40,7 @@ export function drawnPieces(ducts: Ducts, there: There, s: Scenario): DrawnPiece
         kind: s.choice(f.kind),
         count: s.of(f.count),
         for: `routes.ducts.sections.${id}`,
+        name: x.name ?? id,
         ...sized(x, s),
         ...(other ? { other } : {}),
         ...(angle === undefined ? {} : { angle }),
@@ -56,6 +59,7 @@ export function drawnPieces(ducts: Ducts, there: There, s: Scenario): DrawnPiece
         kind: turns ? 'boot-elbow' : 'boot',
         count: 1,
         for: `routes.ducts.terminals.${id}`,
+        name: t.name ?? id,
         ...sized(section, s),
         ...(width === undefined || height === undefined ? {} : { other: { width, height } }),
       },

@@ -33,7 +33,7 @@ it('elbows, tees, reducers and boots say the sizes by which they are bought', ()
   };
   const face = { width: q(10 * inch), height: q(6 * inch) };
   const terminals = { one: { section: 'b', ...face }, two: { section: 'c', ...face } };
-  expect(lines(sections, terminals).map((l) => `${l.amount} ${l.what}`)).toEqual([
+  expect(lines(sections, terminals).map((l) => `${l.amount} ${l.like?.what}`)).toEqual([
     '2 Round elbows, 8 in (203 mm)',
     '1 Round elbows, 6 in (152 mm), 45°',
     '1 Reducers, 8 in (203 mm) to 6 in (152 mm)',
@@ -41,6 +41,7 @@ it('elbows, tees, reducers and boots say the sizes by which they are bought', ()
     '1 Boots that turn, for a 10 by 6 in (254 by 152 mm) register, collar 6 in (152 mm)',
     '1 Boots, for a 10 by 6 in (254 by 152 mm) register, collar 5 in (127 mm)',
   ]);
+  expect(lines(sections, terminals).at(-1)?.what).toContain('collar 5 in (127 mm), for “two”');
 });
 
 it('are one thing in the shop where they are alike, whatever they are for', () => {

@@ -23,7 +23,7 @@ export const fittingLines = (drawn: readonly DrawnPiece[]): MaterialLine[] =>
       {
         id: `air/${word}:${piece.id}`,
         trade: 'air',
-        what,
+        what: `${what}, for “${piece.name}”`,
         kind: 'count',
         amount: piece.count,
         soldBy: 1,

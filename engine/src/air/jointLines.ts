@@ -85,11 +85,15 @@ function bands(model: AirModel, flexible: readonly DuctSection[]): MaterialLine[
   const amount = 2 * flexible.length + boots;
   return amount > 0
     ? [
-        count(
-          'bands',
-          'Clamp bands for flexible duct: round each jacket end, and round the inner core at each boot',
-          amount,
-        ),
+        {
+          ...count(
+            'bands',
+            'Clamp bands for flexible duct: round each jacket end, and round the inner core at each boot',
+            amount,
+          ),
+          // Splices take more of the same: see `materials`.
+          like: { id: 'bands', what: 'Clamp bands for flexible duct, for its jackets and inner cores' },
+        },
       ]
     : [];
 }

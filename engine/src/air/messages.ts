@@ -1,11 +1,11 @@
 import type { Judged, Words } from '../plan/judge.ts';
 import type { Printer } from '../plan/printer.ts';
-import { unknownWords } from '../plan/unknownWords.ts';
 import { sayBalance } from './balance/messages.ts';
 import { heldFlowWhy, sayBlowers } from './blower/messages.ts';
 import { flueCaution, sayDoors } from './doors/messages.ts';
 import { sayFaults } from './faults/messages.ts';
 import { sayFilters } from './filters/messages.ts';
+import { notKnown } from './notKnown.ts';
 import { sayRegisters } from './registers/messages.ts';
 import { nothingToDo as done, fact, name, type Say } from './say.ts';
 import { saySizes } from './sizing/findingWords.ts';
@@ -228,13 +228,4 @@ export function words(j: Judged, print: Printer): Words {
   const words = say[kind];
   if (!words) throw new Error(`assert: no words for the finding ${j.id}`);
   return words(j, print);
-}
-
-/** A bend or damper beyond the published tables is no row that a sheet lacks. */
-function notKnown(j: Judged, print: Printer): Words {
-  const said = unknownWords(j, print, 'What flows through the ducts is not known yet.');
-  const fitting = j.because === 'out-of-range' ? j.needs?.find((path) => path.includes('.fittings.')) : undefined;
-  if (fitting === undefined) return said;
-  const mend = `No published table covers it: ${print.field(fitting)} of section “${fitting.split('.')[3] ?? ''}”. Tables go from half a diameter to two and a half, bends to 180°, dampers to 60°. Correct it, or leave it empty.`;
-  return { ...said, mend };
 }

@@ -4,7 +4,13 @@ import { unknownWords } from '../plan/unknownWords.ts';
 
 export function words(j: Judged, print: Printer): Words {
   if (j.status === 'unknown')
-    return unknownWords(j, print, 'What winter and summer ask of the house is not known yet.');
+    return unknownWords(
+      j,
+      print,
+      j.id === 'cold-night-doubt'
+        ? 'How well the coldest normal night is known cannot be told yet.'
+        : 'Whether the cold night fits the months is not known yet.',
+    );
   const value = print.value(j);
   if (j.id === 'cold-night-doubt')
     return {

@@ -1,4 +1,5 @@
 import type { Judged, Words } from '../plan/judge.ts';
+import { namedSubject } from '../plan/namedSubject.ts';
 import type { Printer } from '../plan/printer.ts';
 import { unknownWords } from '../plan/unknownWords.ts';
 import { lineSubjects, lines } from './lineWords.ts';
@@ -153,7 +154,7 @@ export function words(j: Judged, print: Printer): Words {
     return unknownWords(
       j,
       print,
-      `${subjects[id] ?? 'This'} is not known yet.`,
+      `${namedSubject(j, subjects[id] ?? 'This')} is not known yet.`,
       'Water above a ceiling forgives no guess.',
     );
   const found = say[id];

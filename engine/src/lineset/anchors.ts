@@ -31,3 +31,12 @@ export function boltPull(hold: Hold, box: Box, s: Scenario, rec: WorkingRecorder
   rec.step('m_bolt', '(m * g * out + F * out) / apart / 2 / g', inputs, pull / gravity, 'kg', 'lineset.wind');
   return pull / gravity;
 }
+
+/** m of a panel beyond the bolts, on every side. Common practice, no source. */
+const backingBeyond = 0.1;
+
+/** The panel behind a bracket, m: as wide as the unit, whose feet its arms stand under, and from bolt to bolt, with an edge round both. */
+export const backingOf = (hold: Hold, unitWidth: number, s: Scenario): { width: number; height: number } => ({
+  width: unitWidth + 2 * backingBeyond,
+  height: s.of(hold.apart) + 2 * backingBeyond,
+});

@@ -5,7 +5,7 @@ import { attempt, required, unresolved } from '../plan/outcome.ts';
 import { type Scenario, scenario } from '../plan/scenario.ts';
 import type { TradeInput } from '../plan/trade.ts';
 import type { Working, WorkingRecorder } from '../plan/working.ts';
-import { boltPull } from './anchors.ts';
+import { backingOf, boltPull } from './anchors.ts';
 import { insideDrawn, insideLength, insideWay } from './inside/insideWay.ts';
 import { chargeToAdd } from './kernels/charge.ts';
 import { nightMost } from './nightMost.ts';
@@ -81,6 +81,15 @@ export function design({ project, upstream }: TradeInput<'equipment'>): LinesetR
     boltPull: noted('anchor', (rec) =>
       boltPull(lineset.hold, candidateOf(project, upstream.equipment).outdoorUnit, s, rec),
     ),
+    ...(lineset.place.wall !== undefined &&
+    s.choice(lineset.place.stands) === 'wall' &&
+    s.choice(lineset.hold.backing) === 'panel'
+      ? {
+          backing: attempt(() =>
+            backingOf(lineset.hold, s.of(candidateOf(project, upstream.equipment).outdoorUnit.width), s),
+          ),
+        }
+      : {}),
     charge: attempt(() => s.of(required(limits).charge) + required(added)),
     ...(refrigerant.ok && typeof refrigerant.value === 'object' ? { flammable: refrigerant.value } : {}),
     workings,

@@ -1,4 +1,5 @@
 import type { MaterialLine } from '../plan/lines.ts';
+import { thickSaid } from '../plan/thickSaid.ts';
 import type { LinesetResult } from './result.ts';
 
 const count = (id: string, what: string, amount: number): MaterialLine => ({
@@ -12,7 +13,7 @@ const count = (id: string, what: string, amount: number): MaterialLine => ({
 });
 
 /** The set, its way through the wall and along it, and what the unit stands or hangs on. */
-export function materials({ set, needed, channel }: LinesetResult): readonly MaterialLine[] {
+export function materials({ set, needed, channel, backing }: LinesetResult): readonly MaterialLine[] {
   if (!set.ok || !needed.ok) return [];
   return [
     {
@@ -29,6 +30,7 @@ export function materials({ set, needed, channel }: LinesetResult): readonly Mat
     ...heldBy(needed.value.high, channel),
     count('tape', 'Tape for insulation where the line is bare, that stands the sun', 2),
     count('stand', 'Bracket or stand for the outdoor unit, with anchors for that wall as its maker says', 1),
+    ...panel(backing),
     count('feet', 'Rubber feet for the outdoor unit', 4),
   ];
 }
@@ -54,5 +56,27 @@ function heldBy(line: number, channel: LinesetResult['channel']): MaterialLine[]
     },
     ...(turns > 0 ? [count('channel-turns', 'Corner pieces and an end piece for that channel', turns + 1)] : []),
     ...(line > outside ? [clips(line - outside, ' inside')] : []),
+  ];
+}
+
+/** m: 23/32 in of plywood. Common practice, no source. */
+const backingThick = (23 / 32) * 0.0254;
+
+function panel(backing: LinesetResult['backing']): MaterialLine[] {
+  if (!backing?.ok) return [];
+  const { width, height } = backing.value;
+  return [
+    {
+      id: 'lineset/backing',
+      trade: 'lineset',
+      what: `Plywood for outside, treated, ${thickSaid(backingThick)}, behind the bracket, screwed to every stud it crosses`,
+      kind: 'area',
+      amount: width * height,
+      panels: {
+        thickness: backingThick,
+        pieces: [{ name: 'Behind the bracket', length: width, width: height, count: 1 }],
+      },
+      for: 'routes.lineset.hold.backing',
+    },
   ];
 }

@@ -160,6 +160,8 @@ export type LinesetResult = ResultBase & {
   readonly charge: Outcome<number>;
   /** kg that pull at each upper bolt of a bracket in the strongest gust, with ice. */
   readonly boltPull: Outcome<number>;
+  /** m of the panel behind the bracket; none where there is none. */
+  readonly backing?: Outcome<{ readonly width: number; readonly height: number }>;
   /** A refrigerant that burns; none for others. */
   readonly flammable?: Flammable;
 };

@@ -1,4 +1,5 @@
 import type { Judged, Words } from '../plan/judge.ts';
+import { namedSubject } from '../plan/namedSubject.ts';
 import type { Printer } from '../plan/printer.ts';
 import { unknownWords } from '../plan/unknownWords.ts';
 import { learnedAgainstWords, learnedLossWords } from './learned/learnedWords.ts';
@@ -112,6 +113,19 @@ const say: Readonly<Record<string, Say>> = {
   }),
 };
 
+/** What a statement would be about. */
+const subjects: Readonly<Record<string, string>> = {
+  'leakage-guess': 'What the guess about draughts is worth',
+  'largest-part': 'Where most of the heat goes',
+  'winter-fuel': 'Whether last winter’s fuel agrees with the house',
+  'attic-heat': 'How hot the attic gets',
+  'damp-air': 'How damp the air indoors gets',
+  morning: 'What a lowered night costs in the morning',
+  'wet-glass': 'Whether the glass runs wet',
+  'learned-loss': 'What a log taught of the house’s loss',
+  'learned-against': 'Whether a log agrees with the plan',
+};
+
 export function words(j: Judged, print: Printer): Words {
   const [kind = ''] = j.id.split(':');
   if (kind === 'combustion-air')
@@ -126,7 +140,10 @@ export function words(j: Judged, print: Printer): Words {
   if (kind === 'damp-attic') return dampAtticWords(j, print);
   if (kind === 'learned-loss' && j.status !== 'unknown') return learnedLossWords(j, print);
   if (kind === 'learned-against' && j.status !== 'unknown') return learnedAgainstWords(j, print);
-  if (j.status === 'unknown') return unknownWords(j, print, 'How much heat the house needs is not known yet.');
+  if (j.status === 'unknown') {
+    const subject = subjects[kind] ?? 'How much heat the house needs';
+    return unknownWords(j, print, `${namedSubject(j, subject)} is not known yet.`);
+  }
   const words = say[kind];
   if (!words) throw new Error(`assert: no words for the finding ${j.id}`);
   return words(j, print);

@@ -2,8 +2,11 @@ import { inOrder, type Range } from '@kneewall/project';
 import { attempt, type Outcome, unresolved } from '../plan/outcome.ts';
 import { type Scenario, scenario } from '../plan/scenario.ts';
 import type { TradeInput } from '../plan/trade.ts';
+import { sheetsAtHand } from './cutting/atHand.ts';
 import { cutting } from './cutting/cutting.ts';
+import { boughtCaps } from './cutting/made/madeOf.ts';
 import { goodsNamed } from './list/comesWith.ts';
+import { panelSheet } from './panels/sheet.ts';
 import type { Delivery, MaterialsResult, Order, Own, PriceEntry, Stock } from './result.ts';
 
 type Project = TradeInput['project'];
@@ -49,6 +52,8 @@ export function design({ project }: TradeInput): MaterialsResult {
     }),
     ...(doneBy === undefined ? {} : { doneBy }),
     costs: costsOf(project),
+    caps: boughtCaps(project),
+    panels: sheetsAtHand(project, 'panel', panelSheet),
     saw: s.of(project.routes.ducts.cutting.straight.saw),
   };
   return { own, list: { ok: false, because: 'pending', paths: ['candidates'] }, ...cutting(project), workings: {} };

@@ -58,7 +58,7 @@ describe('flexible duct', () => {
   } as unknown as AirResult;
   const lines = airLines(result);
   const pending = { ok: false, because: 'pending', paths: [] } as const;
-  const own = { stock: [], prices: [], orders: [], deliveries: [], costs: {}, saw: 0 };
+  const own = { stock: [], prices: [], orders: [], deliveries: [], costs: {}, saw: 0, panels: [], caps: [] };
   const { list } = sum(
     { own, list: pending, cut: { ok: true, value: cut }, workings: {}, wanted: [] },
     { tasks: [], materials: lines, findings: [] },

@@ -8,7 +8,7 @@ import { amountIn, soldIn } from './list/soldIn.ts';
 import type { ListLine, Order, Own, PriceEntry, ShoppingList, Stock } from './result.ts';
 import { sum } from './sum.ts';
 
-const nothing: Own = { stock: [], prices: [], orders: [], deliveries: [], costs: {}, saw: 0 };
+const nothing: Own = { stock: [], prices: [], orders: [], deliveries: [], costs: {}, saw: 0, panels: [], caps: [] };
 const own = (part: Partial<Own>): Own => ({ ...nothing, ...part });
 const price = (name: string, likely: number, part: Partial<PriceEntry> = {}): PriceEntry => ({
   path: `work.prices.${name}`,

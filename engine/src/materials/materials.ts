@@ -1,11 +1,12 @@
 import type { MaterialLine } from '../plan/lines.ts';
-import { jointLines } from './cutting/joint/lines.ts';
-import { laidBoard, sheetLines } from './cutting/lines.ts';
+import { cutLines, laidBoard } from './cutting/lines.ts';
+import { capLines } from './cutting/made/lines.ts';
 import type { MaterialsResult } from './result.ts';
 
-/** What joining and fixing the things of the other trades uses up, by joint, by hanger, by metre; and board as it is laid on sheets. */
-export const materials = ({ list, cut }: MaterialsResult): readonly MaterialLine[] => [
-  ...(cut.ok ? [...sheetLines(cut.value), ...jointLines(cut.value)] : []),
+/** What joining and fixing the things of the other trades uses up, by joint, by hanger, by metre; what cutting takes as it is laid out, and caps. */
+export const materials = ({ own, list, cut }: MaterialsResult): readonly MaterialLine[] => [
+  ...(cut.ok ? cutLines(cut.value) : []),
+  ...capLines(own.caps),
   ...(list.ok ? list.value.usedUp : []),
 ];
 

@@ -1,4 +1,5 @@
 import type { Judged, Words } from '../plan/judge.ts';
+import { namedSubject } from '../plan/namedSubject.ts';
 import type { Printer } from '../plan/printer.ts';
 import { unknownWords } from '../plan/unknownWords.ts';
 import { unknownJoint } from './cutting/joint/messages.ts';
@@ -89,7 +90,7 @@ export function words(j: Judged, print: Printer): Words {
     const unpriced = word === 'cost' ? fact(j, 'unpriced') : '';
     const lacks =
       unpriced === '' ? '' : `: ${things(unpriced)} of the list ${unpriced === '1' ? 'has' : 'have'} no price`;
-    return unknownWords(j, print, `${topic ?? 'The shopping list'} is not known yet${lacks}.`);
+    return unknownWords(j, print, `${namedSubject(j, topic ?? 'The shopping list')} is not known yet${lacks}.`);
   }
   const own = say[word];
   if (!own) throw new Error(`assert: words for ${word}`);

@@ -3,7 +3,9 @@ import type { HoldPoint, Status } from '../plan/finding.ts';
 import type { MaterialLine } from '../plan/lines.ts';
 import type { Outcome } from '../plan/outcome.ts';
 import type { ResultBase } from '../plan/resultBase.ts';
-import type { CutAnswers } from './cutting/result.ts';
+import type { BoughtCap } from './cutting/made/result.ts';
+import type { CutAnswers, HandSheet } from './cutting/result.ts';
+import type { PanelPlan } from './panels/result.ts';
 import type { StraightPlan, TooLong } from './straight/result.ts';
 
 export type Shop = 'merchant' | 'heating' | 'electrical' | 'dealer';
@@ -82,6 +84,10 @@ export type Own = {
   readonly costs: Readonly<Record<string, Range>>;
   /** m that a saw cut takes. */
   readonly saw: number;
+  /** Panels to cut from, with their sizes. */
+  readonly panels: readonly HandSheet[];
+  /** Closed ends of new metal duct whose caps are bought. */
+  readonly caps: readonly BoughtCap[];
 };
 
 /** A line of a trade that a line of the list holds; `amount` is what it needs. */
@@ -160,6 +166,8 @@ export type ShoppingList = {
   readonly usedUp: readonly MaterialLine[];
   /** Pipe, conduit, channel and timber, piece by piece from lengths. */
   readonly straight: readonly StraightPlan[];
+  /** Plywood, piece by piece from its sheets. */
+  readonly panels: readonly PanelPlan[];
   /** Pieces that must be in one length, and that no length sold holds. */
   readonly tooLong: readonly TooLong[];
   readonly tools: readonly Tool[];

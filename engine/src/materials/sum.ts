@@ -4,6 +4,7 @@ import { attempt, unresolved } from '../plan/outcome.ts';
 import type { Said } from '../plan/trade.ts';
 import { laidOf } from './cutting/laid.ts';
 import { withSheets } from './cutting/lines.ts';
+import { capLines } from './cutting/made/lines.ts';
 import { forgotten } from './goods/forgotten.ts';
 import { toolsOf } from './goods/tools.ts';
 import { usedUp } from './goods/usedUp.ts';
@@ -13,12 +14,13 @@ import { listLine } from './list/listLine.ts';
 import { asLaid, mergedLines } from './list/merged.ts';
 import { goneFrom, withSince } from './list/since.ts';
 import { amountIn } from './list/soldIn.ts';
+import { onPanels } from './panels/onPanels.ts';
 import type { ListLine, MaterialsResult, Own, ShoppingList, Unused } from './result.ts';
 import { asCut } from './straight/asCut.ts';
 
 /** The one list of all that the trades need, in whole pieces, priced and held against what is at hand and ordered. */
 export function sum(result: MaterialsResult, said: Said): MaterialsResult {
-  const materials = withSheets(said.materials, result.cut);
+  const materials = [...withSheets(said.materials, result.cut), ...capLines(result.own.caps)];
   // The job of the pieces is wanted since the design: named once is enough.
   return { ...result, list: attempt(() => listOf(result.own, { ...said, materials }, result.cut)), wanted: [] };
 }
@@ -28,10 +30,11 @@ function listOf(own: Own, { tasks, materials, findings }: Said, cut: MaterialsRe
   const used = usedUp(materials);
   const all: readonly MaterialLine[] = [...materials, ...used];
   if (!all.some((l) => l.amount > 0)) return unresolved('missing', 'candidates');
-  const cutLines = asCut(
+  const sheets = onPanels(
     mergedLines(all).map((m) => asLaid(m, laid.get(m.id))),
     own,
   );
+  const cutLines = asCut(sheets.lines, own);
   const made = cutLines.lines.map((m) => listLine(m, own));
   const plain = made.map((m) => m.line);
   const lines = withSince(plain, own.orders).sort(
@@ -41,6 +44,7 @@ function listOf(own: Own, { tasks, materials, findings }: Said, cut: MaterialsRe
   return {
     lines,
     straight: cutLines.straight,
+    panels: sheets.panels,
     tooLong: cutLines.tooLong,
     usedUp: used,
     tools: toolsOf(tasks, own.stock),

@@ -4,6 +4,14 @@ import type { HoldPoint } from './finding.ts';
 /** A straight piece, m: so many of it. Where one that is longer than the lengths in the shop is joined, the shopping list knows. */
 export type StraightPiece = { readonly name: string; readonly length: number; readonly count: number };
 
+/** A piece of a panel, m: so many of it. `length` runs across what bears it. */
+export type PanelPiece = {
+  readonly name: string;
+  readonly length: number;
+  readonly width: number;
+  readonly count: number;
+};
+
 /** One thing that is needed, before waste and before rounding to what shops sell. `amount` is in the unit of `kind`. */
 export type MaterialLine = {
   readonly id: string;
@@ -17,6 +25,8 @@ export type MaterialLine = {
   readonly for?: string;
   /** m of each piece that is cut for it from straight lengths; together they are its amount. */
   readonly pieces?: readonly StraightPiece[];
+  /** Pieces that are cut for it from sheets `thickness` m thick; together they are its amount. */
+  readonly panels?: { readonly thickness: number; readonly pieces: readonly PanelPiece[] };
   /** What it is in the shop, where several lines are the same thing there: they are added up under that id and name. */
   readonly like?: { readonly id: string; readonly what: string };
 };

@@ -274,6 +274,15 @@ export const kinds = {
     shown: shown('oz/ft', 0.01, 'g/m', 1),
   },
   money: { unit: '', units: [u('', '', 1)], shown: shown('', 0.01, '', 0.01) },
+  /** What a liquid costs, in the project's money. */
+  'price-of-volume': {
+    unit: 'a litre',
+    units: [
+      u('a litre', '/L|per L|per litre|per liter|a liter', 1),
+      u('a gallon', '/gal|per gal|per gallon', 0.001 / gallon),
+    ],
+    shown: shown('a gallon', 0.01, 'a litre', 0.01),
+  },
   count: { unit: '', units: [u('', '', 1)], shown: shown('', 1, '', 1) },
   number: { unit: '', units: [u('', '', 1)], shown: shown('', 1e-6, '', 1e-6) },
 } as const satisfies Readonly<Record<string, Kind>>;

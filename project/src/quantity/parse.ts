@@ -1,4 +1,5 @@
 import { specialReading, specialReadings } from './forms.ts';
+import { type FuelMeant, fuelsMeant } from './fuelEnergy.ts';
 import { findUnit, inch, kindNames, kindOf, type QuantityKind } from './kinds.ts';
 import { commaReadings, plain, readNumber, withPoints } from './number.ts';
 import { understood } from './print.ts';
@@ -93,12 +94,22 @@ function numberAndUnit(text: string, number: string, unitText: string, kind: Qua
   if (unitText === 'MBH' && kind === 'power') return thousands(number, value);
   const unit = findUnit(kind, unitText.trim());
   if (unit) return taken(value * unit.factor + (unit.offset ?? 0), kind);
+  const fuels = kind === 'energy' ? fuelsMeant(unitText) : [];
+  if (fuels.length > 0) return asFuel(number.trim(), value, fuels);
   const elsewhere = kindNames.some((k) => findUnit(k, unitText.trim()) !== undefined);
   return {
     ok: false,
     code: elsewhere ? 'wrong-kind' : 'not-understood',
     at: Math.max(0, text.lastIndexOf(unitText.trim())),
   };
+}
+
+/** Fuel as what it holds; a gallon may be of oil or of propane. */
+function asFuel(number: string, value: number, fuels: readonly FuelMeant[]): Parsed {
+  const [only] = fuels;
+  if (only && fuels.length === 1) return taken(value * only.factor, 'energy');
+  const readings = fuels.map(({ words, factor }) => ({ text: `${number} ${words}`, value: value * factor }));
+  return { ok: false, code: 'ambiguous', at: number.length, readings };
 }
 
 /** Two numbers side by side, or a hyphen between them. */

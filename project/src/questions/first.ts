@@ -49,7 +49,7 @@ export const firstBunches: readonly Bunch[] = [
     why: 'What was burned, and how warm it was, is worth more than twenty answers about walls.',
     questions: [
       { path: 'house.fuel.kind' },
-      { path: 'house.fuel.energy', examples: ['18000 kWh', '600 therms'] },
+      { path: 'house.fuel.energy', examples: ['3 cords', '500 gal of oil', '600 therms', '18000 kWh'] },
       { path: 'house.fuel.indoor', examples: ['66 F', '19 C'] },
     ],
   },

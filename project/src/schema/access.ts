@@ -222,7 +222,11 @@ const platform = group(
     sheet: thin(
       'Thickness of panels laid over the joists',
       0,
-      'Their own weight then counts: 18 mm or 23/32 in of plywood.',
+      'Their own weight then counts: 18 mm or 23/32 in of plywood. Where the floor round the unit is not fixed yet, they are bought.',
+    ),
+    floor: choice(
+      { boards: 'Boards 2x6, laid flat', panels: 'Panels, 18 mm or 23/32 in where no thickness is entered above' },
+      { label: 'New floor is made of', default: 'boards' },
     ),
     cross: choice(
       {

@@ -290,7 +290,7 @@ const fuel = group(
     ),
     energy: quantity('energy', {
       label: 'Energy in the fuel burned last winter',
-      help: 'A cord of mixed dry hardwood holds about 6000 kWh (a stacked cubic metre 1650), a gallon of oil 40.6 (a litre 10.7), of propane 26.8 (7.1).',
+      help: 'As the bill says it: kWh, therms, or what was burned: 3 cords, 500 gal of oil, 300 lb of propane, 900 ccf, 2 US tons of pellets. A cord, 128 ft³ stacked, counts as 20 million Btu: softwood and green wood hold less.',
       neededBy: [],
       plausible: { min: 100, max: 100_000 },
       possible: { min: 0 },

@@ -150,6 +150,14 @@ export const lineset = group(
         ),
         out: usual('From the wall to the middle of the unit', 0.3, 1),
         apart: usual('From the upper bolts to the lower ones', 0.35, 1.5),
+        backing: choice(
+          { none: 'Nothing: it is fixed to the wall itself', panel: 'A panel across the studs' },
+          {
+            label: 'Behind the bracket',
+            help: 'Where studs do not stand as far apart as the bracket’s arms. Not over siding: on the sheathing, and flashed.',
+            default: 'none',
+          },
+        ),
         ice: quantity('mass', {
           label: 'Ice on it',
           default: { low: 0, likely: 10, high: 20 },

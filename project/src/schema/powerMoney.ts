@@ -26,9 +26,9 @@ export const costs = group(
     panels: money('A kilowatt of panels, put up', { low: 700, likely: 1400, high: 2800 }, 20_000),
     battery: money('A kilowatt-hour of battery', { low: 220, likely: 400, high: 800 }, 5000),
     generator: money('A kilowatt of generator', { low: 250, likely: 500, high: 1100 }, 5000),
-    fuel: quantity('number', {
-      label: 'A litre of its fuel',
-      help: 'As it stands in your tank, carrying counted. A US gallon is 3.79 litres.',
+    fuel: quantity('price-of-volume', {
+      label: 'Its fuel',
+      help: 'As it stands in your tank, carrying counted: by the gallon or by the litre.',
       default: { low: 1, likely: 1.6, high: 2.6 },
       plausible: { min: 0, max: 20 },
       possible: { min: 0 },

@@ -6,7 +6,7 @@ const size = (label: string, help: string, plausible: { min: number; max: number
 /** A piece at hand that others can be cut from: left-over sheets, lengths, coils. */
 export const pieceToCut = {
   sheet: choice(
-    { board: 'A sheet of duct board', metal: 'A sheet of metal' },
+    { board: 'A sheet of duct board', metal: 'A sheet of metal', panel: 'A panel of plywood' },
     {
       label: 'Pieces can be cut from it',
       help: 'Whole sheets and left-over ones: the cut plan lays them out first. Lengths of duct: enter kind, diameter and length.',

@@ -1,5 +1,5 @@
 import { type PartId, partIds, partNames } from '@kneewall/documents';
-import type { Letters } from '@kneewall/documents/planSet';
+import type { Letters, PrintProgress } from '@kneewall/documents/planSet';
 import { useEffect, useRef, useState } from 'react';
 import { fileName, handOver } from '../../files/saveFile.ts';
 import { Button } from '../../look/Button.tsx';
@@ -7,6 +7,7 @@ import { Sheet } from '../../look/Sheet.tsx';
 import { keepLastPrint, type LastPrint, lastPrintOf } from '../../papers/lastPrint.ts';
 import { type Printing, printApart } from '../../papers/printing.ts';
 import { usePlanner, useSession, useUnits } from '../../services.ts';
+import { Making } from './Making.tsx';
 import { PrintedBefore } from './PrintedBefore.tsx';
 import { SinglePapers } from './SinglePapers.tsx';
 
@@ -20,6 +21,7 @@ export function PapersSheet() {
   const units = useUnits();
   const printing = useRef<Printing | undefined>(undefined);
   const [making, setMaking] = useState(false);
+  const [progress, setProgress] = useState<PrintProgress | undefined>(undefined);
   const [said, setSaid] = useState('');
   const [parts, setParts] = useState<readonly PartId[]>(partIds);
   const [last, setLast] = useState<LastPrint | undefined>(() => (kept === undefined ? undefined : lastPrintOf(kept)));
@@ -35,7 +37,8 @@ export function PapersSheet() {
     if (!plan) return;
     setMaking(true);
     setSaid('');
-    printing.current = printApart({ plan, project, units, letters, parts });
+    setProgress(undefined);
+    printing.current = printApart({ plan, project, units, letters, parts }, setProgress);
     printing.current.done
       .then(({ bytes, marks }) => {
         if (!bytes) return;
@@ -68,8 +71,8 @@ export function PapersSheet() {
         <Button disabled={!plan || making} onClick={() => make('large')}>
           In large letters
         </Button>
-        {making && <Button onClick={stop}>Stop</Button>}
       </div>
+      {making && <Making progress={progress} stop={stop} />}
       <p role="status">{making ? 'Being made; that takes some seconds.' : said}</p>
       {plan && last && <PrintedBefore print={last} plan={plan} project={project} />}
       {plan && <SinglePapers plan={plan} project={project} units={units} />}

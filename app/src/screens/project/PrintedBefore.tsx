@@ -1,22 +1,23 @@
 import { changedSince } from '@kneewall/documents';
 import type { Plan } from '@kneewall/engine';
 import type { Project } from '@kneewall/project';
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { Button } from '../../look/Button.tsx';
 import type { LastPrint } from '../../papers/lastPrint.ts';
-import { printApart } from '../../papers/printing.ts';
+import { type Printing, printApart } from '../../papers/printing.ts';
 
 type Told = ReturnType<typeof changedSince> | 'asking' | 'failed';
 
 /** Which sheets of the last print from this device no longer tell what the plan says. */
 export function PrintedBefore({ print, plan, project }: { print: LastPrint; plan: Plan; project: Project }) {
   const [told, setTold] = useState<Told | undefined>(undefined);
+  const asking = useRef<Printing | undefined>(undefined);
+  useEffect(() => () => asking.current?.stop(), []);
   const ask = () => {
     setTold('asking');
     const { units, letters, parts, marks } = print;
-    printApart({ plan, project, units, letters, parts, only: 'marks' })
-      .done.then((now) => setTold(changedSince(marks, now.marks)))
-      .catch(() => setTold('failed'));
+    asking.current = printApart({ plan, project, units, letters, parts, only: 'marks' });
+    asking.current.done.then((now) => setTold(changedSince(marks, now.marks))).catch(() => setTold('failed'));
   };
   return (
     <div>

@@ -15,11 +15,16 @@ type Sheet = { readonly page: Page; readonly top: number; readonly bottom: numbe
 
 /**
  * Blocks on pages. A drawing has paper of its own; what comes behind it is on plain paper again. A box that is higher than
- * a page is cut between lines, all others are whole.
+ * a page is cut between lines, all others are whole. `tell` is called after each block.
  */
-export function pagesOf(content: readonly Block[], plain: Paper, setting: Setting): Page[] {
+export function pagesOf(
+  content: readonly Block[],
+  plain: Paper,
+  setting: Setting,
+  tell?: (done: number, total: number) => void,
+): Page[] {
   const filling: Filling = { pages: [], here: undefined, y: 0 };
-  for (const block of content) {
+  for (const [i, block] of content.entries()) {
     if (!('section' in block)) fillWith(filling, block, plain, setting);
     else {
       const { section, pageSize, pageMargins: m } = block;
@@ -28,6 +33,7 @@ export function pagesOf(content: readonly Block[], plain: Paper, setting: Settin
       for (const b of section) if (!('section' in b)) fillWith(filling, b, paper, setting);
       turn(filling);
     }
+    tell?.(i + 1, content.length);
   }
   turn(filling);
   return filling.pages;

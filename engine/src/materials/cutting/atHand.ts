@@ -17,7 +17,7 @@ const pieces = (x: Entry): number => (x.amount === undefined ? 1 : Math.floor(am
 /** Sheets of board or metal at hand whose sizes are entered; a size that the sheet is sold in stands in for one that is not. */
 export function sheetsAtHand(
   { work }: Project,
-  of: 'board' | 'metal',
+  of: 'board' | 'metal' | 'panel',
   usual: { readonly width: number; readonly length: number },
 ): HandSheet[] {
   const s = scenario();

@@ -3,18 +3,22 @@ import type { Outcome } from '../../plan/outcome.ts';
 import { jointLines } from './joint/lines.ts';
 import { madeLines } from './made/lines.ts';
 import type { CutAnswers } from './result.ts';
+import { spliceLines } from './splices.ts';
 
 /** The needs of all trades, with the board of drawn boxes as counted sheets in place of the area of their walls, once they are laid. */
 export function withSheets(lines: readonly MaterialLine[], cut: Outcome<CutAnswers>): readonly MaterialLine[] {
   if (!cut.ok) return lines;
   const laid = new Set(laidBoard(cut));
-  return [
-    ...lines.filter((l) => !laid.has(l.id)),
-    ...(laid.size > 0 ? sheetLines(cut.value) : []),
-    ...jointLines(cut.value),
-    ...madeLines(cut.value),
-  ];
+  return [...lines.filter((l) => !laid.has(l.id)), ...cutLines(cut.value)];
 }
+
+/** What the pieces take beyond the ducts that other trades name: sheets of board, what is made of metal, and what splices need. */
+export const cutLines = (cut: CutAnswers): MaterialLine[] => [
+  ...sheetLines(cut),
+  ...jointLines(cut),
+  ...madeLines(cut),
+  ...spliceLines(cut),
+];
 
 /** Lines of the air trade whose board is counted in sheets; none before every box of it is laid. */
 export const laidBoard = (cut: Outcome<CutAnswers>): readonly string[] =>

@@ -122,7 +122,7 @@ export type FlatBox = CutBox & { readonly flat: UnfoldedBox; readonly wayOut?: B
 
 /** Sheets of one kind and thickness, with what is laid on them. */
 export type SheetsOf = {
-  readonly of: 'board' | 'metal';
+  readonly of: 'board' | 'metal' | 'panel';
   readonly thickness: number;
   readonly pieces: readonly (FlatPiece & { readonly for: string })[];
   readonly plan: SheetPlan;

@@ -26,6 +26,8 @@ const cable: Special = {
   waste: { share: 0.1, least: 3 },
 };
 const pipe: Special = { as: 'length', packs: [10 * foot], waste: { share: 0.1 }, names: ['drain pipe'] };
+// Plywood 4 ft by 8 ft.
+const panel: Special = { as: 'sheet', packs: [48 * 96 * 0.0254 ** 2], waste: none };
 const sheet = { as: 'sheet', packs: [48 * 120 * 0.0254 ** 2], waste: none } as const;
 
 /** What is special of a thing, by the word of its line. */
@@ -88,14 +90,18 @@ export const special: Readonly<Record<string, Special>> = {
   },
   'lineset/channel-turns': { by: 'close' },
   'lineset/stand': { by: 'lift', names: ['stand', 'bracket'] },
+  'lineset/backing': { ...panel, shop: 'merchant', by: 'lift', names: ['treated plywood'] },
   'circuit/wire': cable,
   'circuit/between': cable,
   'circuit/conduit': { as: 'length', packs: [10 * foot], waste: { share: 0.1 } },
   'access/timber': { as: 'length', packs: feet(8, 10, 12, 16), waste: none, joints: 'none' },
+  'access/panel': { ...panel, names: ['plywood'] },
   'access/deck-screws': { as: 'box', packs: [100], names: ['deck screws'] },
   'access/structural-screws': { as: 'box', packs: [50], names: ['structural screws'] },
   'materials/board': { as: 'sheet', shop: 'heating', scope: 'ducts', by: 'cut', names: ['duct board'] },
   'materials/transition': { shop: 'heating', scope: 'ducts', by: 'cut', names: ['transition of sheet metal'] },
+  'materials/splice-sleeve': { shop: 'heating', scope: 'ducts', by: 'cut', names: ['splice sleeve'] },
+  'materials/cap': { shop: 'heating', scope: 'ducts', by: 'cut', names: ['end cap'] },
   'materials/made': { shop: 'heating', scope: 'ducts', by: 'cut' },
   'materials/screws': { as: 'box', packs: [100], scope: 'ducts', by: 'cut', names: ['wood screws'] },
   'materials/metal-screws': { as: 'box', packs: [100], scope: 'ducts', by: 'cut', names: ['sheet-metal screws'] },

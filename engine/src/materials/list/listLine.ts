@@ -11,7 +11,7 @@ type Line = { readonly line: Omit<ListLine, 'since'>; readonly unused: readonly 
 
 /** Waste allowed, what is at hand and ordered taken off, the rest rounded up to whole pieces and priced. */
 export function listLine(merged: Merged, own: Own): Line {
-  const { good, like: _like, pieces: _pieces, wanted, laid, ...line } = merged;
+  const { good, like: _like, pieces: _pieces, panels: _panels, wanted, laid, ...line } = merged;
   const priced = priceFor(merged, laid ? laid.count * laid.piece : wanted, own);
   const usual = good.as === 'measure' ? 0 : packFor(wanted, good.packs);
   const piece = laid?.piece ?? (priced.used && good.as !== 'measure' ? priced.used.holds : usual);

@@ -1,4 +1,4 @@
-import type { MaterialLine, StraightPiece } from '../../plan/lines.ts';
+import type { MaterialLine, PanelPiece, StraightPiece } from '../../plan/lines.ts';
 import type { Laid } from '../cutting/laid.ts';
 import type { Good } from '../goods/good.ts';
 import { goodOf } from '../goods/goodOf.ts';
@@ -13,6 +13,8 @@ export type Merged = Pick<ListLine, 'id' | 'what' | 'kind' | 'from' | 'need' | '
   readonly wanted: number;
   /** Straight pieces that it is cut into, of all lines. */
   readonly pieces?: readonly StraightPiece[];
+  /** Pieces that it is cut into from sheets `thickness` m thick, of all lines. */
+  readonly panels?: { readonly thickness: number; readonly pieces: readonly PanelPiece[] };
   /** How the cut plan lays it out, where it does. */
   readonly laid?: Laid;
 };
@@ -60,6 +62,7 @@ function mergedHeap(heap: readonly MaterialLine[]): Merged | undefined {
     wasteShare: good.waste.share,
     wanted: need + waste,
     ...(taken.every((l) => l.pieces) ? { pieces: taken.flatMap((l) => l.pieces ?? []) } : {}),
+    ...(first.panels ? { panels: { ...first.panels, pieces: taken.flatMap((l) => l.panels?.pieces ?? []) } } : {}),
     good,
   };
 }

@@ -6,7 +6,7 @@ import { sum } from '../sum.ts';
 
 const foot = 0.3048;
 const lengths = [8, 10, 12, 16].map((f) => f * foot);
-const nothing: Own = { stock: [], prices: [], orders: [], deliveries: [], costs: {}, saw: 0 };
+const nothing: Own = { stock: [], prices: [], orders: [], deliveries: [], costs: {}, saw: 0, panels: [], caps: [] };
 
 const line = (id: string, pieces: readonly StraightPiece[]): MaterialLine => ({
   id,

@@ -20,9 +20,15 @@ import { StraightCuts } from './StraightCuts.tsx';
 export function CutSheets({ cut, plan }: { cut: TradeResults['materials']['cut']; plan: Plan }) {
   const units = useUnits();
   const some = straightCuts(plan, units).length > 0;
+  const none = !cut.ok && cut.because === 'missing';
   return (
     <>
-      {(cut.ok || cut.because !== 'missing') && (
+      {none && laidSheets(plan).length > 0 && (
+        <Sheet title="Cut sheets">
+          <Sheets plan={plan} />
+        </Sheet>
+      )}
+      {!none && (
         <Sheet title="Cut sheets">
           <OutcomeOr outcome={cut} what="How the pieces lie on their sheets">
             {() => <Sheets plan={plan} />}
@@ -108,8 +114,11 @@ function Sheets({ plan }: { plan: Plan }) {
         <a href={printRoute({ screen: 'trade', trade: 'air', field: 'routes.ducts.cutting' })}>
           Board, sheets and lengths as your shop sells them
         </a>
-        ; where a duct leaves its box stands with the duct. Glass fibre: gloves, sleeves, eye protection and a mask. The
-        maker’s instructions and local code stand above this sheet.
+        ; where a duct leaves its box stands with the duct.{' '}
+        {laid.of === 'panel'
+          ? 'Saw outdoors or with a mask.'
+          : 'Glass fibre: gloves, sleeves, eye protection and a mask.'}{' '}
+        The maker’s instructions and local code stand above this sheet.
       </p>
     </>
   );

@@ -3,7 +3,7 @@ import type { TransitionEnd } from '../../../physics/cutting/index.ts';
 import { slopedLength } from '../../../physics/cutting/transition/slopedLength.ts';
 import { type Scenario, scenario } from '../../../plan/scenario.ts';
 import { chosen, type Ducts, fittedSections, type Section, sizeOf } from '../sectionsOf.ts';
-import type { CutMade } from './result.ts';
+import type { BoughtCap, CutMade } from './result.ts';
 
 /** Caps of round ducts and reducers that are to be cut from sheet metal, in the document's order; those that are bought are left out. */
 export function madeOf(project: Pick<ResolvedProject, 'routes' | 'items'>): CutMade[] {
@@ -16,6 +16,19 @@ export function madeOf(project: Pick<ResolvedProject, 'routes' | 'items'>): CutM
 }
 
 const ends = ['start', 'end'] as const;
+
+/** Closed ends of metal ducts whose caps are bought; of what is fitted already none. */
+export function boughtCaps(project: Pick<ResolvedProject, 'routes' | 'items'>): BoughtCap[] {
+  const s = scenario();
+  const there = fittedSections(project);
+  return inOrder(project.routes.ducts.sections).flatMap(([section, x]) => {
+    const [kind, size] = [chosen(x.kind), sizeOf(x, s)];
+    if (there.has(section) || !size || (kind !== 'round' && kind !== 'rectangular') || chosen(x.ends.caps) === 'cut')
+      return [];
+    const count = ends.filter((end) => chosen(x.ends[end]) === 'closed').length;
+    return count > 0 ? [{ section, name: x.name ?? section, size, count }] : [];
+  });
+}
 
 /** Which ends of a metal duct get a cap that is cut. */
 export const cutCaps = ({ ends: { start, end, caps } }: Section) => {

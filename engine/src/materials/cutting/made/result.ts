@@ -1,5 +1,13 @@
 import type { ConeArcs, CutProblem, Transition } from '../../../physics/cutting/index.ts';
 
+/** Ends of a metal duct, so many, that are closed by caps from the shop; m inside. */
+export type BoughtCap = {
+  readonly section: string;
+  readonly name: string;
+  readonly size: { readonly diameter: number } | { readonly width: number; readonly height: number };
+  readonly count: number;
+};
+
 /** A cap over the end of a round duct, or a reducer between two ducts, that is cut from sheet metal; m inside. */
 export type CutMade = {
   readonly id: string;
