@@ -1,4 +1,4 @@
 import { checkSource } from '../src/checkSource.ts';
 import { source } from './measure.ts';
 
-checkSource(source, 263);
+checkSource(source, 265);

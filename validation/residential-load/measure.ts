@@ -3,6 +3,7 @@ import { evaluate } from '@kneewall/engine';
 import { solAirRise, stackVentFlow, steadyAttic, windVentFlow } from '@kneewall/engine/physics';
 import { checkProject } from '@kneewall/project';
 import { type Row, row, type ValidationSource } from '../src/row.ts';
+import { houses } from './houses.ts';
 
 const id = 'residential-load';
 const is = (value: number) => ({ value, known: 'measured' as const });
@@ -131,5 +132,5 @@ const vents = (): Row[] => [
 export const source: ValidationSource = {
   id,
   title: 'A house and its attic by hand',
-  measure: () => [...houseByHand(), ...attic(), ...vents()],
+  measure: () => [...houseByHand(), ...attic(), ...vents(), ...houses()],
 };

@@ -1,4 +1,4 @@
 import { checkSource } from '../src/checkSource.ts';
 import { source } from './measure.ts';
 
-checkSource(source, 11);
+checkSource(source, 67);

@@ -164,6 +164,24 @@ describe('what a circuit is judged by', () => {
     }
   });
 
+  it('wire and fuse carry what the inverter draws when the battery is lowest', () => {
+    const battery = (change: Parameters<typeof changed>[1]) => {
+      const { circuit } = evaluate(changed('tern-ledge', change), {}).plan.trades;
+      return circuit?.battery?.ok ? circuit.battery.value : undefined;
+    };
+    // Published example of sizing by the National Electrical Code (looked up): 2.5 kW, 24 V, shut off at 22 V, 0.85.
+    const published = battery({
+      'power.inverter.continuous': n(2500),
+      'power.inverter.efficiency': n(0.85),
+      'power.inverter.voltageLeast': n(22),
+      'power.battery.voltage': n(24),
+    });
+    expect(published?.current).toBeCloseTo(134, -0.3);
+    expect(published?.fuse).toBeCloseTo(167, -0.3);
+    // Sixteen cells of 3.2 V, shut off at 2.8 V: 6000 / (16 * 2.8 * 0.93), by hand.
+    expect(battery({})?.current).toBeCloseTo(144.01, 2);
+  });
+
   it('a 240 V unit at an inverter of 120 V is told so', () => {
     expect(found(changed('tern-ledge', { 'power.inverter.legs': 'low' }), 'circuit/output').status).toBe('fails');
   });

@@ -10,8 +10,11 @@ import { startCurrent, startsHard } from './starting.ts';
 import { batteryCurrent, startingPower } from './wires/ownSupply.ts';
 
 type Power = ResolvedProject['power'];
-/** At full power. Source: `circuit.battery`. */
-const inverterEfficiency = 0.93;
+/**
+ * Share of a battery's voltage at which inverters shut off where nobody entered it: 2.8 of 3.2 V of a lithium iron phosphate
+ * cell, 1.75 of 2 V of a lead one. Source: `circuit.battery`.
+ */
+const lowestShare = 7 / 8;
 
 /** A number, or the end of the attempt; taken down as it is read. */
 function taken(symbol: string, x: Given | Missing, recorder: WorkingRecorder): Given {
@@ -33,7 +36,9 @@ export function ownSupply(
     battery: attempt(() => {
       const volts = s.of(power.battery.voltage);
       if (!(volts > 0)) return unresolved('missing', 'power.battery.voltage');
-      const current = batteryCurrent(s.of(power.inverter.continuous), volts, inverterEfficiency);
+      // The same watts take most amperes when the battery is low: what wire and fuse have to carry.
+      const lowest = s.maybe(power.inverter.voltageLeast) ?? lowestShare * volts;
+      const current = batteryCurrent(s.of(power.inverter.continuous), lowest, s.of(power.inverter.efficiency));
       return { current, fuse: 1.25 * current };
     }),
     starts: Object.fromEntries(

@@ -78,7 +78,7 @@ export type CircuitResult = ResultBase & {
   readonly unit: Outcome<{ readonly id: string; readonly name: string }>;
   readonly runs: readonly Run[];
   readonly between?: Between;
-  /** Between battery and inverter at its full power, A, and what its fuse has to carry at least; only on one’s own supply. */
+  /** Between battery and inverter at its full power and the battery's lowest voltage, A, and what its fuse has to carry at least; only on one’s own supply. */
   readonly battery?: Outcome<{ readonly current: number; readonly fuse: number }>;
   /** W; only on one’s own supply. What all draw in the worst second, and what the busier leg carries. */
   readonly surge?: Outcome<Range>;

@@ -90,8 +90,9 @@ export const sources: Sources = {
     standing: 'common practice',
   },
   'circuit.battery': {
-    title: 'Common practice, no source: an inverter’s efficiency of 0.93 at full power; a fuse for 125 %',
-    standing: 'common practice',
+    title:
+      'NFPA 70 (NEC) 706.30: what an inverter draws at rated power and its lowest input voltage, 125 % of it for the fuse; it shuts off at 2.8 V a lithium iron phosphate cell, 1.75 V a lead one: common practice',
+    standing: 'from memory',
   },
   'circuit.insulation': {
     title: 'Common practice, no source: 1 MΩ at 500 V at the least, new cable far above',

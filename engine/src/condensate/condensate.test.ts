@@ -2,6 +2,7 @@ import type { Project } from '@kneewall/project';
 import { describe, expect, it } from 'vitest';
 import { demo } from '../../test/demos.ts';
 import { evaluate, type Finding } from '../index.ts';
+import { coldestAt } from './coldest.ts';
 import { slopeLeast } from './kernels/slope.ts';
 import { trapUnderSuction } from './kernels/trap.ts';
 import { pipeFittings } from './pipeFittings.ts';
@@ -91,6 +92,32 @@ describe('what a drain is judged by', () => {
     expect(found(changed({ place: 'attic' }), 'freezes').status).toBe('fails');
     expect(found(changed({ place: 'inside' }), 'freezes').status).toBe('ok');
     expect(has(changed({ heated: 'yes' }), 'freezes')).toBe(false);
+  });
+
+  it('is not called safe where only the likely night stays above freezing', () => {
+    const night = (low: number, likely: number, high: number): Project => {
+      const project = structuredClone(changed({ place: 'outdoors' })) as unknown as { site: Record<string, unknown> };
+      project.site.coldNight = { value: { low, likely, high }, known: 'estimated' };
+      return project as unknown as Project;
+    };
+    expect(found(night(1, 3, 5), 'freezes').status).toBe('ok');
+    const { condensate } = evaluate(night(-3, 1, 3), {}).plan.trades;
+    const doubtful = found(night(-3, 1, 3), 'freezes');
+    expect(doubtful).toMatchObject({ status: 'tight', value: { low: -3, likely: 1, high: 3 } });
+    expect(doubtful.what).toMatch(/In the colder of these standing water/);
+    // A bare full pipe, 20.9 and 26.9 mm, film 8 W/(m²K), 5 °C: R = 1/(8 pi 0.0269); R C ln(8/3), R rho A L / 3, by hand.
+    expect(condensate?.frost.ok && condensate.frost.value.cold).toBeCloseTo(2083.4, 0);
+    expect(condensate?.frost.ok && condensate.frost.value.solid).toBeCloseTo(56_496, -1);
+  });
+
+  it('below the floor it may be as much colder than its year as the night outdoors may be', () => {
+    const upstream = (low: number) => ({
+      climate: { night: { ok: true, value: { outdoor: { low, likely: low + 2, high: low + 4 } } } },
+      loads: { year: { ok: true, value: { frosts: { below: { lowest: 0.8 }, outdoor: { lowest: -17 } } } } },
+    });
+    const at = (low: number) => coldestAt('below', upstream(low) as unknown as Parameters<typeof coldestAt>[1]);
+    expect(at(-19).low).toBeCloseTo(-1.2, 12);
+    expect(at(-16)).toEqual({ low: 0.8, likely: 0.8, high: 0.8 });
   });
 
   it('lengths of nothing make nothing infinite', () => {

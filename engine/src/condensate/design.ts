@@ -8,6 +8,7 @@ import { attempt, required, unresolved } from '../plan/outcome.ts';
 import { type Scenario, scenario } from '../plan/scenario.ts';
 import type { TradeInput } from '../plan/trade.ts';
 import type { Working, WorkingRecorder } from '../plan/working.ts';
+import { coldestAt } from './coldest.ts';
 import { timeToFreeze } from './kernels/frost.ts';
 import { panHolds, timeToFill } from './kernels/pan.ts';
 import { carriesHalfFull, slopeLeast } from './kernels/slope.ts';
@@ -154,34 +155,28 @@ function panTimeOf({ pan }: Drain, water: number, s: Scenario): number {
  */
 function frostOf(
   drain: Drain,
-  { climate, loads }: Upstream,
+  upstream: Upstream,
   stretches: readonly Stretch[],
   s: Scenario,
   rec: WorkingRecorder,
 ): Frost {
-  const airAt = (place: Stretch['place']): number => {
-    if (place === 'inside') return insideLeast;
-    const lowest = frostsAt(place, loads)?.lowest;
-    // The space below is known by the year alone; until then it counts as outdoors.
-    if (place === 'below' && lowest !== undefined) return lowest;
-    const night = place === 'attic' ? required(loads.atticNight).likely : required(climate.night).outdoor.likely;
-    return Math.min(night, lowest ?? night);
-  };
   const trap = s.choice(drain.place);
   const stands = stretches.filter((one) => one.id !== '' && one.place !== 'inside' && !one.falls);
-  const places = [trap, ...stands.map((one) => one.place)];
-  const air = Math.min(...places.map(airAt));
-  rec.step('t_air', 'table', {}, air, '°C', trap === 'attic' ? 'condensate.attic-night' : 'condensate.coldest');
+  const places = [trap, ...stands.map((one) => one.place)].map((place) => ({ place, air: coldestAt(place, upstream) }));
+  const least = (end: keyof Range): number => Math.min(...places.map(({ air }) => air[end]));
+  const air = { low: least('low'), likely: least('likely'), high: least('high') };
+  const source = trap === 'attic' ? 'condensate.attic-night' : 'condensate.coldest';
+  rec.step('t_low', 'table', {}, air.low, '°C', source);
+  rec.step('t_air', 'table', {}, air.likely, '°C', source);
   const [size, insulation] = [s.of(drain.size), s.of(drain.insulation)];
-  const coldest = places.find((place) => airAt(place) === air) ?? trap;
-  const frosts = frostsAt(coldest, loads);
+  const coldest = places.find((one) => one.air.likely === air.likely)?.place ?? trap;
+  const frosts = frostsAt(coldest, upstream.loads);
+  // Where only the unfavourable end freezes, that end says how fast.
+  const freezing = air.likely < 0 ? air.likely : air.low;
   return {
     air,
-    ...(air < 0 ? timeToFreeze(coldPipe(size, insulation), standing, air) : {}),
+    ...(freezing < 0 ? timeToFreeze(coldPipe(size, insulation), standing, freezing) : {}),
     ...(frosts ? { winter: winterOf(frosts, size, insulation) } : {}),
     standing: stands.map((one) => one.name),
   };
 }
-
-/** °C of a heated house on its coldest night. Source: `condensate.coldest`. */
-const insideLeast = 12;

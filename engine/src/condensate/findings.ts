@@ -223,7 +223,7 @@ function freezes({ frost, workings }: CondensateResult, drain: Drain): Found[] {
         limit: { min: 0 },
         source: 'condensate.frost',
         working: 'condensate/freezes',
-        ...(frost.ok && frost.value.air < 0 ? { facts: frostFacts(frost.value) } : {}),
+        ...(frost.ok && frost.value.air.low < 0 ? { facts: frostFacts(frost.value) } : {}),
       },
       working: workings['condensate/freezes'] ?? [],
     },

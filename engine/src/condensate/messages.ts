@@ -118,7 +118,7 @@ function frostWords(j: Judged, print: Printer): Words {
   const cold =
     j.facts?.cold === undefined
       ? ''
-      : ` Standing water is down to freezing in ${hours(number(j, 'cold'))}, and solid ${hours(number(j, 'solid'))} later.`;
+      : `${j.status === 'tight' ? ' In the colder of these' : ''} ${j.status === 'tight' ? 's' : 'S'}tanding water is down to freezing in ${hours(number(j, 'cold'))}, and solid ${hours(number(j, 'solid'))} later.`;
   const standing = j.facts?.standing === undefined ? '' : ` Water also stands in: ${j.facts.standing}.`;
   const winter =
     j.facts?.hours === undefined

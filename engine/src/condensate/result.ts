@@ -18,9 +18,12 @@ export type Winter = {
   readonly from?: number;
 };
 
-/** How standing water meets cold air: the coldest that is met, °C, and, where that freezes, s until it is at 0 °C and solid. */
+/**
+ * How standing water meets cold air: the coldest that is met, °C, and, where that freezes (at its likely value, else at its
+ * low one), s until it is at 0 °C and solid.
+ */
 export type Frost = {
-  readonly air: number;
+  readonly air: Range;
   readonly cold?: number;
   readonly solid?: number;
   readonly winter?: Winter;

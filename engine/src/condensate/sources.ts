@@ -62,7 +62,8 @@ export const sources: Sources = {
   },
   'condensate.attic-night': { title: 'The attic at the cold night, from the house as entered', standing: 'definition' },
   'condensate.coldest': {
-    title: 'The cold night’s air; inside a heated house 12 °C, common practice, no source',
+    title:
+      'The cold night’s air, as uncertain as it is; below the floor the year’s, at most as much colder as the night outdoors may be; inside a heated house 12 °C, common practice, no source',
     standing: 'common practice',
   },
   'condensate.muggy': {

@@ -49,6 +49,9 @@ function pointFrom({ climate, loads, equipment, ducts }: Designed, setpoints: Se
   const indoor = mode === 'heating' ? setpoints.heating : setpoints.cooling;
   const attic = required(loads.attic);
   const outdoor = mode === 'heating' ? required(climate.night).outdoor.likely : outdoorAtPeak(climate, loads);
+  const aroundHumidity = required<{ humidityRatio: number }>(
+    mode === 'heating' ? climate.night : climate.day,
+  ).humidityRatio;
   return {
     mode,
     unit: chosen.unit,
@@ -58,9 +61,8 @@ function pointFrom({ climate, loads, equipment, ducts }: Designed, setpoints: Se
     outdoor,
     indoor,
     indoorHumidity:
-      mode === 'heating'
-        ? required(climate.night).humidityRatio
-        : humidityRatio({ t: indoor, rh: setpoints.humidity }, pressure),
+      mode === 'heating' ? aroundHumidity : humidityRatio({ t: indoor, rh: setpoints.humidity }, pressure),
+    aroundHumidity,
     pressure,
     solve: placedSolver(),
     heat: ductHeatOf(model),

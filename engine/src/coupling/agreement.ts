@@ -12,7 +12,7 @@ export type AgreedPoint = {
   readonly staticPressure: number;
   readonly entering: number;
   readonly leaving: number;
-  /** Humidity ratio entering the coil, kg/kg. */
+  /** Humidity ratio entering the coil, kg/kg: the rooms' with what leaking returns draw in. */
   readonly enteringHumidity: number;
   /** What the unit gives at its coil, W; cooling counts positive. */
   readonly sensible: number;

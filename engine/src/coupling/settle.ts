@@ -1,5 +1,5 @@
 import type { DuctHeat, DuctSurroundings } from '../air/ductHeat.ts';
-import type { AirModel } from '../air/ductwork.ts';
+import type { AirModel, DuctSection } from '../air/ductwork.ts';
 import { named, type PlacedFlows, type placedSolver, type SolvedFlows } from '../air/flows.ts';
 import { standardAir } from '../equipment/coil/fit.ts';
 import { extraFanHeat } from '../equipment/fanHeat.ts';
@@ -21,6 +21,8 @@ export type Point = {
   readonly outdoor: number;
   readonly indoor: number;
   readonly indoorHumidity: number;
+  /** kg/kg of the air outside the rooms, which leaking returns draw in: attics and crawl spaces that are open to the weather. */
+  readonly aroundHumidity: number;
   readonly pressure: number;
   readonly solve: ReturnType<typeof placedSolver>;
   readonly heat: (flows: PlacedFlows, at: DuctSurroundings) => DuctHeat;
@@ -67,9 +69,9 @@ export function settle(point: Point): Settled {
 /** Nominal flow and ducts that neither lose nor leak. */
 function losslessStart(point: Point): State {
   const still = { supplyTemperature: point.indoor, returnTemperature: point.indoor };
-  const { flow } = flowsOf(point, still);
+  const flows = flowsOf(point, still);
   const attic = point.attic(0);
-  return { flow, entering: point.indoor, leaving: leavingAir(point, flow, point.indoor), attic };
+  return { flow: flows.flow, entering: point.indoor, leaving: leavingAir(point, flows, point.indoor), attic };
 }
 
 /** One exchange: flows at these temperatures, the unit at that flow, the ducts in that attic, the attic with those ducts. */
@@ -77,7 +79,7 @@ function sweep(point: Point, state: State): State {
   const flows = flowsOf(point, { supplyTemperature: state.leaving, returnTemperature: state.entering });
   const ducts = point.heat(flows, surroundings(point, state));
   const attic = point.attic(ducts.heatToAttic);
-  return { flow: flows.flow, entering: ducts.entering, leaving: leavingAir(point, flows.flow, ducts.entering), attic };
+  return { flow: flows.flow, entering: ducts.entering, leaving: leavingAir(point, flows, ducts.entering), attic };
 }
 
 function flowsOf(point: Point, at: { supplyTemperature: number; returnTemperature: number }) {
@@ -98,17 +100,24 @@ const surroundings = (point: Point, state: State) => ({
 /** A crawl space lies half way between rooms and outdoors. Source: `coupling.below`. */
 const belowTemperature = (point: Point): number => (point.indoor + point.outdoor) / 2;
 
-const unitOutput = (point: Point, flow: number, entering: number) =>
+/** kg/kg of room air with what the returns draw in outside the rooms; as much of it as its leaks are of the flow. */
+function enteringHumidity({ air, indoorHumidity, aroundHumidity }: Point, { flow, start }: PlacedFlows): number {
+  const outside = (x: DuctSection): boolean => x.side === 'return' && x.place !== 'inside';
+  const drawn = air.sections.reduce((sum, x, i) => (outside(x) ? sum + (start[i] ?? 0) * x.leakage : sum), 0);
+  return flow > 0 ? indoorHumidity + (drawn / flow) * (aroundHumidity - indoorHumidity) : indoorHumidity;
+}
+
+const unitOutput = (point: Point, flows: PlacedFlows, entering: number) =>
   required(
     unitAt(point.unit, {
       mode: point.mode,
       outdoor: point.outdoor,
       entering,
-      enteringHumidity: point.indoorHumidity,
-      flow,
+      enteringHumidity: enteringHumidity(point, flows),
+      flow: flows.flow,
       pressure: point.pressure,
       speed: point.speed,
-      fanHeat: (ratedFlow) => extraFanHeat(point.blower, fanNow(point, flow, entering), ratedFlow),
+      fanHeat: (ratedFlow) => extraFanHeat(point.blower, fanNow(point, flows.flow, entering), ratedFlow),
     }),
   );
 
@@ -119,8 +128,9 @@ const fanNow = (point: Point, flow: number, entering: number) => ({
 });
 
 /** Sensible heat over the air's heat capacity flow, up in winter and down in summer. */
-function leavingAir(point: Point, flow: number, entering: number): number {
-  const { sensible } = unitOutput(point, flow, entering);
+function leavingAir(point: Point, flows: PlacedFlows, entering: number): number {
+  const { flow } = flows;
+  const { sensible } = unitOutput(point, flows, entering);
   const rise = sensible / (flow * airDensity(entering, point.pressure) * heatOfAir);
   const warmed = point.strips / (flow * airDensity(entering, point.pressure) * heatOfAir);
   return (point.mode === 'heating' ? entering + rise : entering - rise) + warmed;
@@ -145,7 +155,7 @@ const blend = (a: State, b: State, share: number): State => ({
 function describe(point: Point, state: State): Pick<Settled, 'point' | 'power' | 'flows'> {
   const flows = flowsOf(point, { supplyTemperature: state.leaving, returnTemperature: state.entering });
   const ducts = point.heat(flows, surroundings(point, state));
-  const unit = unitOutput(point, flows.flow, ducts.entering);
+  const unit = unitOutput(point, flows, ducts.entering);
   const all = named(point.air, flows);
   const agreed: AgreedPoint = {
     mode: point.mode,
@@ -156,7 +166,7 @@ function describe(point: Point, state: State): Pick<Settled, 'point' | 'power' |
     staticPressure: flows.staticPressure,
     entering: ducts.entering,
     leaving: state.leaving,
-    enteringHumidity: point.indoorHumidity,
+    enteringHumidity: enteringHumidity(point, flows),
     sensible: unit.sensible,
     latent: unit.latent,
     delivered: point.mode === 'heating' ? ducts.delivered : -ducts.delivered,

@@ -62,7 +62,7 @@ const say: Readonly<Record<string, Say>> = {
         : 'Plan money and generator hours on the figure of this house. Look first at what it says above: a smaller unit stops less, a tighter house needs less in the cold.',
   }),
   'muggy-day': (j, print, name) => ({
-    what: `On a muggy day ${name} takes ${print.quantity(number(j, 'taken'), 'power')} of moisture’s heat out of the air; ${print.quantity(number(j, 'needed'), 'power')} come in.`,
+    what: `On a muggy day ${name} takes ${print.quantity(number(j, 'taken'), 'power')} of moisture’s heat out of the air; ${print.quantity(number(j, 'needed'), 'power')} come in${number(j, 'brought') < 1 ? '' : `, ${print.quantity(number(j, 'brought'), 'power')} of it through leaks of the return`}.`,
     why: 'A unit that is large for the day runs cold too seldom to dry the air: clammy rooms, and mould in corners.',
     mend:
       j.status === 'ok'

@@ -132,10 +132,15 @@ function humidity(about: About, view: PlanView): Found {
     const { loads } = view.trades;
     if (!loads) return unresolved('fault', 'house');
     const muggy = muggyDay(candidate.unit, muggyAt(about, view), loads);
-    const inputs = { L_unit: muggy.taken.likely, L_house: muggy.needed.likely };
+    const inputs = {
+      L_unit: muggy.taken.likely,
+      L_house: muggy.needed.likely,
+      L_leaks: muggy.brought.likely,
+    };
     recorder.step('L_unit', 'table', {}, muggy.taken.likely, 'W', 'equipment.coil');
     recorder.step('L_house', 'table', {}, muggy.needed.likely, 'W', 'equipment.muggy');
-    recorder.step('L_spare', 'L_unit - L_house', inputs, muggy.spare.likely, 'W', 'equipment.muggy');
+    recorder.step('L_leaks', 'table', {}, muggy.brought.likely, 'W', 'equipment.muggy-leaks');
+    recorder.step('L_spare', 'L_unit - L_house - L_leaks', inputs, muggy.spare.likely, 'W', 'equipment.muggy');
     return muggy;
   });
   return {
@@ -148,7 +153,13 @@ function humidity(about: About, view: PlanView): Found {
       source: 'equipment.muggy',
       facts: {
         name: candidate.name,
-        ...(day.ok ? { taken: day.value.taken.likely, needed: day.value.needed.likely } : {}),
+        ...(day.ok
+          ? {
+              taken: day.value.taken.likely,
+              needed: day.value.needed.likely + day.value.brought.likely,
+              brought: day.value.brought.likely,
+            }
+          : {}),
         ...(about.bought ? { bought: 1 } : {}),
       },
     },
@@ -156,7 +167,10 @@ function humidity(about: About, view: PlanView): Found {
   };
 }
 
-/** The air of that day: as agreed for the unit the plan is made for, else the room's at the sheet's own flow. */
+/**
+ * The air of that day: as agreed for the unit the plan is made for, else the room's at the sheet's own flow, with as much
+ * vapour from leaking returns as agreed.
+ */
 function muggyAt({ candidate, holdPoint }: About, view: PlanView): MuggyAt {
   const { climate } = view.trades;
   const unknown = { ok: false, because: 'missing', paths: ['site.hotAfternoon'] } as const;
@@ -166,19 +180,20 @@ function muggyAt({ candidate, holdPoint }: About, view: PlanView): MuggyAt {
   const mean = day.outdoor.likely - day.dailyRange.likely / 2;
   // Cooler than its coolest row a unit gives no less than at that row.
   const outdoor = Math.max(mean, Math.min(...rows.map((r) => r.outdoor)));
-  const agreed = holdPoint === 'order' ? view.agreement.cooling : undefined;
-  if (agreed) {
-    const { entering, enteringHumidity, flow } = agreed;
-    return { outdoor, entering, enteringHumidity, flow, pressure };
-  }
   const { cooling, humidity } = view.project.house.setpoints;
   const s = scenario();
   const entering = s.of(cooling);
+  const roomHumidity = humidityRatio({ t: entering, rh: s.of(humidity) }, pressure);
+  const agreed = view.agreement.cooling;
+  const enteringHumidity = agreed?.enteringHumidity ?? roomHumidity;
+  if (agreed && holdPoint === 'order')
+    return { outdoor, entering: agreed.entering, enteringHumidity, roomHumidity, flow: agreed.flow, pressure };
   const flow = betweenRows(readSheet(candidate.unit, 'cooling', 'most', outdoor), (r) => r.airflow);
   return {
     outdoor,
     entering,
-    enteringHumidity: humidityRatio({ t: entering, rh: s.of(humidity) }, pressure),
+    enteringHumidity,
+    roomHumidity,
     flow: flow ?? unresolved('missing', `candidates.${candidate.id}.rows`),
     pressure,
   };

@@ -74,6 +74,11 @@ export const sources: Sources = {
       'Common practice, no source: a muggy day asks for half of the hot afternoon’s sensible cooling and all of its drying',
     standing: 'common practice',
   },
+  'equipment.muggy-leaks': {
+    title:
+      'Air and its vapour mixed by mass: what leaking returns draw in is as damp as outdoors, as open attics and crawl spaces are',
+    standing: 'definition',
+  },
   'equipment.gaps': {
     title: 'The rows that each answer needs; heat above the electricity drawn, and less efficient the colder it is',
     standing: 'definition',

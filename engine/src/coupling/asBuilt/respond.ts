@@ -39,6 +39,7 @@ export const readOff = (system: AsBuilt, settled: Settled): readonly Response[] 
 export function stateOf(system: AsBuilt): Settled {
   const { state, air, attic, atticShift = 0 } = system;
   const { mode, outdoor, returnAir, pressure } = state;
+  const indoorHumidity = humidityRatio({ t: returnAir, rh: state.returnHumidity }, pressure);
   const settled = settle({
     mode,
     unit: system.unit,
@@ -48,7 +49,9 @@ export function stateOf(system: AsBuilt): Settled {
       state.attic ?? atticShift + atticTemperature(attic, { mode, outdoor, indoor: returnAir, ductHeat }),
     outdoor,
     indoor: returnAir,
-    indoorHumidity: humidityRatio({ t: returnAir, rh: state.returnHumidity }, pressure),
+    indoorHumidity,
+    // Nobody reads the air of attic and outdoors for its vapour: it counts as that of the rooms.
+    aroundHumidity: indoorHumidity,
     pressure,
     solve: placedSolver(),
     heat: ductHeatOf(air),
