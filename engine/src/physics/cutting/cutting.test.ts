@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { bestFit } from './bars/bestFit.ts';
 import { type BarJob, cutBars } from './bars/cutBars.ts';
+import { fullestFit } from './bars/fullestFit.ts';
 import type { CoilJob } from './coils/coilJob.ts';
 import { cutCoils } from './coils/cutCoils.ts';
 import { packSheets, type SheetJob } from './sheets/packSheets.ts';
@@ -277,5 +279,35 @@ describe('coils', () => {
     expect(cutCoils({ ...job([5], 'fewest-coils'), coil: 0 }).problems).toMatchObject([
       { code: 'not-positive', at: ['coil'] },
     ]);
+  });
+});
+
+describe('a first plan by the fullest bars', () => {
+  it('fills two of ten by hand where the best fit opens a third', () => {
+    const [lengths, demand] = [
+      [6, 5, 3, 2],
+      [1, 1, 1, 3],
+    ];
+    const plan = fullestFit(lengths, demand, 10);
+    expect(plan.map((p) => [...p.counts])).toEqual([
+      [1, 0, 0, 2],
+      [0, 1, 1, 1],
+    ]);
+    expect(bestFit(lengths, demand, [10], [{ cost: 1, count: Infinity }]).length).toBe(3);
+  });
+
+  it('is what many lengths begin with', () => {
+    const next = numbersFrom(5);
+    const pieces = Array.from({ length: 200 }, (_, i) => ({
+      id: `p${i}`,
+      length: 20_000 + Math.floor(15_000 * next()),
+      count: 1,
+    }));
+    const sizes = pieces.map((p) => p.length).sort((a, b) => b - a);
+    const count = (plan: readonly unknown[]) => plan.length;
+    const ones = sizes.map(() => 1);
+    const fullest = count(fullestFit(sizes, ones, 100_000));
+    expect(fullest).toBeLessThan(count(bestFit(sizes, ones, [100_000], [{ cost: 1, count: Infinity }])));
+    expect(fullest - Math.ceil(sizes.reduce((a, b) => a + b, 0) / 100_000)).toBeLessThanOrEqual(1);
   });
 });

@@ -1,9 +1,10 @@
 import { cover } from '../cover/cover.ts';
-import type { Pattern } from '../cover/pattern.ts';
+import type { Pattern, StockKind } from '../cover/pattern.ts';
 import { Checking, type CutProblem, sortsMost } from '../problem.ts';
 import { divisorOf, wholeOf } from '../whole.ts';
 import { barOracle } from './barOracle.ts';
 import { bestFit, lengthBound } from './bestFit.ts';
+import { fullestFit } from './fullestFit.ts';
 import { type CutBar, layBars } from './layBars.ts';
 
 /** m; `count` pieces of that length. */
@@ -23,7 +24,7 @@ export type BarJob = {
   readonly stock: readonly BarStock[];
   readonly kerf: number;
   readonly remnantLeast: number;
-  /** Nodes of the search at most; 2000 where it is left out. */
+  /** Nodes of the search at most; 2000 where it is left out, fewer for more than a hundred lengths. */
   readonly nodesMost?: number;
   /** Asks for `linear` even where the plan is proved without it. */
   readonly linearToo?: boolean;
@@ -99,6 +100,28 @@ function withoutSpare(chosen: readonly Pattern[], sorts: readonly Sort[]): Patte
   }));
 }
 
+/** Lengths above which the programme over patterns is dear, and a better plan to begin with is worth its time. */
+const lengthsMany = 100;
+
+/** A node of many lengths takes far longer. */
+const nodesUsual = (lengths: number): number =>
+  Math.max(10, Math.floor(2000 * Math.min(1, lengthsMany / lengths) ** 6));
+
+/** The best fit; of many lengths from one stock the fullest bars where they are fewer. */
+function firstPlan(
+  pieces: readonly number[],
+  demand: readonly number[],
+  stock: readonly number[],
+  kinds: readonly StockKind[],
+): Pattern[] {
+  const fit = bestFit(pieces, demand, stock, kinds);
+  const [only, other] = stock;
+  if (pieces.length < lengthsMany || only === undefined || other !== undefined || kinds[0]?.count !== Infinity)
+    return fit;
+  const fullest = fullestFit(pieces, demand, only);
+  return fullest.length < fit.length ? fullest : fit;
+}
+
 /**
  * Cuts pieces from straight stock at the least cost, or from the fewest. A cut takes the kerf; a piece that ends with the
  * stock needs none. Lengths in m, compared to a nanometre. Exact where `proved`; else `bound` says how far off it can be.
@@ -116,7 +139,7 @@ export function cutBars(job: BarJob): BarPlan {
   const [pieces, stock] = [whole.slice(0, kept.length), whole.slice(kept.length)];
   const demand = kept.map((k) => k.ids.length);
   const kinds = job.stock.map((s) => ({ cost: s.cost ?? 1, count: s.count ?? Infinity }));
-  const start = bestFit(pieces, demand, stock, kinds);
+  const start = firstPlan(pieces, demand, stock, kinds);
   const found = cover({
     demand: Int32Array.from(demand),
     kinds,
@@ -125,7 +148,7 @@ export function cutBars(job: BarJob): BarPlan {
     pool: start,
     start,
     bound: lengthBound(pieces, demand, stock, kinds),
-    nodesMost: job.nodesMost ?? 2000,
+    nodesMost: job.nodesMost ?? nodesUsual(kept.length),
     linearToo: job.linearToo ?? false,
   });
   const chosen = withoutSpare(found.chosen, kept);
