@@ -20,7 +20,7 @@ export type Designed = Pick<TradeResults, 'climate' | 'loads' | 'equipment'> & {
 
 /**
  * Lets air, equipment and loads agree at the cold night and the hot hour: flow, entering and leaving air, duct gains
- * and the attic's temperature exchanged until nothing moves by more than 1e-11 of its scale. Capped at 60 sweeps;
+ * and the attic's temperature exchanged until no temperature moves by more than 1e-11 of 10 K. Capped at 60 sweeps;
  * a point that has not settled is reported so and used by nobody as if it had.
  */
 export function agree(results: Designed, setpoints: Setpoints): Agreement {
