@@ -3,6 +3,7 @@ import { placedSolver } from '../air/flows.ts';
 import type { AirModel } from '../air/result.ts';
 import { atticTemperature } from '../loads/attic.ts';
 import { humidityRatio } from '../physics/air/index.ts';
+import { type Lend, madeAnew } from '../plan/lend.ts';
 import { attempt, type Outcome, required } from '../plan/outcome.ts';
 import type { TradeResults } from '../results.ts';
 import { type Agreement, noAgreement } from './agreement.ts';
@@ -23,9 +24,9 @@ export type Designed = Pick<TradeResults, 'climate' | 'loads' | 'equipment'> & {
  * and the attic's temperature exchanged until no temperature moves by more than 1e-11 of 10 K. Capped at 60 sweeps;
  * a point that has not settled is reported so and used by nobody as if it had.
  */
-export function agree(results: Designed, setpoints: Setpoints): Agreement {
-  const heating = agreePoint(results, setpoints, 'heating');
-  const cooling = agreePoint(results, setpoints, 'cooling');
+export function agree(results: Designed, setpoints: Setpoints, lend = madeAnew): Agreement {
+  const heating = agreePoint(results, setpoints, 'heating', lend);
+  const cooling = agreePoint(results, setpoints, 'cooling', lend);
   const points = [heating, cooling].flatMap((p) => (p.ok ? [p.value] : []));
   if (points.length === 0) return noAgreement;
   return {
@@ -37,11 +38,16 @@ export function agree(results: Designed, setpoints: Setpoints): Agreement {
   };
 }
 
-function agreePoint(results: Designed, setpoints: Setpoints, mode: Mode): Outcome<Settled> {
-  return attempt(() => settle(pointFrom(results, setpoints, mode)));
+function agreePoint(results: Designed, setpoints: Setpoints, mode: Mode, lend: Lend): Outcome<Settled> {
+  return attempt(() => settle(pointFrom(results, setpoints, mode, lend)));
 }
 
-function pointFrom({ climate, loads, equipment, ducts }: Designed, setpoints: Setpoints, mode: Mode): Point {
+function pointFrom(
+  { climate, loads, equipment, ducts }: Designed,
+  setpoints: Setpoints,
+  mode: Mode,
+  lend: Lend,
+): Point {
   const chosen = equipment.candidates[required(equipment.chosen)];
   if (!chosen) throw new Error('assert: the chosen unit is not among the candidates');
   const pressure = required(climate.pressure);
@@ -62,7 +68,7 @@ function pointFrom({ climate, loads, equipment, ducts }: Designed, setpoints: Se
         ? required(climate.night).humidityRatio
         : humidityRatio({ t: indoor, rh: setpoints.humidity }, pressure),
     pressure,
-    solve: placedSolver(),
+    solve: lend(`agreement ${mode}`, placedSolver),
     heat: ductHeatOf(model),
     speed: 'most',
     strips: 0,
