@@ -1,5 +1,5 @@
 import { madeOfTheSame } from '../plan/sameParts.ts';
-import type { DuctSection } from './result.ts';
+import type { DuctSection } from './ductwork.ts';
 
 /** Gives a section as it was made of the same part of the document before, where it is made of the same. */
 export type SameSections = (of: object, made: DuctSection) => DuctSection;

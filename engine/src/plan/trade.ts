@@ -1,7 +1,7 @@
 import type { Project, ResolvedProject } from '@kneewall/project';
 import type { Agreement } from '../coupling/agreement.ts';
 import type { Season } from '../coupling/season/season.ts';
-import type { Job, PlainParts } from '../jobs/job.ts';
+import type { PlainParts, Results } from '../jobs/job.ts';
 import type { TradeResults } from '../results.ts';
 import type { Finding } from './finding.ts';
 import type { Draft, Judged, Words } from './judge.ts';
@@ -11,9 +11,6 @@ import type { Printer } from './printer.ts';
 import type { Sources } from './source.ts';
 import type { Working } from './working.ts';
 
-/** Results of jobs by key, and parsed blobs as `blob:<sha>`. */
-export type Results = Readonly<Record<string, unknown>>;
-
 /** What a trade computes with: its part of the project, what is upstream, and finished jobs. */
 export type TradeInput<Upstream extends keyof TradeResults = never> = {
   readonly project: ResolvedProject;
@@ -22,12 +19,6 @@ export type TradeInput<Upstream extends keyof TradeResults = never> = {
   /** Kept between evaluations for speed alone: see `Lend` and `makeJob`. */
   readonly lend?: Lend;
   readonly plain?: PlainParts;
-};
-
-/** What every trade's result carries beside its own numbers. */
-export type ResultBase = {
-  readonly workings: Readonly<Record<string, Working>>;
-  readonly wanted: readonly Job[];
 };
 
 /** Everything the judging stage may see. */
