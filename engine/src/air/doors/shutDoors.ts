@@ -15,7 +15,7 @@ export const doorPressureMost = 3;
 export type ShutSolver = (model: AirModel, at: AirAt, open: PlacedFlows, house: HouseAir) => ShutDoors;
 
 /** What lays out like systems one after the other; lent by whoever solves them again later. */
-export type ShutLayout = {
+type ShutLayout = {
   readonly lay: ReturnType<typeof shutNetworks>;
   readonly solve: ReturnType<typeof networkSolver>;
 };
