@@ -119,6 +119,8 @@ function designOne(
     project: memo.resolve(onlyParts(project, reads)),
     upstream,
     results: seen,
+    lend: memo.lend,
+    plain: memo.plain,
   });
   const designed = remembered(memo, finder.id, inputs, () => attempted(() => finder.design(input(finder.reads))));
   if ('fault' in designed || !finder.add) return designed;
@@ -138,6 +140,7 @@ function agreed(project: Project, resolved: ResolvedProject, good: Partial<Trade
     agree(
       { climate, loads, equipment, ducts: air.model },
       { heating: of(heating), cooling: of(cooling), humidity: of(humidity) },
+      memo.lend,
     ),
   );
 }

@@ -1,5 +1,5 @@
 export { readDataSheet, type SheetRows } from './dataSheet/read.ts';
-export { blobHasher, canonicalJson, hashOf, hashOfBytes, projectText } from './document/canonical.ts';
+export { blobHasher, canonicalJson, canonicalName, hashOf, hashOfBytes, projectText } from './document/canonical.ts';
 export type { Edit } from './document/edit.ts';
 export { applyEdit, inverse } from './document/edit.ts';
 export { inspect as inspectProject } from './document/inspect.ts';

@@ -1,7 +1,7 @@
 import { airDensity } from '../physics/air/index.ts';
 import { compileFan, fanPressure } from '../physics/network/index.ts';
 import type { AirFlows, AirModel } from './ductwork.ts';
-import { nominalAir, placedSolver } from './flows.ts';
+import { nominalAir, type placedSolver } from './flows.ts';
 import { addedPressure, standardDensity, unitLinks } from './networkParts.ts';
 
 /** m³/s at the blower, Pa from return to supply plenum. */
@@ -28,14 +28,18 @@ const samples = 32;
  * The two curves that meet where the blower runs. The ducts' own is found by solving the whole network behind the same
  * blower made weaker and stronger; solves that do not converge and flows beyond the table's last are left out.
  */
-export function curvesOf(model: AirModel, flows: AirFlows, start: Float64Array): AirCurves {
+export function curvesOf(
+  model: AirModel,
+  flows: AirFlows,
+  start: Float64Array,
+  solve: ReturnType<typeof placedSolver>,
+): AirCurves {
   const thinness = airDensity(nominalAir.returnTemperature, model.pressure) / standardDensity;
   const fan = unitLinks(model, thinness).flatMap((l) => (l.kind === 'fan' ? l.points : []));
   const curve = compileFan(fan);
   const [first, last] = [fan[0]?.flow ?? 0, fan.at(-1)?.flow ?? 0];
   const at = (flow: number): CurvePoint => ({ flow, pressure: fanPressure(curve, flow) + addedPressure(model, flow) });
   const operating = { flow: flows.flow, pressure: flows.staticPressure };
-  const solve = placedSolver();
   const solved = steps.flatMap((times): CurvePoint[] => {
     const other = solve(withBlowerTimes(model, times), nominalAir, start);
     return other.converged && other.flow < last ? [{ flow: other.flow, pressure: other.staticPressure }] : [];

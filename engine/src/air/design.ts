@@ -1,4 +1,5 @@
-import type { Job } from '../jobs/job.ts';
+import type { Job, PlainParts } from '../jobs/job.ts';
+import { madeAnew } from '../plan/lend.ts';
 import { attempt, type Outcome, required, unresolved } from '../plan/outcome.ts';
 import type { Scenario, Spread } from '../plan/scenario.ts';
 import { scenario, spread } from '../plan/scenario.ts';
@@ -15,6 +16,7 @@ import { ladderOf } from './ladder.ts';
 import { airModel, type Ducts, sideOf } from './model.ts';
 import { pendingIn } from './pendingIn.ts';
 import type { AirResult, RoomAir } from './result.ts';
+import { sameSections } from './sameSections.ts';
 import { fittingsOf } from './sizing/fittingsOf.ts';
 import type { There } from './there.ts';
 import { unitBehind, wantedFlow } from './unitBehind.ts';
@@ -23,14 +25,15 @@ import { unitEnds } from './unitEnd.ts';
 type Input = TradeInput<'climate' | 'loads' | 'equipment'>;
 
 /** What really flows through the ducts as drawn with the chosen unit's blower, and what each room wants. Pure. */
-export function design({ project, upstream }: Input): AirResult {
+export function design({ project, upstream, lend = madeAnew, plain }: Input): AirResult {
   const { ducts } = project.routes;
   const { climate, loads, equipment } = upstream;
   const unit = attempt(() => unitBehind(ducts, equipment));
+  const same = lend('air/sections', sameSections);
   const build = (s: Scenario): AirModel =>
-    airModel(ducts, required(unit).blower, required(climate.pressure), s, (own) => unitEnds(project, own));
+    airModel(ducts, required(unit).blower, required(climate.pressure), s, (own) => unitEnds(project, own), same);
   const model = attempt(() => build(scenario()));
-  const solve = placedSolver();
+  const solve = lend('air/flows', placedSolver);
   const solved = attempt(() => solve(required(model), nominalAir));
   const flows = attempt(() => notBeyondTable(flowsByName(required(model), required(solved)), required(model)));
   const rooms = Object.keys(loads.rooms);
@@ -41,6 +44,7 @@ export function design({ project, upstream }: Input): AirResult {
       required(flows);
       return { model: required(model), open: required(solved) };
     }),
+    lend,
   );
   const spreads = attempt(() => {
     required(flows);
@@ -60,7 +64,7 @@ export function design({ project, upstream }: Input): AirResult {
   const byRoom = Object.fromEntries(
     rooms.map((room) => [room, roomAir(room, upstream, designFlow, pick(`room:${room}`), workings)]),
   );
-  const balance = attempt(() => balanceWanted(required(model), required(flows), ducts, loads));
+  const balance = attempt(() => balanceWanted(required(model), required(flows), ducts, loads, plain));
   return {
     model,
     flows,
@@ -77,15 +81,20 @@ export function design({ project, upstream }: Input): AirResult {
       : {}),
     ...shut.result(pick),
     ladder: attempt(() => ladderOf(required(model), required(flows))),
-    curves: attempt(() => curvesOf(required(model), required(flows), required(solved).start)),
+    curves: attempt(() => curvesOf(required(model), required(flows), required(solved).start, solve)),
     workings,
     wanted: balance.ok ? [balance.value] : [],
   };
 }
 
 /** Dampers are worth looking for once air is known to flow. */
-const balanceWanted = (model: AirModel, _flows: AirFlows, ducts: Ducts, loads: Input['upstream']['loads']): Job =>
-  balanceJob(balanceInput(model, fittingsOf(ducts, scenario()), loads));
+const balanceWanted = (
+  model: AirModel,
+  _flows: AirFlows,
+  ducts: Ducts,
+  loads: Input['upstream']['loads'],
+  plain?: PlainParts,
+): Job => balanceJob(balanceInput(model, fittingsOf(ducts, scenario()), loads), plain);
 
 /** What others may know of flows as solved. */
 function flowsByName(model: AirModel, placed: PlacedFlows): AirFlows {

@@ -12,6 +12,7 @@ import { unresolved } from '../plan/outcome.ts';
 import type { Scenario } from '../plan/scenario.ts';
 import type { AirModel, DuctSection, Terminal } from './ductwork.ts';
 import { sagLoss } from './sagLoss.ts';
+import type { SameSections } from './sameSections.ts';
 import { type UnitEnd, unitEndLoss } from './unitEnd.ts';
 
 export type Ducts = ResolvedProject['routes']['ducts'];
@@ -34,9 +35,12 @@ export function airModel(
   pressure: number,
   s: Scenario,
   unitEnds = noneKnown,
+  same: SameSections = (_of, made) => made,
 ): AirModel {
   const order = s.part('order', () => orderOf(ducts));
-  const sections = order.sections.map(([id, x, part]) => s.part(part, (own) => sectionOf(id, x, own, unitEnds)));
+  const sections = order.sections.map(([id, x, part]) =>
+    s.part(part, (own) => same(x, sectionOf(id, x, own, unitEnds))),
+  );
   // Which way leads where is drawn, and the same in every reading.
   const ids = s.part('ways', () => checkedWays(sections));
   return {

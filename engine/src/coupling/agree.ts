@@ -3,6 +3,7 @@ import type { AirModel } from '../air/ductwork.ts';
 import { placedSolver } from '../air/flows.ts';
 import { atticTemperature } from '../loads/attic.ts';
 import { humidityRatio } from '../physics/air/index.ts';
+import { type Lend, madeAnew } from '../plan/lend.ts';
 import { attempt, type Outcome, required } from '../plan/outcome.ts';
 import type { TradeResults } from '../results.ts';
 import { type Agreement, noAgreement } from './agreement.ts';
@@ -20,12 +21,12 @@ export type Designed = Pick<TradeResults, 'climate' | 'loads' | 'equipment'> & {
 
 /**
  * Lets air, equipment and loads agree at the cold night and the hot hour: flow, entering and leaving air, duct gains
- * and the attic's temperature exchanged until nothing moves by more than 1e-11 of its scale. Capped at 60 sweeps;
+ * and the attic's temperature exchanged until no temperature moves by more than 1e-11 of 10 K. Capped at 60 sweeps;
  * a point that has not settled is reported so and used by nobody as if it had.
  */
-export function agree(results: Designed, setpoints: Setpoints): Agreement {
-  const heating = agreePoint(results, setpoints, 'heating');
-  const cooling = agreePoint(results, setpoints, 'cooling');
+export function agree(results: Designed, setpoints: Setpoints, lend = madeAnew): Agreement {
+  const heating = agreePoint(results, setpoints, 'heating', lend);
+  const cooling = agreePoint(results, setpoints, 'cooling', lend);
   const points = [heating, cooling].flatMap((p) => (p.ok ? [p.value] : []));
   if (points.length === 0) return noAgreement;
   return {
@@ -37,11 +38,16 @@ export function agree(results: Designed, setpoints: Setpoints): Agreement {
   };
 }
 
-function agreePoint(results: Designed, setpoints: Setpoints, mode: Mode): Outcome<Settled> {
-  return attempt(() => settle(pointFrom(results, setpoints, mode)));
+function agreePoint(results: Designed, setpoints: Setpoints, mode: Mode, lend: Lend): Outcome<Settled> {
+  return attempt(() => settle(pointFrom(results, setpoints, mode, lend)));
 }
 
-function pointFrom({ climate, loads, equipment, ducts }: Designed, setpoints: Setpoints, mode: Mode): Point {
+function pointFrom(
+  { climate, loads, equipment, ducts }: Designed,
+  setpoints: Setpoints,
+  mode: Mode,
+  lend: Lend,
+): Point {
   const chosen = equipment.candidates[required(equipment.chosen)];
   if (!chosen) throw new Error('assert: the chosen unit is not among the candidates');
   const pressure = required(climate.pressure);
@@ -64,7 +70,7 @@ function pointFrom({ climate, loads, equipment, ducts }: Designed, setpoints: Se
       mode === 'heating' ? aroundHumidity : humidityRatio({ t: indoor, rh: setpoints.humidity }, pressure),
     aroundHumidity,
     pressure,
-    solve: placedSolver(),
+    solve: lend(`agreement ${mode}`, placedSolver),
     heat: ductHeatOf(model),
     speed: 'most',
     strips: 0,

@@ -6,6 +6,7 @@ import { extraFanHeat } from '../equipment/fanHeat.ts';
 import type { BlowerModel, UnitModel, UnitSpeed } from '../equipment/result.ts';
 import { unitAt } from '../equipment/unitAt.ts';
 import { airDensity } from '../physics/air/index.ts';
+import { broyden } from '../physics/broyden.ts';
 import { heatOfAir } from '../physics/flow/index.ts';
 import { required } from '../plan/outcome.ts';
 import type { AgreedPoint } from './agreement.ts';
@@ -33,12 +34,10 @@ export type Point = {
   readonly residual: number;
 };
 
-/** The exchanged state. Flow m³/s; temperatures °C. */
-type State = { readonly flow: number; readonly entering: number; readonly leaving: number; readonly attic: number };
+/** The exchanged state, °C: flows, ducts and unit follow from it. */
+type State = { readonly entering: number; readonly leaving: number; readonly attic: number };
 
 const sweepsMost = 60;
-/** Share of each proposed change that is taken; the loop contracts by itself, this keeps odd duct systems calm. */
-const damping = 0.8;
 export type Settled = {
   readonly point: AgreedPoint;
   /** W that the unit draws, strips apart, and the flows by name. */
@@ -50,43 +49,55 @@ export type Settled = {
 };
 
 /**
- * Flow, entering and leaving air, duct gains and the attic exchanged until nothing moves by more than its residual
- * says, or 60 sweeps are done. Ends the enclosing attempt where flows do not settle or the sheet does not reach.
+ * Entering and leaving air and the attic, with the flows and duct gains that follow from them, exchanged until nothing
+ * moves by more than its residual says, or 60 sweeps are done. Ends the enclosing attempt where flows do not settle or
+ * the sheet does not reach.
  */
 export function settle(point: Point): Settled {
-  let state = losslessStart(point);
+  const at = flowsAt(point);
+  let state = losslessStart(point, at);
   let residual = Number.POSITIVE_INFINITY;
   let sweeps = 0;
+  const onward = broyden();
   while (sweeps < sweepsMost && residual > point.residual) {
-    const next = sweep(point, state);
+    const next = sweep(point, at, state);
     residual = distance(state, next);
-    state = blend(state, next, residual > point.residual ? damping : 1);
+    state = residual > point.residual ? stateOf(onward(tensOf(state), tensOf(next))) : next;
     sweeps++;
   }
-  return { ...describe(point, state), converged: residual <= point.residual, sweeps, residual };
+  return { ...describe(point, at(state), state), converged: residual <= point.residual, sweeps, residual };
 }
 
-/** Nominal flow and ducts that neither lose nor leak. */
-function losslessStart(point: Point): State {
-  const still = { supplyTemperature: point.indoor, returnTemperature: point.indoor };
-  const flows = flowsOf(point, still);
-  const attic = point.attic(0);
-  return { flow: flows.flow, entering: point.indoor, leaving: leavingAir(point, flows, point.indoor), attic };
+/** Ducts that neither lose nor leak. */
+function losslessStart(point: Point, at: FlowsAt): State {
+  const flows = at({ leaving: point.indoor, entering: point.indoor });
+  return {
+    entering: point.indoor,
+    leaving: leavingAir(point, flows, point.indoor),
+    attic: point.attic(0),
+  };
 }
 
 /** One exchange: flows at these temperatures, the unit at that flow, the ducts in that attic, the attic with those ducts. */
-function sweep(point: Point, state: State): State {
-  const flows = flowsOf(point, { supplyTemperature: state.leaving, returnTemperature: state.entering });
+function sweep(point: Point, at: FlowsAt, state: State): State {
+  const flows = at(state);
   const ducts = point.heat(flows, surroundings(point, state));
   const attic = point.attic(ducts.heatToAttic);
-  return { flow: flows.flow, entering: ducts.entering, leaving: leavingAir(point, flows, ducts.entering), attic };
+  return { entering: ducts.entering, leaving: leavingAir(point, flows, ducts.entering), attic };
 }
 
-function flowsOf(point: Point, at: { supplyTemperature: number; returnTemperature: number }) {
-  const flows = point.solve(point.air, at);
-  return flows.converged
-    ? flows
-    : required<typeof flows>({ ok: false, because: 'not-converged', paths: ['routes.ducts'] });
+type FlowsAt = (state: Pick<State, 'leaving' | 'entering'>) => PlacedFlows;
+
+/** Flows at one state after the other, each begun from the one before. */
+function flowsAt(point: Point): FlowsAt {
+  let start: Float64Array | undefined;
+  return ({ leaving, entering }) => {
+    const flows = point.solve(point.air, { supplyTemperature: leaving, returnTemperature: entering }, start);
+    start = flows.start;
+    return flows.converged
+      ? flows
+      : required<typeof flows>({ ok: false, because: 'not-converged', paths: ['routes.ducts'] });
+  };
 }
 
 const surroundings = (point: Point, state: State) => ({
@@ -136,24 +147,22 @@ function leavingAir(point: Point, flows: PlacedFlows, entering: number): number 
   return (point.mode === 'heating' ? entering + rise : entering - rise) + warmed;
 }
 
-/** The largest change, flow as a share, temperatures against 10 K. */
+/** The largest change, against 10 K. */
 const distance = (a: State, b: State): number =>
   Math.max(
-    Math.abs(b.flow - a.flow) / Math.max(a.flow, 1e-9),
     Math.abs(b.entering - a.entering) / 10,
     Math.abs(b.leaving - a.leaving) / 10,
     Math.abs(b.attic - a.attic) / 10,
   );
 
-const blend = (a: State, b: State, share: number): State => ({
-  flow: a.flow + share * (b.flow - a.flow),
-  entering: a.entering + share * (b.entering - a.entering),
-  leaving: a.leaving + share * (b.leaving - a.leaving),
-  attic: a.attic + share * (b.attic - a.attic),
+const tensOf = ({ entering, leaving, attic }: State): number[] => [entering / 10, leaving / 10, attic / 10];
+const stateOf = ([entering = 0, leaving = 0, attic = 0]: readonly number[]): State => ({
+  entering: 10 * entering,
+  leaving: 10 * leaving,
+  attic: 10 * attic,
 });
 
-function describe(point: Point, state: State): Pick<Settled, 'point' | 'power' | 'flows'> {
-  const flows = flowsOf(point, { supplyTemperature: state.leaving, returnTemperature: state.entering });
+function describe(point: Point, flows: PlacedFlows, state: State): Pick<Settled, 'point' | 'power' | 'flows'> {
   const ducts = point.heat(flows, surroundings(point, state));
   const unit = unitOutput(point, flows, ducts.entering);
   const all = named(point.air, flows);

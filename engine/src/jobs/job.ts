@@ -1,4 +1,4 @@
-import { canonicalJson, hashOf } from '@kneewall/project';
+import { canonicalJson, canonicalName, hashOf } from '@kneewall/project';
 
 /** A long computation, as data. Two devices with equal inputs make the same key and may share the result. */
 export type Job = {
@@ -23,33 +23,48 @@ export type JobMessage =
   | { readonly type: 'failed'; readonly id: number; readonly key: string; readonly problem: string }
   | { readonly type: 'cancel'; readonly id: number; readonly key: string };
 
-/** Rounds every number to 9 significant digits, so that a last bit makes no new job. */
-function rounded(value: unknown): unknown {
-  if (typeof value === 'number') return roundedNumber(value);
-  if (Array.isArray(value)) return value.map(rounded);
-  if (value === null || typeof value !== 'object') return value;
-  const made: Record<string, unknown> = {};
-  for (const [name, part] of Object.entries(value)) made[name] = rounded(part);
-  return made;
-}
-
 /** Whole numbers of up to 9 digits are what they would be rounded to; -0 becomes 0. */
 const roundedNumber = (n: number): number =>
   Number.isInteger(n) && Math.abs(n) < 1e9 ? n + 0 : Number(n.toPrecision(9));
 
-/** A value as jobs have it: rounded, and its canonical text. */
+/** A value as jobs have it: every number rounded to 9 significant digits, so that a last bit makes no new job; and its canonical text. */
 type Plain = { readonly value: unknown; readonly text: string };
 
 /** Parts of inputs already made plain, by identity; lent by whoever makes many jobs of the same parts. */
 export type PlainParts = WeakMap<object, Plain>;
 
-function plainOf(value: unknown, kept: PlainParts): Plain {
-  const known = typeof value === 'object' && value !== null ? kept.get(value) : undefined;
+/** How far down parts are kept: to the sections of the ducts of a job, and no crumbs. */
+const keptTo = 3;
+
+function plainOf(value: unknown, kept: PlainParts, depth = 0): Plain {
+  if (typeof value === 'number') {
+    const rounded = roundedNumber(value);
+    return { value: rounded, text: canonicalJson(rounded) };
+  }
+  if (typeof value !== 'object' || value === null) return { value, text: canonicalJson(value) };
+  const known = depth <= keptTo ? kept.get(value) : undefined;
   if (known) return known;
-  const plain = rounded(value);
-  const made = { value: plain, text: canonicalJson(plain) };
-  if (typeof value === 'object' && value !== null) kept.set(value, made);
+  const made = Array.isArray(value) ? plainList(value, kept, depth + 1) : plainRecord(value, kept, depth + 1);
+  if (depth <= keptTo) kept.set(value, made);
   return made;
+}
+
+function plainList(list: readonly unknown[], kept: PlainParts, depth: number): Plain {
+  const parts = list.map((x) => plainOf(x, kept, depth));
+  return { value: parts.map((x) => x.value), text: `[${parts.map((x) => x.text).join(',')}]` };
+}
+
+/** Names stand as they did in the value, and sorted in its text. */
+function plainRecord(record: object, kept: PlainParts, depth: number): Plain {
+  const value: Record<string, unknown> = {};
+  const texts: (readonly [string, string])[] = [];
+  for (const [name, part] of Object.entries(record)) {
+    const plain = plainOf(part, kept, depth);
+    value[name] = plain.value;
+    if (part !== undefined) texts.push([name, plain.text]);
+  }
+  texts.sort(([a], [b]) => (a < b ? -1 : 1));
+  return { value, text: `{${texts.map(([name, text]) => `${canonicalName(name)}:${text}`).join(',')}}` };
 }
 
 /** A job. Its key is the hash of the canonical text of kind, version and inputs; parts of the inputs in `kept` are not written again. */

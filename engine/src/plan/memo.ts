@@ -1,5 +1,6 @@
 import { type Project, type ResolvedProject, resolver } from '@kneewall/project';
 import type { PlainParts } from '../jobs/job.ts';
+import { type Lend, lender } from './lend.ts';
 import { madeOfTheSame } from './sameParts.ts';
 
 type Kept = { readonly inputs: readonly unknown[]; readonly value: unknown };
@@ -13,6 +14,7 @@ export type Memo = {
   readonly computed: Map<string, number>;
   /** Parts of jobs that several jobs, or the same jobs after an edit, have in common. */
   readonly plain: PlainParts;
+  readonly lend: Lend;
   /** Lays documents over the schema; parts that an edit did not touch stay the same objects. */
   readonly resolve: (project: Project) => ResolvedProject;
 };
@@ -21,6 +23,7 @@ export const coldMemo = (): Memo => ({
   kept: new Map(),
   computed: new Map(),
   plain: new WeakMap(),
+  lend: lender(),
   resolve: resolver(),
 });
 

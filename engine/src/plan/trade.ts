@@ -1,10 +1,11 @@
 import type { Project, ResolvedProject } from '@kneewall/project';
 import type { Agreement } from '../coupling/agreement.ts';
 import type { Season } from '../coupling/season/season.ts';
-import type { Results } from '../jobs/job.ts';
+import type { PlainParts, Results } from '../jobs/job.ts';
 import type { TradeResults } from '../results.ts';
 import type { Finding } from './finding.ts';
 import type { Draft, Judged, Words } from './judge.ts';
+import type { Lend } from './lend.ts';
 import type { Conditions, ExpectedReading, MaterialLine, Task } from './lines.ts';
 import type { Printer } from './printer.ts';
 import type { Sources } from './source.ts';
@@ -15,6 +16,9 @@ export type TradeInput<Upstream extends keyof TradeResults = never> = {
   readonly project: ResolvedProject;
   readonly upstream: { readonly [K in Upstream]: TradeResults[K] };
   readonly results: Results;
+  /** Kept between evaluations for speed alone: see `Lend` and `makeJob`. */
+  readonly lend?: Lend;
+  readonly plain?: PlainParts;
 };
 
 /** Everything the judging stage may see. */

@@ -22,13 +22,13 @@ function textOfRecord(record: Readonly<Record<string, unknown>>): string {
   let text = '';
   for (const key of Object.keys(record).sort()) {
     const value = record[key];
-    if (value !== undefined) text += `${text === '' ? '' : ','}${quoted(key)}:${canonicalJson(value)}`;
+    if (value !== undefined) text += `${text === '' ? '' : ','}${canonicalName(key)}:${canonicalJson(value)}`;
   }
   return `{${text}}`;
 }
 
-/** Names of plain letters need no escapes, and most are of that kind. */
-const quoted = (key: string): string => (/^[\w:. -]*$/.test(key) ? `"${key}"` : JSON.stringify(key));
+/** A name as canonical text has it. Names of plain letters need no escapes, and most are of that kind. */
+export const canonicalName = (key: string): string => (/^[\w:. -]*$/.test(key) ? `"${key}"` : JSON.stringify(key));
 
 /** SHA-256 of a text, lower-case hexadecimal. */
 export const hashOf = (text: string): string => bytesToHex(sha256(utf8ToBytes(text)));

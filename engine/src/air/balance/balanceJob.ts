@@ -1,4 +1,4 @@
-import { type Job, makeJob } from '../../jobs/job.ts';
+import { type Job, makeJob, type PlainParts } from '../../jobs/job.ts';
 import type { LoadsResult } from '../../loads/result.ts';
 import type { AirModel } from '../ductwork.ts';
 import { type Fitting, lossIn } from '../sizing/fittingLoss.ts';
@@ -10,7 +10,8 @@ export const balanceKind = 'air/balance';
 export const balanceVersion = 1;
 
 /** Damper settings for both seasons: a few dozen solves of the whole network, too many for every keystroke. */
-export const balanceJob = (input: BalanceInput): Job => makeJob(balanceKind, balanceVersion, input, 'short');
+export const balanceJob = (input: BalanceInput, kept?: PlainParts): Job =>
+  makeJob(balanceKind, balanceVersion, input, 'short', kept);
 
 /** What balancing needs of a project's ducts and loads. */
 export function balanceInput(

@@ -1,7 +1,7 @@
 import type { AirModel } from '../ductwork.ts';
 import { nominalAir, type PlacedFlows } from '../flows.ts';
 import type { HouseAir, ShutDoors } from './houseAir.ts';
-import { shutSolver } from './shutDoors.ts';
+import { shutLayout, shutSolver } from './shutDoors.ts';
 import { calm, type WeatherCase, type WeatherId } from './weathers.ts';
 
 /** The flue: the room it stands in where its door is shut, m of its hood above the lowest floor, and whether it starts cold. */
@@ -39,7 +39,7 @@ const roughly = 1e-10;
  * of the house is its own to overcome. Wind pulls at the flue's top as well and is not held against it.
  */
 export function flueSolver(): FlueSolver {
-  const [loaded, still] = [shutSolver(roughly), shutSolver(roughly)];
+  const [loaded, still] = [shutSolver(shutLayout(roughly)), shutSolver(shutLayout(roughly))];
   return (model, open, house, flue, of, blows) => {
     const there: HouseAir = { ...house, ...(of.weather ? { weather: of.weather } : {}) };
     const at = (shut: ShutDoors): number =>

@@ -1,9 +1,10 @@
+import type { Lend } from '../../plan/lend.ts';
 import type { AirModel } from '../ductwork.ts';
 import { nominalAir, type PlacedFlows } from '../flows.ts';
 import type { DoorWay } from './doorWork.ts';
 import type { FlueFound } from './flueCases.ts';
 import type { HouseAir, ShutDoors } from './houseAir.ts';
-import { shutSolver } from './shutDoors.ts';
+import { shutLayout, shutSolver } from './shutDoors.ts';
 import type { WeatherCase, WeatherId } from './weathers.ts';
 
 /** The blower alone on a calm day, which is what rooms are judged by; the same in other weather; and what a flue meets. */
@@ -25,10 +26,12 @@ export function doorsInWeather(
   open: PlacedFlows,
   house: HouseAir,
   weathers: readonly WeatherCase[],
+  lend: Lend,
 ): ShutCases['doors'] {
-  const solve = shutSolver();
   const found: Record<string, Partial<Record<WeatherId, number>>> = {};
-  for (const { id, weather } of weathers) {
+  for (const [place, { id, weather }] of weathers.entries()) {
+    // Every weather has nodes of its own outdoors, and so a layout of its own.
+    const solve = shutSolver(lend(`air/doors ${place}`, shutLayout));
     const { converged, rooms } = solve(model, nominalAir, open, {
       ...house,
       exhaust: {},

@@ -1,6 +1,7 @@
 import type { ResolvedProject } from '@kneewall/project';
 import type { ClimateResult } from '../../climate/result.ts';
 import type { LoadsResult } from '../../loads/result.ts';
+import type { Lend } from '../../plan/lend.ts';
 import { attempt, type Outcome, required, unresolved } from '../../plan/outcome.ts';
 import { type Scenario, type Spread, scenario } from '../../plan/scenario.ts';
 import type { AirModel } from '../ductwork.ts';
@@ -11,7 +12,7 @@ import { type Flue, flueCases, flueSolver } from './flueCases.ts';
 import { type Heights, leakHeights } from './leakPlaces.ts';
 import { doorShuts, houseAir } from './shut.ts';
 import { doorsInWeather, type ShutCases } from './shutCases.ts';
-import { shutSolver, withEnough } from './shutDoors.ts';
+import { shutLayout, shutSolver, withEnough } from './shutDoors.ts';
 import { calm, type WeatherCase, weatherCases } from './weathers.ts';
 
 type Solved = { readonly model: AirModel; readonly open: PlacedFlows };
@@ -34,6 +35,7 @@ export function shutDesign(
   house: House,
   { climate, loads }: { readonly climate: ClimateResult; readonly loads: LoadsResult },
   solved: Outcome<Solved>,
+  lend: Lend,
 ): ShutDesign {
   const { leaks } = loads;
   const heights = leakHeights(house, leaks.ok ? leaks.value.faces : {}, scenario());
@@ -43,20 +45,20 @@ export function shutDesign(
     const { model, open } = required(solved);
     const given = houseAir(house, leaks, heights, scenario());
     const alone = { ...given, exhaust: {} };
-    const blower = inTable(shutSolver()(model, nominalAir, open, alone), model);
+    const blower = inTable(shutSolver(lend('air/doors shut', shutLayout))(model, nominalAir, open, alone), model);
     const cases = leaks.ok ? weathers(scenario()) : [];
-    const judged = withEnough(blower, model, nominalAir, open, alone);
+    const judged = withEnough(blower, model, nominalAir, open, alone, lend);
     return {
       blower: judged,
       house: alone,
       ways: doorWays(house, judged),
-      doors: doorsInWeather(model, open, given, cases),
+      doors: doorsInWeather(model, open, given, cases, lend),
       flue: flue ? flueCases(model, open, given, flue, cases) : [],
     };
   });
   const rooms = shut.ok ? Object.keys(shut.value.blower.rooms) : [];
   const [worst] = shut.ok ? shut.value.flue : [];
-  const [alone, met] = [shutSolver(), flueSolver()];
+  const [alone, met] = [shutSolver(lend('air/doors moved', shutLayout)), flueSolver()];
   /** A reading without an answer has no number. The worst case of the likely reading is followed through the others. */
   const pressures = (model: AirModel, open: PlacedFlows, s: Scenario): Record<string, number> => {
     if (!worst && rooms.length === 0) return {};

@@ -1,6 +1,7 @@
 import { airDensity } from '../../physics/air/index.ts';
 import { orificeArea } from '../../physics/flow/index.ts';
-import { compileNetwork, type NetworkLink, type NetworkSpec, solveNetwork } from '../../physics/network/index.ts';
+import type { NetworkLink, NetworkSpec } from '../../physics/network/index.ts';
+import { type Lend, madeAnew } from '../../plan/lend.ts';
 import type { AirModel } from '../ductwork.ts';
 import { networkSolver, type PlacedFlows, unitState } from '../flows.ts';
 import { sideOf } from '../model.ts';
@@ -13,17 +14,22 @@ export const doorPressureMost = 3;
 
 export type ShutSolver = (model: AirModel, at: AirAt, open: PlacedFlows, house: HouseAir) => ShutDoors;
 
+/** What lays out like systems one after the other; lent by whoever solves them again later. */
+type ShutLayout = {
+  readonly lay: ReturnType<typeof shutNetworks>;
+  readonly solve: ReturnType<typeof networkSolver>;
+};
+export const shutLayout = (wanted?: number): ShutLayout => ({ lay: shutNetworks(), solve: networkSolver(wanted) });
+
 /**
  * Solves ducts, blower and house with the doors shut, for like systems one after the other; `open` are the flows of the
  * same model with all doors open. Pa, m³/s of return air. A house without a way to outdoors does not converge.
  * Source: `air.house-pressure`.
  */
-export function shutSolver(wanted?: number): ShutSolver {
-  const laidOut = shutNetworks();
-  const solve = networkSolver(wanted);
+export function shutSolver({ lay, solve } = shutLayout()): ShutSolver {
   let start: Float64Array | undefined;
   return (model, at, open, house) => {
-    const spec = laidOut(model, at, open, house);
+    const spec = lay(model, at, open, house);
     const { net, solution } = solve(spec, start?.length === spec.links.length ? start : undefined);
     start ??= solution.flows;
     const inHall = solution.pressures[net.nodeIds.indexOf(hall)] ?? 0;
@@ -66,17 +72,24 @@ function roomFlows(model: AirModel, room: ShutRoom, shut: Float64Array, open: Fl
  * Each room above the pressure allowed with the opening, m², that would hold it there, all else solved again: its door
  * is taken out and the pressure held in its place, and what then has to pass gives the opening.
  */
-export function withEnough(shut: ShutDoors, model: AirModel, at: AirAt, open: PlacedFlows, house: HouseAir): ShutDoors {
+export function withEnough(
+  shut: ShutDoors,
+  model: AirModel,
+  at: AirAt,
+  open: PlacedFlows,
+  house: HouseAir,
+  lend = madeAnew,
+): ShutDoors {
   const spec = shutNetworks()(model, at, open, house);
   const density = airDensity(at.returnTemperature, model.pressure);
   const rooms = Object.entries(shut.rooms).map(([id, room]): [string, ShutRoomAir] => {
-    const enough = Math.abs(room.pressure) > doorPressureMost ? openingFor(id, room, spec, density) : undefined;
+    const enough = Math.abs(room.pressure) > doorPressureMost ? openingFor(id, room, spec, density, lend) : undefined;
     return [id, { ...room, ...(enough === undefined ? {} : { enough }) }];
   });
   return { ...shut, rooms: Object.fromEntries(rooms) };
 }
 
-function openingFor(id: string, room: ShutRoomAir, spec: NetworkSpec, density: number): number | undefined {
+function openingFor(id: string, room: ShutRoomAir, spec: NetworkSpec, density: number, lend: Lend): number | undefined {
   const sign = Math.sign(room.pressure);
   const held: NetworkLink = {
     id: doorOf(id),
@@ -86,8 +99,9 @@ function openingFor(id: string, room: ShutRoomAir, spec: NetworkSpec, density: n
     // Nearly level, so that the pressure hardly hangs on the flow: a thousandth of a pascal for one m³/s.
     points: [-1, 1].map((flow) => ({ flow, pressure: -sign * doorPressureMost - 1e-3 * flow })),
   };
-  const net = compileNetwork({ nodes: spec.nodes, links: [...spec.links.filter((l) => l.id !== held.id), held] });
-  const { converged, flows } = solveNetwork(net);
+  const solve = lend(`air/opening ${id}`, networkSolver);
+  const { solution } = solve({ nodes: spec.nodes, links: [...spec.links.filter((l) => l.id !== held.id), held] });
+  const { converged, flows } = solution;
   const passing = sign * (flows.at(-1) ?? 0);
   if (!converged) return undefined;
   return passing > 0 ? orificeArea(passing, doorPressureMost + 1e-3 * passing, density) : 0;

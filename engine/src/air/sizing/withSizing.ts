@@ -12,10 +12,10 @@ import { askedOf } from './asked.ts';
 import { fittingsOf } from './fittingsOf.ts';
 import { sizingJob } from './sizingJob.ts';
 
-type Input = Pick<TradeInput, 'project'> & { readonly upstream: { readonly equipment: EquipmentResult } };
+type Input = Pick<TradeInput, 'project' | 'plain'> & { readonly upstream: { readonly equipment: EquipmentResult } };
 
 /** A design with the choice of sizes asked for: prices, stock and what is bought steer that choice; and what is there already and never bought. */
-export function withSizing(result: AirResult, { project, upstream: { equipment } }: Input): AirResult {
+export function withSizing(result: AirResult, { project, upstream: { equipment }, plain }: Input): AirResult {
   const { ducts } = project.routes;
   const there = thereOf(project);
   const bought = boughtSections(project);
@@ -24,7 +24,7 @@ export function withSizing(result: AirResult, { project, upstream: { equipment }
   const sizing = attempt(() => {
     const unit = unitBehind(ducts, equipment);
     const { staticMost } = unit.blower;
-    return sizingJob({
+    const input = {
       model: required(model),
       fittings: fittingsOf(ducts, scenario()),
       rooms: Object.fromEntries(Object.entries(rooms).map(([id, room]) => [id, required(room.wanted)])),
@@ -33,7 +33,8 @@ export function withSizing(result: AirResult, { project, upstream: { equipment }
       bought,
       ...(old.length > 0 ? { there: old } : {}),
       ...askedOf(project),
-    });
+    };
+    return sizingJob(input, plain);
   });
   return {
     ...result,
