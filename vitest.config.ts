@@ -7,9 +7,9 @@ export default defineConfig({
       'validation/**/*.test.ts',
       'gates/**/*.test.ts',
     ],
-    testTimeout: 60_000,
-    // Where a demo is worked out once for all tests of a file, that is done in a hook.
-    hookTimeout: 60_000,
+    // Only to end what hangs: a busy machine takes several times as long. A hook may work a demo out for a whole file.
+    testTimeout: 300_000,
+    hookTimeout: 300_000,
     // Left to itself the runner keeps one core free, which is half of a small machine.
     maxWorkers: '100%',
   },

@@ -12,8 +12,8 @@ export default defineConfig({
   // A file at a time on each core: every file has a server of its own.
   workers: '100%',
   fullyParallel: false,
-  timeout: 240_000,
-  expect: { timeout: 20_000 },
+  timeout: 480_000,
+  expect: { timeout: 90_000 },
   reporter: [['list']],
   outputDir: './test-results',
   use: {

@@ -15,7 +15,7 @@ beforeAll(() => {
   folder = mkdtempSync(join(tmpdir(), 'kneewall-cli-'));
   const built = spawnSync(process.execPath, [join(root, 'scripts/build-cli.mjs')], { encoding: 'utf8' });
   expect(built.stderr).toBe('');
-}, 60_000);
+});
 afterAll(() => rmSync(folder, { recursive: true }));
 
 const run = (...args: string[]) => {
@@ -444,5 +444,5 @@ describe('kneewall log', () => {
     expect(readFileSync(join(folder, 'after.json'), 'utf8')).not.toBe(before);
     expect(run('log', 'after.json', '--back', 'all').code).toBe(0);
     expect(readFileSync(join(folder, 'after.json'), 'utf8')).toBe(before);
-  }, 60_000);
+  });
 });

@@ -5,11 +5,9 @@ import { ductPlanSvg } from './ductPlan/ductPlanSvg.ts';
 import { elevationSvg } from './elevation/elevationSvg.ts';
 import { oneLineSvg } from './oneLine/oneLineSvg.ts';
 import { passageSvg } from './passage/passageSvg.ts';
+import type { Sheet } from './sheet/drawing.ts';
 import { drainSvg } from './trap/drainSvg.ts';
 import { trapSvg } from './trap/trapSvg.ts';
-
-/** A drawing of the plan on a sheet of its own. */
-export type Sheet = { readonly file: string; readonly title: string; readonly svg: string };
 
 type Drawn = (plan: Plan, project: Project, units: System) => string | undefined;
 

@@ -102,7 +102,6 @@ test('own power shows its year first, without being asked', async ({ page }) => 
 });
 
 test('the second winter’s owner takes a log in, its loss into the plan, and back out again', async ({ page }) => {
-  test.setTimeout(180_000);
   await show(page, server.url, '/project');
   await page.getByRole('button', { name: /winter after/ }).click();
   await settled(page);

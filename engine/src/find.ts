@@ -10,7 +10,7 @@ import {
   seasonFrom,
   seasonJobs,
 } from './coupling/season/season.ts';
-import type { Job } from './jobs/job.ts';
+import type { Job, Results } from './jobs/job.ts';
 import { type AnyFinder, type JudgedDrafts, judgeOne, type Result } from './judgeOne.ts';
 import { houseCase } from './loads/dynamic/houseCase.ts';
 import { type Attempted, attempted } from './plan/attempted.ts';
@@ -19,8 +19,9 @@ import { type Mark, markOf } from './plan/mark.ts';
 import { type Memo, remembered } from './plan/memo.ts';
 import { attempt } from './plan/outcome.ts';
 import { onlyParts, partsRead } from './plan/reads.ts';
+import type { ResultBase } from './plan/resultBase.ts';
 import { scenario } from './plan/scenario.ts';
-import type { PlanView, ResultBase, Results } from './plan/trade.ts';
+import type { PlanView } from './plan/trade.ts';
 import type { TradeResults } from './results.ts';
 
 /** What it is found with: trades in the order in which they need each other, and what candidates cost over their lives. */

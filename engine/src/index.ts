@@ -5,8 +5,8 @@ export type { AirCurves } from './air/curves.ts';
 export type { HouseAir, ShutDoors } from './air/doors/houseAir.ts';
 export { shutSolver, withEnough } from './air/doors/shutDoors.ts';
 export { ductHeat } from './air/ductHeat.ts';
+export type { AirModel } from './air/ductwork.ts';
 export { nominalAir, solveFlows } from './air/flows.ts';
-export type { AirModel } from './air/result.ts';
 export {
   changeWords,
   nextSizeWords,
@@ -48,7 +48,8 @@ export { heatFromWords, weakWords } from './commissioning/logs/messages.ts';
 export type { Log, LogAnswers } from './commissioning/logs/result.ts';
 export { type LogChange, placeOfTaking, type Taking, takeFromLog, takings } from './commissioning/logs/takeFromLog.ts';
 export { lookWords, readingName, readingWords } from './commissioning/readingWords.ts';
-export type { CommissioningResult, Means, Visit, VisitFound } from './commissioning/result.ts';
+export type { CommissioningResult, Visit, VisitFound } from './commissioning/result.ts';
+export type { Means } from './commissioning/visit.ts';
 export type { AgreedPoint, Agreement } from './coupling/agreement.ts';
 export type { ControlWay, Foresight } from './coupling/foresight/foresightAnswers.ts';
 export { countOf, savedBy } from './coupling/foresight/foresightAnswers.ts';
@@ -110,7 +111,7 @@ export {
   winterWords,
 } from './first/messages.ts';
 export { firstFinders } from './firstFinders.ts';
-export type { Job, JobMessage } from './jobs/job.ts';
+export type { Job, JobMessage, Results } from './jobs/job.ts';
 export { makeJob } from './jobs/job.ts';
 export type { JobBlobs, JobHost } from './jobs/run.ts';
 export { JobRefused, needsSolver, runJob, splitForHost, tableOfYear } from './jobs/run.ts';
@@ -143,6 +144,7 @@ export { questionWords, quoteScopeTitle, workTitle } from './paperwork/scopeWord
 export { paperKindTitle, paperStatusTitle, paperTitle } from './paperwork/titles.ts';
 export { daysInMonth, monthOfDay, monthStart } from './physics/calendar.ts';
 export { highsSolver } from './physics/dispatch/highsSolver.ts';
+export type { Evaluated } from './plan/evaluated.ts';
 export type { Consequence, Finding, HoldPoint, Limit, Status } from './plan/finding.ts';
 export { consequenceWords, holdPointWords, statusWords } from './plan/finding.ts';
 export { gatherByHoldPoint, worstFirst } from './plan/holdPoints.ts';
@@ -160,10 +162,9 @@ export type { Driver, Spread } from './plan/scenario.ts';
 export type { Source, Standing } from './plan/source.ts';
 export { taskName } from './plan/taskName.ts';
 export { consequenceTitle, formulaTitle, holdPointTitle, knownTitle, tradeTitle } from './plan/titles.ts';
-export type { Results } from './plan/trade.ts';
 export type { Step, Working } from './plan/working.ts';
 export { wordFormulas } from './plan/working.ts';
-export type { Evaluated, EvaluateOptions } from './plan.ts';
+export type { EvaluateOptions } from './plan.ts';
 export { evaluate } from './plan.ts';
 export type { TradeResults } from './results.ts';
 export { deadlinesOf } from './schedule/deadlines.ts';

@@ -1,13 +1,10 @@
 import type { Project, System } from '@kneewall/project';
 import { findAll } from './find.ts';
 import { allFinders } from './finders.ts';
-import type { Job } from './jobs/job.ts';
+import type { Results } from './jobs/job.ts';
+import type { Evaluated } from './plan/evaluated.ts';
 import { coldMemo, type Memo } from './plan/memo.ts';
-import type { Plan } from './plan/plan.ts';
-import type { Results } from './plan/trade.ts';
 import { tellAll } from './tell.ts';
-
-export type Evaluated = { readonly plan: Plan; readonly wanted: readonly Job[] };
 
 export type EvaluateOptions = {
   /** In whose units the words are. Without it the project's own choice. */

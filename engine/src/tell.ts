@@ -2,8 +2,10 @@ import { inspectProject, type Problem, type Project, type System } from '@kneewa
 import { couplingSources } from './coupling/sources.ts';
 import { type Found, learned } from './find.ts';
 import { builtTrades, finders } from './finders.ts';
+import type { Results } from './jobs/job.ts';
 import { type JudgedDrafts, judgeOne, onlySeen, seenBy } from './judgeOne.ts';
 import { type Attempted, allOf, attempted } from './plan/attempted.ts';
+import type { Evaluated } from './plan/evaluated.ts';
 import { faultFinding } from './plan/fault.ts';
 import type { Finding } from './plan/finding.ts';
 import { gatherByHoldPoint } from './plan/holdPoints.ts';
@@ -11,9 +13,9 @@ import { findingOf } from './plan/judge.ts';
 import { type Memo, remembered } from './plan/memo.ts';
 import type { Plan } from './plan/plan.ts';
 import { printerFor } from './plan/printer.ts';
+import type { ResultBase } from './plan/resultBase.ts';
 import type { Source } from './plan/source.ts';
-import type { PlanView, ResultBase, Results, Said } from './plan/trade.ts';
-import type { Evaluated } from './plan.ts';
+import type { PlanView, Said } from './plan/trade.ts';
 import { type AnyTeller, tellers } from './tellers.ts';
 import { engineVersion } from './version.ts';
 

@@ -96,7 +96,7 @@ describe('evaluating after an edit', () => {
       }),
       { seed: 20261125, numRuns: 8 },
     );
-  }, 120_000);
+  });
 });
 
 describe('what a change does', () => {

@@ -41,7 +41,7 @@ beforeAll(async () => {
   tables = found.wanted
     .filter((j) => j.kind === 'commissioning/responses')
     .map((j) => tableOf(j.inputs as ResponsesInputs));
-}, 30_000);
+});
 
 /** Goes on as the page does: reads what is asked for first, keeps it, looks at the causes. */
 function goOn(times: number): readonly { readonly asked: string; readonly found: VisitFound }[] {
@@ -112,7 +112,7 @@ describe('its log', () => {
     withLog = { ...project, logs: { winter: { name: 'winter-after-log.csv', blob: 'a'.repeat(64) } } };
     job = evaluate(withLog, {}).wanted.find((j) => j.kind === logFitKind);
     found = runJob(job as Job, { blob: () => value, tell: () => {} }) as LogAnswers;
-  }, 30_000);
+  });
 
   it('says what the house really loses and what the plan would lose in that weather, by one measure', () => {
     const { house } = found;
@@ -179,5 +179,5 @@ describe('its log', () => {
     expect(after.plan.findings.find((f) => f.id === 'commissioning/log-loss:winter')?.value).toEqual(
       before.plan.findings.find((f) => f.id === 'commissioning/log-loss:winter')?.value,
     );
-  }, 30_000);
+  });
 });

@@ -14,7 +14,7 @@ let folder = '';
 beforeAll(() => {
   folder = mkdtempSync(join(tmpdir(), 'kneewall-ask-'));
   spawnSync(process.execPath, [join(root, 'scripts/build-cli.mjs')]);
-}, 60_000);
+});
 afterAll(() => rmSync(folder, { recursive: true }));
 
 const ask = (file: string, answers: readonly string[], ...more: string[]) => {

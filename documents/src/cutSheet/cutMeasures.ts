@@ -1,13 +1,7 @@
-import type { CutPiece, MarkedPiece } from './laidSheets.ts';
+import type { CutPiece } from './cut.ts';
+import type { CutMeasure } from './cutMeasure.ts';
+import type { MarkedPiece } from './laidSheets.ts';
 import { isShaped, shapedMeasures } from './shaped.ts';
-
-/** A measure of a piece as it lies, m: sideways and up from its marked corner; or a length across it. */
-export type CutMeasure = {
-  readonly what: string;
-  readonly sideways?: number;
-  readonly up?: number;
-  readonly length?: number;
-};
 
 type Line = CutPiece['lines'][number];
 

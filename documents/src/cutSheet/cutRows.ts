@@ -1,6 +1,7 @@
 import type { Plan } from '@kneewall/engine';
 import type { System } from '@kneewall/project';
-import { type CutMeasure, cutMeasures } from './cutMeasures.ts';
+import type { CutMeasure } from './cutMeasure.ts';
+import { cutMeasures } from './cutMeasures.ts';
 import { titleOf } from './cutSheetSvg.ts';
 import { holeSize } from './holesOf.ts';
 import { laidSheets } from './laidSheets.ts';

@@ -1,11 +1,11 @@
 import type { Plan } from '@kneewall/engine';
 import type { Project, System } from '@kneewall/project';
 import { printBars, scaleBar } from '../sheet/bars.ts';
+import type { Sheet } from '../sheet/drawing.ts';
 import { margin, type Paper } from '../sheet/paper.ts';
 import { rowHeight, schedule } from '../sheet/schedule.ts';
 import { headHeight, notesAt, notesHeight, sheetSvg } from '../sheet/sheet.ts';
 import { element, type Svg, words } from '../sheet/svg.ts';
-import type { Sheet } from '../sheets.ts';
 import { cornersTable, shapedRows } from './cornersTable.ts';
 import { bothCutLengths, cutLength } from './cutLength.ts';
 import { holesTable } from './holesTable.ts';

@@ -1,6 +1,6 @@
 import type { System } from '@kneewall/project';
+import type { Cut, CutPiece } from './cut.ts';
 import { cutLength } from './cutLength.ts';
-import type { Cut, CutPiece } from './laidSheets.ts';
 
 /** A hole of a flat piece: what it is for, in which side, m from the marked corner sideways and up as the piece lies, and how its place was found. */
 export type MarkedHole = {

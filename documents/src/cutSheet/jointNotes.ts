@@ -1,4 +1,4 @@
-import type { Cut } from './laidSheets.ts';
+import type { Cut } from './cut.ts';
 
 /** How the ducts and pieces on a sheet join the unit, a sentence each; `cut` are the ids of what is cut from it. */
 export const jointNotes = ({ joints }: Pick<Cut, 'joints'>, cut: readonly string[]): string[] =>

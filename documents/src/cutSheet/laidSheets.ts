@@ -1,12 +1,10 @@
-import type { Plan, TradeResults } from '@kneewall/engine';
+import type { Plan } from '@kneewall/engine';
+import type { Cut, CutPiece, Sheets } from './cut.ts';
 import { holesOf, type MarkedHole } from './holesOf.ts';
 import { jointNotes } from './jointNotes.ts';
 import { madeNotes } from './madeNotes.ts';
 
-export type Cut = Extract<TradeResults['materials']['cut'], { ok: true }>['value'];
-type Sheets = Cut['sheets'][number];
 type Laid = Sheets['plan']['sheets'][number];
-export type CutPiece = Sheets['pieces'][number];
 type Lies = Laid['placed'][number];
 
 /** A flat piece with the letter by which drawing, list and board know it. `of`: the section it is for. */

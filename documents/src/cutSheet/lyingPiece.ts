@@ -1,10 +1,11 @@
 import { onSheet } from '@kneewall/engine/physics';
 import type { System } from '@kneewall/project';
 import { element, pointsOf, type Svg, words } from '../sheet/svg.ts';
+import type { CutPiece } from './cut.ts';
 import { cutLength } from './cutLength.ts';
 import { lineWord } from './cutMeasures.ts';
 import { holeSize, type MarkedHole, sideName } from './holesOf.ts';
-import type { CutPiece, MarkedPiece } from './laidSheets.ts';
+import type { MarkedPiece } from './laidSheets.ts';
 import { isShaped } from './shaped.ts';
 
 /** From the sheet's metres to mm on the paper. */

@@ -1,4 +1,4 @@
-import type { Cut } from './laidSheets.ts';
+import type { Cut } from './cut.ts';
 
 const both = (m: number): string =>
   `${(Math.round((m / 0.0254) * 100) / 100).toFixed(2)} in (${Math.round(m * 1000)} mm)`;

@@ -1,5 +1,6 @@
-import type { CutMeasure } from './cutMeasures.ts';
-import type { CutPiece, MarkedPiece } from './laidSheets.ts';
+import type { CutPiece } from './cut.ts';
+import type { CutMeasure } from './cutMeasure.ts';
+import type { MarkedPiece } from './laidSheets.ts';
 
 type Spot = CutPiece['outline'][number];
 

@@ -1,4 +1,4 @@
-import type { Sheet } from '../sheets.ts';
+import type { Sheet } from '../sheet/drawing.ts';
 import { type Block, points } from './block.ts';
 
 /** An empty page of the size of each drawing, with a bookmark and a line in the contents; the drawing goes onto it. */

@@ -1,4 +1,4 @@
-import type { Sheet } from '../sheets.ts';
+import type { Sheet } from '../sheet/drawing.ts';
 import type { Block } from './block.ts';
 import { drawingPages } from './drawings.ts';
 import { cutListPages } from './pages/cutList.ts';
@@ -14,7 +14,7 @@ import { sourcePages } from './pages/sources.ts';
 import { workPages } from './pages/work.ts';
 import { workingPages } from './pages/workings.ts';
 import { type PartId, partIds } from './partNames.ts';
-import type { SetInput } from './planSet.ts';
+import type { SetInput } from './setInput.ts';
 
 type Pages = (input: SetInput, sheets: readonly Sheet[]) => readonly Block[];
 

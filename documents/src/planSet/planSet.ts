@@ -1,21 +1,15 @@
-import type { Plan } from '@kneewall/engine';
 import { canonicalJson, hashOf, type Project, type System } from '@kneewall/project';
-import { type Sheet, sheetsOf } from '../sheets.ts';
+import type { Sheet } from '../sheet/drawing.ts';
+import { sheetsOf } from '../sheets.ts';
 import type { Block } from './block.ts';
 import { cautionPage } from './pages/cautions.ts';
 import { cover } from './pages/cover.ts';
 import { type PartId, partIds } from './partNames.ts';
 import { pagesOf } from './parts.ts';
+import type { SetInput } from './setInput.ts';
 
 /** How large the letters are: `large` is for tired eyes and bad light, on more pages. */
 export type Letters = 'plain' | 'large';
-
-/** What every page is made from. */
-export type SetInput = {
-  readonly plan: Plan;
-  readonly project: Project;
-  readonly units: System;
-};
 
 /** A plan set ready to be printed: its pages in order, and what stands at the foot of each. */
 export type PlanSet = {

@@ -2,15 +2,15 @@
 import { engineVersion } from '@kneewall/engine';
 import pdfmake, { type OpenPdf, type PutIn } from 'pdfmake/build/pdfmake.js';
 import svgToPdf from 'svg-to-pdfkit';
+import type { Sheet } from '../sheet/drawing.ts';
 import { margin, plainPaper } from '../sheet/paper.ts';
 import { escaped, plainText } from '../sheet/svg.ts';
-import type { Sheet } from '../sheets.ts';
 import { type Block, points } from './block.ts';
 import { sizeOf } from './drawings.ts';
 import { drawPage, pageNumbers } from './laid/drawPage.ts';
 import { inlineOf } from './laid/inlines.ts';
 import { type Page, pagesOf } from './laid/pages.ts';
-import type { Setting, Titled } from './laid/pieces.ts';
+import type { Setting, Titled } from './laid/setting.ts';
 import { typefaceOf } from './laid/typeface.ts';
 import { leftToRight, printable } from './letters.ts';
 import type { PlanSet } from './planSet.ts';

@@ -1,5 +1,5 @@
+import type { Results } from '../jobs/job.ts';
 import type { Outcome } from '../plan/outcome.ts';
-import type { Results } from '../plan/trade.ts';
 import { askedName, eachOnce, passageKind } from './motion/passageJob.ts';
 import type { Planned } from './motion/planned.ts';
 import type { AccessResult, Way } from './result.ts';

@@ -1,9 +1,9 @@
 import { emptyProject, openProject, resolveProject } from '@kneewall/project';
 import { describe, expect, it } from 'vitest';
+import { inch } from '../physics/exact.ts';
 import { scenario } from '../plan/scenario.ts';
 import { membersOf } from './members.ts';
 
-const inch = 0.0254;
 const q = (value: number) => ({ value, known: 'measured' });
 function members(platform: object, passages: object = {}, service: object = {}) {
   const routes = { access: { platform, service }, passages };

@@ -1,11 +1,11 @@
 import { inOrder, type ResolvedProject } from '@kneewall/project';
+import { inch } from '../physics/exact.ts';
 import { unresolved } from '../plan/outcome.ts';
 import type { Scenario } from '../plan/scenario.ts';
 import type { Member } from './result.ts';
 
 type Routes = ResolvedProject['routes'];
 
-const inch = 0.0254;
 /** m: a joist's own width, a 2x6 laid flat as a board to walk on, and the floor that codes ask for. Sources: `access.members`, `access.passage`. */
 export const joistWide = 1.5 * inch;
 const boardWide = 5.5 * inch;

@@ -5,7 +5,8 @@ import { type Box, neverThrough, type Pose, posesThrough, sides, smallestOpening
 import { cornerSpare } from './kernels/corner.ts';
 import { heightToClear } from './kernels/tilt.ts';
 import { askedPassage } from './motion/asked.ts';
-import type { PassageKind, Passing, PieceId, Way } from './result.ts';
+import type { PassageKind } from './passageKind.ts';
+import type { Passing, PieceId, Way } from './result.ts';
 import { hatchLeast, spareWanted } from './spare.ts';
 
 export { hatchLeast } from './spare.ts';

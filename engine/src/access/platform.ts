@@ -1,4 +1,5 @@
 import type { Range, ResolvedProject } from '@kneewall/project';
+import { inch } from '../physics/exact.ts';
 import { unresolved } from '../plan/outcome.ts';
 import type { Scenario } from '../plan/scenario.ts';
 import { type Joist, type Load, moment, sag, stress } from './kernels/joist.ts';
@@ -8,7 +9,6 @@ import type { Loaded, Mounted } from './result.ts';
 
 type Platform = ResolvedProject['routes']['access']['platform'];
 
-const inch = 0.0254;
 /** m of depth, and what bending stress is multiplied by for it. Source: `access.timber`. */
 const sizes = {
   '2x4': [3.5, 1.5],

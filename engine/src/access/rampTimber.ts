@@ -1,9 +1,9 @@
 import type { ResolvedProject } from '@kneewall/project';
+import { inch } from '../physics/exact.ts';
 import { unresolved } from '../plan/outcome.ts';
 import type { Scenario } from '../plan/scenario.ts';
 import type { Member } from './result.ts';
 
-const inch = 0.0254;
 /** m: two planks 2x10 side by side, and from batten to batten under them. Source: `access.ramp-timber` (common practice). */
 const planks = 2;
 const planksWide = planks * 9.25 * inch;

@@ -1,14 +1,13 @@
 import type { Range } from '@kneewall/project';
 import type { PanelPiece } from '../plan/lines.ts';
 import type { Outcome } from '../plan/outcome.ts';
-import type { ResultBase } from '../plan/trade.ts';
+import type { ResultBase } from '../plan/resultBase.ts';
 import type { Pose } from './kernels/boxes.ts';
 import type { AskedWay } from './motion/asked.ts';
 import type { Planned } from './motion/planned.ts';
+import type { PassageKind } from './passageKind.ts';
 
 export type PieceId = 'handler' | 'handlerCrated' | 'handlerPart' | 'outdoorUnit';
-export type PassageKind = 'hatch' | 'door' | 'stair' | 'crawl';
-
 /** How a piece meets a passage. m. */
 export type Passing = {
   /** Left over in its best pose, over what tape and data sheet leave open; below 0 where it does not go. */

@@ -2,7 +2,7 @@ import type { AgreedPoint } from '../coupling/agreement.ts';
 import { attempt, type Outcome, required } from '../plan/outcome.ts';
 import type { PlanView } from '../plan/trade.ts';
 import { recordWorking } from '../plan/working.ts';
-import type { Found } from './findings.ts';
+import type { Found } from './found.ts';
 import type { AirResult } from './result.ts';
 import { roomsCooled, roomsHeld, roomsReached } from './roomsReached.ts';
 

@@ -6,10 +6,10 @@ import { airDensity } from '../physics/air/index.ts';
 import { attempt } from '../plan/outcome.ts';
 import { scenario } from '../plan/scenario.ts';
 import { ductHeat } from './ductHeat.ts';
+import type { AirModel } from './ductwork.ts';
 import { solveFlows } from './flows.ts';
 import { smallestChange } from './mend.ts';
 import { airModel } from './model.ts';
-import type { AirModel } from './result.ts';
 
 const project = demo('tern-ledge');
 const { air, equipment } = evaluate(project, {}).plan.trades;

@@ -1,8 +1,8 @@
 import { airDensity } from '../physics/air/index.ts';
 import { compileFan, fanPressure } from '../physics/network/index.ts';
+import type { AirFlows, AirModel } from './ductwork.ts';
 import { nominalAir, placedSolver } from './flows.ts';
 import { addedPressure, standardDensity, unitLinks } from './networkParts.ts';
-import type { AirFlows, AirModel } from './result.ts';
 
 /** m³/s at the blower, Pa from return to supply plenum. */
 export type CurvePoint = { readonly flow: number; readonly pressure: number };

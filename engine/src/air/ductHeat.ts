@@ -1,7 +1,7 @@
 import { airDensity } from '../physics/air/index.ts';
 import { heatOfAir, keptShare, outletTemperature } from '../physics/flow/index.ts';
+import type { AirModel, DuctSection } from './ductwork.ts';
 import { leakOf, type PlacedFlows } from './flows.ts';
-import type { AirModel, DuctSection } from './result.ts';
 import { sectionsOf } from './sectionsOf.ts';
 
 export type DuctSurroundings = {

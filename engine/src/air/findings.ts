@@ -1,7 +1,6 @@
-import type { Draft } from '../plan/judge.ts';
 import { attempt, type Outcome, required } from '../plan/outcome.ts';
 import type { Drafts, PlanView } from '../plan/trade.ts';
-import { recordWorking, type Working } from '../plan/working.ts';
+import { recordWorking } from '../plan/working.ts';
 import { agreedFindings } from './agreedFindings.ts';
 import { balanceFinding } from './balance/balanceFinding.ts';
 import { heldFlow } from './blower/heldFlow.ts';
@@ -9,9 +8,11 @@ import { operatingPointsFinding } from './blower/operatingPointsFinding.ts';
 import { type Bought, boughtSections } from './bought.ts';
 import { closedDoorFindings } from './doors/closedDoorFindings.ts';
 import { housePressureFinding } from './doors/housePressureFinding.ts';
+import type { AirFlows, AirModel, DuctSection } from './ductwork.ts';
 import { faultFindings } from './faults/faultFindings.ts';
 import { loadedFilter } from './filters/loadedFilter.ts';
 import { beneathTable } from './flows.ts';
+import type { Found } from './found.ts';
 import { hangingFindings } from './hangingFindings.ts';
 import { jacketFinding } from './jacketFinding.ts';
 import { leakTest } from './leakTest.ts';
@@ -25,14 +26,12 @@ import { returnBends } from './registers/returnBends.ts';
 import { roomSoundFindings } from './registers/roomSoundFindings.ts';
 import { throwFindings } from './registers/throwFindings.ts';
 import { warmReachFinding } from './registers/warmReachFinding.ts';
-import type { AirFlows, AirModel, AirResult, DuctSection } from './result.ts';
+import type { AirResult } from './result.ts';
 import { roomFindings } from './roomFindings.ts';
 import { seasonFindings } from './seasonFindings.ts';
 import { sizesFindings } from './sizesFinding.ts';
 import { spaceFindings } from './spaceFindings.ts';
 import { velocityFindings } from './velocityFindings.ts';
-
-export type Found = { readonly draft: Draft; readonly working: Working };
 
 /** What the ducts have to answer for. Without any ducts drawn there is one statement: that they are missing. */
 export function findings(result: AirResult, view: PlanView): Drafts {

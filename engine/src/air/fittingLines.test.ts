@@ -1,11 +1,11 @@
 import { emptyProject, openProject, resolveProject } from '@kneewall/project';
 import { expect, it } from 'vitest';
+import { inch } from '../physics/exact.ts';
 import { scenario } from '../plan/scenario.ts';
 import { drawnPieces } from './drawnPieces.ts';
 import { fittingLines } from './fittingLines.ts';
 
 const q = (value: number) => ({ value, known: 'measured' });
-const inch = 0.0254;
 const round = (d: number, fittings: object, from?: string) => ({
   kind: 'round',
   diameter: q(d * inch),

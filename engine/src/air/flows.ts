@@ -8,8 +8,8 @@ import {
   solveNetwork,
 } from '../physics/network/index.ts';
 import { unresolved } from '../plan/outcome.ts';
+import type { AirFlows, AirModel, DuctSection } from './ductwork.ts';
 import { type AirAt, addedPressure, networkParts, rooms, shareLink } from './networkParts.ts';
-import type { AirFlows, AirModel, DuctSection } from './result.ts';
 import { sameOnes } from './sameOnes.ts';
 
 /** °C of all air where nothing is known of its temperature yet; the agreed state refines it. */

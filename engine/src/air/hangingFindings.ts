@@ -2,8 +2,8 @@ import { inOrder } from '@kneewall/project';
 import { scenario } from '../plan/scenario.ts';
 import type { PlanView } from '../plan/trade.ts';
 import { recordWorking } from '../plan/working.ts';
-import type { Found } from './findings.ts';
-import type { AirModel, DuctSection } from './result.ts';
+import type { AirModel, DuctSection } from './ductwork.ts';
+import type { Found } from './found.ts';
 
 /** m between hangers (4 ft), sag for each metre of spacing (1/2 in a foot), least radius of a bend in diameters. */
 const spacingMost = 1.2192;

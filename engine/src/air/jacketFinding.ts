@@ -3,8 +3,8 @@ import { jacketTemperature } from '../physics/moisture/index.ts';
 import { attempt, required } from '../plan/outcome.ts';
 import type { PlanView } from '../plan/trade.ts';
 import { recordWorking } from '../plan/working.ts';
-import type { Found } from './findings.ts';
-import type { AirModel } from './result.ts';
+import type { AirModel } from './ductwork.ts';
+import type { Found } from './found.ts';
 
 /** Air that leaves a cooling coil, °C. Source: `air.jacket` (common practice). */
 const coldSupply = 13;

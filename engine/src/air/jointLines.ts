@@ -1,7 +1,7 @@
 import type { QuantityKind } from '@kneewall/project';
 import type { MaterialLine } from '../plan/lines.ts';
+import type { AirModel, DuctSection } from './ductwork.ts';
 import { sideOf } from './model.ts';
-import type { AirModel, DuctSection } from './result.ts';
 import { shapeOf } from './sizing/reshape.ts';
 import { shapeId } from './sizing/stock.ts';
 import type { There } from './there.ts';

@@ -1,7 +1,7 @@
 import { airDensity } from '../physics/air/index.ts';
+import type { AirFlows, AirModel, DuctSection, Terminal } from './ductwork.ts';
 import { nominalAir } from './flows.ts';
 import { sideOf } from './model.ts';
-import type { AirFlows, AirModel, DuctSection, Terminal } from './result.ts';
 
 export type Rung = {
   readonly piece: string;

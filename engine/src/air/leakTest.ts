@@ -4,8 +4,8 @@ import { attempt, required, unresolved } from '../plan/outcome.ts';
 import { type Scenario, scenario, spread } from '../plan/scenario.ts';
 import type { PlanView } from '../plan/trade.ts';
 import { recordWorking } from '../plan/working.ts';
-import type { Found } from './findings.ts';
-import type { AirFlows, AirModel, DuctSection } from './result.ts';
+import type { AirFlows, AirModel, DuctSection } from './ductwork.ts';
+import type { Found } from './found.ts';
 
 /** Pa of a duct pressure test, and m³/s a square metre of floor that a finished system may lose at it. Source: `air.leak-test`. */
 const testPressure = 25;

@@ -1,6 +1,5 @@
-import type { Job } from '../jobs/job.ts';
+import type { Job, Results } from '../jobs/job.ts';
 import type { Outcome } from '../plan/outcome.ts';
-import type { Results } from '../plan/trade.ts';
 import { balanceKind } from './balance/balanceJob.ts';
 import type { AirBalance } from './balance/result.ts';
 import type { AirResult } from './result.ts';

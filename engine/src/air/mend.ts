@@ -1,6 +1,6 @@
 import { compressionFactor } from '../physics/flow/index.ts';
+import type { AirFlows, AirModel, DuctSection } from './ductwork.ts';
 import { flowSolver, nominalAir } from './flows.ts';
-import type { AirFlows, AirModel, DuctSection } from './result.ts';
 import { stockedRounds } from './sizes.ts';
 
 /** One duct made another size, and what flows then. */

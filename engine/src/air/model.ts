@@ -10,7 +10,7 @@ import {
 } from '../physics/flow/index.ts';
 import { unresolved } from '../plan/outcome.ts';
 import type { Scenario } from '../plan/scenario.ts';
-import type { AirModel, DuctSection, Terminal } from './result.ts';
+import type { AirModel, DuctSection, Terminal } from './ductwork.ts';
 import { sagLoss } from './sagLoss.ts';
 import { type UnitEnd, unitEndLoss } from './unitEnd.ts';
 

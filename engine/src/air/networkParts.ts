@@ -1,6 +1,6 @@
 import { airDensity, airViscosity } from '../physics/air/index.ts';
 import type { NetworkLink, NetworkNode } from '../physics/network/index.ts';
-import type { AirModel, DuctSection, Terminal } from './result.ts';
+import type { AirModel, DuctSection, Terminal } from './ductwork.ts';
 import { sameOnes } from './sameOnes.ts';
 
 export type AirAt = { readonly supplyTemperature: number; readonly returnTemperature: number };

@@ -1,7 +1,7 @@
 import { scenario } from '../plan/scenario.ts';
 import type { PlanView } from '../plan/trade.ts';
 import { recordWorking } from '../plan/working.ts';
-import type { Found } from './findings.ts';
+import type { Found } from './found.ts';
 
 /** m from the unit's outlet to the first take-off (18 in). Source: `air.plenum` (common practice). */
 const plenumLeast = 0.4572;

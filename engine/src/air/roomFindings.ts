@@ -2,7 +2,7 @@ import type { Draft } from '../plan/judge.ts';
 import { attempt, required } from '../plan/outcome.ts';
 import type { PlanView } from '../plan/trade.ts';
 import { recordWorking } from '../plan/working.ts';
-import type { Found } from './findings.ts';
+import type { Found } from './found.ts';
 import type { AirResult, RoomAir } from './result.ts';
 
 /** W of heating load below which a room may do without a register of its own. Common practice, no source. */

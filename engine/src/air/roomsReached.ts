@@ -7,8 +7,8 @@ import { attempt, type Outcome, required } from '../plan/outcome.ts';
 import { scenario } from '../plan/scenario.ts';
 import type { PlanView } from '../plan/trade.ts';
 import { recordWorking } from '../plan/working.ts';
-import type { Found } from './findings.ts';
-import type { AirModel } from './result.ts';
+import type { AirModel } from './ductwork.ts';
+import type { Found } from './found.ts';
 
 /** One season's question: what reaches the rooms against what they need, and the wind of that hour. */
 type Season = {

@@ -7,7 +7,7 @@ import { attempt, type Outcome, required, unresolved } from '../plan/outcome.ts'
 import type { PlanView } from '../plan/trade.ts';
 import { recordWorking, type WorkingRecorder } from '../plan/working.ts';
 import { anyFitted } from './bought.ts';
-import type { Found } from './findings.ts';
+import type { Found } from './found.ts';
 
 /** What a whole year with the chosen unit behind these ducts has to answer for. */
 export const seasonFindings = ({ season, project, trades }: PlanView): Found[] => [

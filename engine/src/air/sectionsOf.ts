@@ -1,4 +1,4 @@
-import type { AirModel, DuctSection } from './result.ts';
+import type { AirModel, DuctSection } from './ductwork.ts';
 
 /** Sections of one side, each after the one it joins. */
 export function sectionsOf({ sections }: AirModel, side: DuctSection['side']): DuctSection[] {

@@ -1,6 +1,6 @@
 import { attempt, required } from '../plan/outcome.ts';
 import { recordWorking } from '../plan/working.ts';
-import type { Found } from './findings.ts';
+import type { Found } from './found.ts';
 import type { AirResult } from './result.ts';
 import type { DuctSizing } from './sizing/sizeDucts.ts';
 import { wayOut } from './sizing/waysOut.ts';

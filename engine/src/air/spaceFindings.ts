@@ -1,8 +1,8 @@
 import type { PlanView } from '../plan/trade.ts';
 import { recordWorking } from '../plan/working.ts';
 import type { Bought } from './bought.ts';
-import type { Found } from './findings.ts';
-import type { AirModel, DuctSection } from './result.ts';
+import type { AirModel, DuctSection } from './ductwork.ts';
+import type { Found } from './found.ts';
 import { type Space, spacesOf } from './sizing/asked.ts';
 import { outerSize } from './sizing/geometry.ts';
 import { passing } from './sizing/passing.ts';

@@ -1,7 +1,7 @@
 import type { Candidate, EquipmentResult } from '../equipment/result.ts';
 import { required, unresolved } from '../plan/outcome.ts';
+import type { AirFlows } from './ductwork.ts';
 import type { Ducts } from './model.ts';
-import type { AirFlows } from './result.ts';
 
 /** The chosen unit, where there are ducts for it to blow into. Ends the enclosing attempt where something is missing. */
 export function unitBehind(ducts: Ducts, equipment: EquipmentResult): Candidate {

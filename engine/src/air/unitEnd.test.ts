@@ -2,9 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { demo } from '../../test/demos.ts';
 import { evaluate } from '../index.ts';
 import { airDensity } from '../physics/air/index.ts';
+import type { AirModel } from './ductwork.ts';
 import { nominalAir, solveFlows } from './flows.ts';
 import { ladderOf, unitEndDrop } from './ladder.ts';
-import type { AirModel } from './result.ts';
 import { reshaped } from './sizing/reshape.ts';
 import { unitEndLoss } from './unitEnd.ts';
 

@@ -1,8 +1,8 @@
 import { recordWorking } from '../plan/working.ts';
 import type { Bought } from './bought.ts';
-import type { Found } from './findings.ts';
+import type { AirFlows, AirModel, DuctSection, Terminal } from './ductwork.ts';
+import type { Found } from './found.ts';
 import { sideOf } from './model.ts';
-import type { AirFlows, AirModel, DuctSection, Terminal } from './result.ts';
 import { stockedRounds } from './sizes.ts';
 
 /** m/s: 900, 700 and 500 fpm. Sources: `air.velocity`, `air.face-velocity`. */

@@ -4,7 +4,7 @@ import type { LoadsResult } from '../loads/result.ts';
 import { required } from '../plan/outcome.ts';
 import { scenario } from '../plan/scenario.ts';
 import type { WorkingRecorder } from '../plan/working.ts';
-import type { RunInput } from './runs.ts';
+import type { RunInput } from './runInput.ts';
 import { roofSun } from './wires/tables.ts';
 
 /** °C inside a house that people live in, at the most. Source: `circuit.air-inside`. */

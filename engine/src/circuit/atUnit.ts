@@ -3,7 +3,7 @@ import { type Outcome, required, unresolved } from '../plan/outcome.ts';
 import { scenario } from '../plan/scenario.ts';
 import { gaugeIn } from './conductor.ts';
 import type { Conductor, Rating, Run } from './result.ts';
-import type { RunInput } from './runs.ts';
+import type { RunInput } from './runInput.ts';
 import { gaugeArea } from './wires/gauges.ts';
 import { groundingGauge } from './wires/grounding.ts';
 import { disconnectLeast, disconnectSize } from './wires/protection.ts';

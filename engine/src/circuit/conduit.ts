@@ -2,7 +2,7 @@ import type { Noted } from '../plan/noting.ts';
 import { type Outcome, required, unresolved } from '../plan/outcome.ts';
 import { scenario } from '../plan/scenario.ts';
 import type { Conductor, Run } from './result.ts';
-import type { RunInput } from './runs.ts';
+import type { RunInput } from './runInput.ts';
 import { fillMost, insulatedArea, pipeFill, smallestPipe } from './wires/fill.ts';
 import { gaugeOfArea } from './wires/gauges.ts';
 

@@ -1,6 +1,6 @@
 import type { Range } from '@kneewall/project';
 import type { Outcome } from '../plan/outcome.ts';
-import type { ResultBase } from '../plan/trade.ts';
+import type { ResultBase } from '../plan/resultBase.ts';
 import type { Metal } from './wires/tables.ts';
 
 /** A circuit from the panel or the inverter: to the outdoor unit, or to an air handler that has one of its own. */

@@ -1,4 +1,4 @@
-import type { Range, ResolvedProject } from '@kneewall/project';
+import type { Range } from '@kneewall/project';
 import { type Noted, noting, silent } from '../plan/noting.ts';
 import { attempt, type Outcome, required, unresolved } from '../plan/outcome.ts';
 import { type Scenario, scenario } from '../plan/scenario.ts';
@@ -9,10 +9,9 @@ import { ampacityOf, byAmpacity, dropOf, gaugeIn, type Line, type Lying, picked 
 import { conduitOf } from './conduit.ts';
 import { type Electrics, ratingOf, recordLeast, recordMost } from './rating.ts';
 import type { Rating, Run, RunId } from './result.ts';
+import type { RunInput } from './runInput.ts';
 import { startingShare } from './starting.ts';
 import { standardBelow } from './wires/protection.ts';
-
-export type RunInput = ResolvedProject['routes']['wires']['outdoor'];
 
 /** What a run hangs on beside its own fields. */
 export type RunAbout = {

@@ -1,9 +1,9 @@
 import type { Given, ResolvedProject } from '@kneewall/project';
-import type { Job } from '../jobs/job.ts';
+import type { Job, Results } from '../jobs/job.ts';
 import { humidityRatio, standardPressure } from '../physics/air/index.ts';
 import { attempt, type Outcome, required, unresolved } from '../plan/outcome.ts';
 import { type Scenario, scenario } from '../plan/scenario.ts';
-import type { Results, TradeInput } from '../plan/trade.ts';
+import type { TradeInput } from '../plan/trade.ts';
 import { recordWorking } from '../plan/working.ts';
 import { binsOfMonths } from './bins.ts';
 import { hotDay, sunAboveAir } from './day.ts';

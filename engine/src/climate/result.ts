@@ -1,6 +1,6 @@
 import type { Given } from '@kneewall/project';
 import type { Outcome } from '../plan/outcome.ts';
-import type { ResultBase } from '../plan/trade.ts';
+import type { ResultBase } from '../plan/resultBase.ts';
 
 /** Where the numbers come from: four answers, a table of monthly normals, or an imported year. */
 export type ClimateBasis = 'assumed' | 'normals' | 'weather-file';

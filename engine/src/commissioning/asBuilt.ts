@@ -1,10 +1,11 @@
-import type { AirModel } from '../air/result.ts';
+import type { AirModel } from '../air/ductwork.ts';
 import type { ResponsesInputs } from '../coupling/asBuilt/system.ts';
 import type { BlowerModel, BlowerTable, Candidate, UnitModel } from '../equipment/result.ts';
 import { required, unresolved } from '../plan/outcome.ts';
 import { scenario } from '../plan/scenario.ts';
 import type { TradeInput } from '../plan/trade.ts';
-import type { Visit, VisitState } from './result.ts';
+import type { Visit } from './result.ts';
+import type { VisitState } from './visit.ts';
 
 export type Input = TradeInput<'climate' | 'loads' | 'equipment' | 'air'>;
 type Speed = VisitState['speed'];

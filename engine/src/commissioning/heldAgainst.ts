@@ -5,10 +5,11 @@ import type { ResponseTable } from './causes/table.ts';
 import { contradictions } from './contradictions.ts';
 import { usualMeans } from './methods.ts';
 import { netPower } from './powerReading.ts';
-import type { ReadingFound, Taken, Visit } from './result.ts';
+import type { ReadingFound, Visit } from './result.ts';
 import { sharesRead } from './shares.ts';
 import { unitSuspect } from './unitSuspect.ts';
 import { verdictOf } from './verdict.ts';
+import type { Taken } from './visit.ts';
 
 /** A split is entered as such and heard as supply air: what comes back to the unit is added. */
 const splits = new Set(['equipment/split-heating', 'equipment/split-cooling']);

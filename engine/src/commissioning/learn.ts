@@ -1,6 +1,6 @@
 import type { Balancing } from '../coupling/balancing/system.ts';
+import type { Results } from '../jobs/job.ts';
 import type { Outcome } from '../plan/outcome.ts';
-import type { Results } from '../plan/trade.ts';
 import type { ResponseTable } from './causes/table.ts';
 import { learnLogs } from './logs/design.ts';
 import type { CommissioningResult, Visit } from './result.ts';

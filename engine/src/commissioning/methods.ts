@@ -1,5 +1,5 @@
 import type { Group } from '../coupling/asBuilt/system.ts';
-import type { Means } from './result.ts';
+import type { Means } from './visit.ts';
 
 /**
  * What a way of reading is worth: a part that repeating does not cure and one that it does. Shares of the reading, or K

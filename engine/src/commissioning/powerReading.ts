@@ -1,26 +1,8 @@
 import type { ResponseTable } from './causes/table.ts';
 import { errorOf } from './methods.ts';
-import type { Taken, Visit } from './result.ts';
+import type { PowerReading, PowerReason, Visit } from './result.ts';
 import { type Verdict, verdictOf } from './verdict.ts';
-
-/** What would make a power reading right. */
-export type PowerReason = 'fits' | 'base' | 'base-unknown' | 'base-large' | 'strips' | 'speed' | 'nothing';
-
-export type PowerReading = {
-  readonly id: string;
-  /** W: as read, what the unit should draw, and the reading less the house's draw where that is known. */
-  readonly read: number;
-  readonly expected: number;
-  readonly net: number;
-  /** W up to which the reading fits: the plan's own doubt and the method's. */
-  readonly most: number;
-  readonly verdict: 'explained' | 'suspicious' | 'cannot tell';
-  readonly reasons: readonly PowerReason[];
-  /** W that the house would have to draw without the unit for the reading to be right. */
-  readonly gap: number;
-  /** W at the speeds that were not entered. */
-  readonly otherSpeeds: readonly number[];
-};
+import type { Taken } from './visit.ts';
 
 /** W that a small house draws by itself, and with something large on. Common practice, no source: `commissioning.base`. */
 const usualBase = { quiet: 1000, most: 3000 } as const;

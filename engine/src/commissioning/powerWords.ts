@@ -1,6 +1,6 @@
 import type { Judged, Words } from '../plan/judge.ts';
 import type { Printer } from '../plan/printer.ts';
-import type { PowerReason } from './powerReading.ts';
+import type { PowerReason } from './result.ts';
 
 const reasonWords: Readonly<Record<PowerReason, (gap: string) => string>> = {
   fits: () => 'it fits the state that was entered',

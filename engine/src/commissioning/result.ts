@@ -1,72 +1,19 @@
 import type { Group } from '../coupling/asBuilt/system.ts';
 import type { Balancing } from '../coupling/balancing/system.ts';
-import type { UnitSpeed } from '../equipment/result.ts';
 import type { Outcome } from '../plan/outcome.ts';
-import type { ResultBase } from '../plan/trade.ts';
+import type { ResultBase } from '../plan/resultBase.ts';
 import type { FlowsRead } from './balancing/flowsRead.ts';
 import type { NextReading } from './causes/next.ts';
 import type { Suspect } from './causes/posterior.ts';
 import type { ResponseTable } from './causes/table.ts';
 import type { Log } from './logs/result.ts';
-import type { PowerReading } from './powerReading.ts';
-import type { StartUp } from './startUp/startUp.ts';
+import type { StartUp } from './startUp/result.ts';
 import type { Verdict } from './verdict.ts';
+import type { Taken, VisitState } from './visit.ts';
 import type { Witnesses } from './witnesses.ts';
-
-/** What a reading is taken with. */
-export type Means = 'gauge' | 'bag' | 'vane' | 'hood' | 'thermometer' | 'meter' | 'clamp' | 'house' | 'cup' | 'watch';
-
-/** The state in which readings were taken. °C; humidity as a share of saturation. */
-export type VisitState = {
-  readonly mode: 'heating' | 'cooling';
-  readonly speed: Extract<UnitSpeed, 'most' | 'between' | 'least'>;
-  /** The blower's setting by name, where it was not the planned one. */
-  readonly setting?: string;
-  readonly outdoor: number;
-  readonly returnAir: number;
-  readonly returnHumidity: number;
-  /** Whether that was read; else it is the set point's. */
-  readonly humidityRead: boolean;
-  readonly attic?: number;
-  /** Pa of outdoor air. */
-  readonly pressure: number;
-};
 
 /** Why readings of a visit count for nothing: the unit was not in the state that they suit. */
 export type Aside = 'young' | 'defrost';
-
-/** One number that was read. Unit of the kind it is held against. */
-export type Taken = {
-  readonly id: string;
-  readonly expected: string;
-  readonly value: number;
-  readonly means?: Means;
-  readonly repeats: number;
-  readonly baseTaken: 'unknown' | 'yes' | 'no';
-};
-
-export type Visit = {
-  readonly id: string;
-  readonly name: string;
-  readonly day?: string;
-  readonly state: Outcome<VisitState>;
-  readonly aside?: Aside;
-  /** All doors were shut that get shut: rooms are read against the hall, and nothing else but the static pressure. */
-  readonly doorsShut?: true;
-  readonly filter: 'unknown' | 'clean' | 'used' | 'dirty' | 'wet';
-  readonly strips: 'unknown' | 'off' | 'on';
-  /** W the house draws without the unit, where it was read. */
-  readonly houseBase?: number;
-  readonly taken: readonly Taken[];
-  /** Degrees from open of dampers that stood otherwise than drawn, by section. */
-  readonly dampers: Readonly<Record<string, number>>;
-  /** Which dampers to move by the registers’ flows; absent where fewer than two were read. */
-  readonly balancing?: VisitBalancing;
-  /** What every cause would show in its state; taken out where its readings have been told. */
-  readonly responses?: ResponseTable;
-  /** Pending until the responses of its state are known. */
-  readonly found: Outcome<VisitFound>;
-};
 
 /** The flows of a visit with what they lack, and what follows from them. */
 export type VisitBalancing = { readonly read: FlowsRead; readonly found: Outcome<Balancing> };
@@ -123,3 +70,45 @@ export type CommissioningResult = ResultBase & {
   /** Readings that name no visit, or nothing to hold them against. */
   readonly loose: readonly { readonly id: string; readonly lacks: 'visit' | 'expected' | 'value' }[];
 };
+
+export type Visit = {
+  readonly id: string;
+  readonly name: string;
+  readonly day?: string;
+  readonly state: Outcome<VisitState>;
+  readonly aside?: Aside;
+  /** All doors were shut that get shut: rooms are read against the hall, and nothing else but the static pressure. */
+  readonly doorsShut?: true;
+  readonly filter: 'unknown' | 'clean' | 'used' | 'dirty' | 'wet';
+  readonly strips: 'unknown' | 'off' | 'on';
+  /** W the house draws without the unit, where it was read. */
+  readonly houseBase?: number;
+  readonly taken: readonly Taken[];
+  /** Degrees from open of dampers that stood otherwise than drawn, by section. */
+  readonly dampers: Readonly<Record<string, number>>;
+  /** Which dampers to move by the registers’ flows; absent where fewer than two were read. */
+  readonly balancing?: VisitBalancing;
+  /** What every cause would show in its state; taken out where its readings have been told. */
+  readonly responses?: ResponseTable;
+  /** Pending until the responses of its state are known. */
+  readonly found: Outcome<VisitFound>;
+};
+
+export type PowerReading = {
+  readonly id: string;
+  /** W: as read, what the unit should draw, and the reading less the house's draw where that is known. */
+  readonly read: number;
+  readonly expected: number;
+  readonly net: number;
+  /** W up to which the reading fits: the plan's own doubt and the method's. */
+  readonly most: number;
+  readonly verdict: 'explained' | 'suspicious' | 'cannot tell';
+  readonly reasons: readonly PowerReason[];
+  /** W that the house would have to draw without the unit for the reading to be right. */
+  readonly gap: number;
+  /** W at the speeds that were not entered. */
+  readonly otherSpeeds: readonly number[];
+};
+
+/** What would make a power reading right. */
+export type PowerReason = 'fits' | 'base' | 'base-unknown' | 'base-large' | 'strips' | 'speed' | 'nothing';

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { chanceFrom } from '../../test/commissioning/chance.ts';
 import { methods } from './methods.ts';
-import type { Means } from './result.ts';
 import { verdictOf } from './verdict.ts';
+import type { Means } from './visit.ts';
 
 const trials = 4000;
 

@@ -1,7 +1,7 @@
 import type { Group } from '../coupling/asBuilt/system.ts';
 import { normalBelow } from '../physics/bayes/index.ts';
 import { bandOf, errorOf, methods } from './methods.ts';
-import type { Means } from './result.ts';
+import type { Means } from './visit.ts';
 
 /** A band, and how a reading stands in it. */
 export type Verdict = {

@@ -1,7 +1,8 @@
 import { inOrder, type ResolvedProject } from '@kneewall/project';
 import { attempt, type Outcome, required } from '../plan/outcome.ts';
 import { type Scenario, scenario } from '../plan/scenario.ts';
-import type { Aside, CommissioningResult, Taken, Visit, VisitState } from './result.ts';
+import type { Aside, CommissioningResult, Visit } from './result.ts';
+import type { Taken, VisitState } from './visit.ts';
 
 type VisitInput = ResolvedProject['visits'][string];
 type ReadingInput = ResolvedProject['readings'][string];

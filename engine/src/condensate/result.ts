@@ -1,6 +1,6 @@
 import type { Range, ResolvedProject } from '@kneewall/project';
 import type { Outcome } from '../plan/outcome.ts';
-import type { ResultBase } from '../plan/trade.ts';
+import type { ResultBase } from '../plan/resultBase.ts';
 import type { Trap } from './kernels/trap.ts';
 
 export type Drain = ResolvedProject['routes']['drain'];

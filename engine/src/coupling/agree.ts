@@ -1,6 +1,6 @@
 import { ductHeatOf } from '../air/ductHeat.ts';
+import type { AirModel } from '../air/ductwork.ts';
 import { placedSolver } from '../air/flows.ts';
-import type { AirModel } from '../air/result.ts';
 import { atticTemperature } from '../loads/attic.ts';
 import { humidityRatio } from '../physics/air/index.ts';
 import { attempt, type Outcome, required } from '../plan/outcome.ts';

@@ -1,6 +1,6 @@
 import type { DuctHeat, DuctSurroundings } from '../air/ductHeat.ts';
+import type { AirModel } from '../air/ductwork.ts';
 import { named, type PlacedFlows, type placedSolver, type SolvedFlows } from '../air/flows.ts';
-import type { AirModel } from '../air/result.ts';
 import { standardAir } from '../equipment/coil/fit.ts';
 import { extraFanHeat } from '../equipment/fanHeat.ts';
 import type { BlowerModel, UnitModel, UnitSpeed } from '../equipment/result.ts';

@@ -1,6 +1,7 @@
 import type { Given } from '@kneewall/project';
 import type { ClimateResult } from '../climate/result.ts';
-import type { HeatMet, LoadsResult } from '../loads/result.ts';
+import type { HeatMet } from '../coupling/houseYear/heatMet.ts';
+import type { LoadsResult } from '../loads/result.ts';
 import { attempt, required, unresolved } from '../plan/outcome.ts';
 import { type Scenario, scenario, spread } from '../plan/scenario.ts';
 import { type HeatingCorrections, heatingCorrections } from './corrections.ts';

@@ -1,7 +1,7 @@
 import type { Range } from '@kneewall/project';
 import type { Outcome } from '../plan/outcome.ts';
+import type { ResultBase } from '../plan/resultBase.ts';
 import type { Spread } from '../plan/scenario.ts';
-import type { ResultBase } from '../plan/trade.ts';
 import type { Season } from './season/season.ts';
 
 export type UnitSpeed = 'least' | 'between' | 'rated' | 'most';

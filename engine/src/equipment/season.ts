@@ -1,5 +1,5 @@
 import type { Range } from '@kneewall/project';
-import type { HeatMet } from '../loads/result.ts';
+import type { HeatMet } from '../coupling/houseYear/heatMet.ts';
 import { required } from '../plan/outcome.ts';
 import { scenario } from '../plan/scenario.ts';
 import { heatingCorrections } from './corrections.ts';

@@ -68,3 +68,6 @@ export function makeJob(
   const key = hashOf(`{"inputs":{${text}},"kind":${JSON.stringify(kind)},"version":${version}}`);
   return { key, kind, version, inputs: Object.fromEntries(parts.map(([name, part]) => [name, part.value])), cost };
 }
+
+/** Results of jobs by key, and parsed blobs as `blob:<sha>`. */
+export type Results = Readonly<Record<string, unknown>>;

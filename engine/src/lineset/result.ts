@@ -1,6 +1,6 @@
 import type { Range } from '@kneewall/project';
 import type { Outcome } from '../plan/outcome.ts';
-import type { ResultBase } from '../plan/trade.ts';
+import type { ResultBase } from '../plan/resultBase.ts';
 import type { Inside } from './inside/insideWay.ts';
 import type { Flammable } from './kernels/roomRule.ts';
 

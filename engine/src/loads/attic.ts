@@ -1,6 +1,5 @@
 import { steadyAttic } from '../physics/attic/index.ts';
 import type { Recorder } from '../physics/recorder.ts';
-import type { AtticModel } from './result.ts';
 
 export type AtticAt = {
   readonly mode: 'heating' | 'cooling';
@@ -15,3 +14,14 @@ export function atticTemperature(model: AtticModel, at: AtticAt, rec?: Recorder)
   const roof = at.mode === 'cooling' ? at.outdoor + model.sunRise : at.outdoor - model.skyDrop;
   return steadyAttic(model, { rooms: at.indoor, roof, air: at.outdoor, ducts: at.ductHeat }, rec);
 }
+
+/** A steady attic: everything its temperature hangs on. Conductances W/K. */
+export type AtticModel = {
+  readonly ceiling: number;
+  readonly roof: number;
+  /** Of outdoor air passing through. */
+  readonly vents: number;
+  /** K that the sun adds to the outdoor air at the roof, at the design hour; what the night sky takes off, at night. */
+  readonly sunRise: number;
+  readonly skyDrop: number;
+};

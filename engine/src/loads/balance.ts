@@ -4,8 +4,9 @@ import { heatOfAir } from '../physics/flow/index.ts';
 import type { Envelope } from '../physics/infiltration/index.ts';
 import type { Scenario } from '../plan/scenario.ts';
 import type { WorkingRecorder } from '../plan/working.ts';
+import type { AtticModel } from './attic.ts';
 import { atticTemperature } from './attic.ts';
-import type { Element, HouseElements } from './element.ts';
+import type { Element, HouseElements, PartId } from './element.ts';
 import {
   atticAtHour,
   atticOf,
@@ -20,7 +21,7 @@ import { ownLoss, ownLossOf } from './learned/ownLoss.ts';
 import { scaledAttic, scaledElements, scaledLeaks } from './learned/scaled.ts';
 import { learnedTimes } from './learned/times.ts';
 import { elementsOfAnswers } from './quick.ts';
-import type { AtticHour, AtticModel, LoadPart, PartId } from './result.ts';
+import type { AtticHour, LoadPart } from './result.ts';
 import { elementsOfRooms } from './rooms.ts';
 import type { Plane, PlaneSun } from './sunlight.ts';
 

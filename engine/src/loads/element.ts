@@ -1,5 +1,3 @@
-import type { PartId } from './result.ts';
-
 /** What lies on the other side of a heat path. A crawl space is folded into the path's own conductance. */
 export type OtherSide = 'outdoors' | 'attic' | 'ground' | 'unheated';
 
@@ -27,3 +25,16 @@ export type HouseElements = {
   /** m² of ceiling below the attic, seen from above. */
   readonly atticFloor: number;
 };
+
+/** What carries heat in or out. */
+export type PartId =
+  | 'walls'
+  | 'windows'
+  | 'doors'
+  | 'ceiling'
+  | 'roof'
+  | 'floor'
+  | 'air'
+  | 'sun'
+  | 'people'
+  | 'appliances';

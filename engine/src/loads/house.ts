@@ -1,21 +1,20 @@
 import type { ResolvedProject } from '@kneewall/project';
 import type { DesignDay, DesignNight } from '../climate/result.ts';
 import { airDensity } from '../physics/air/index.ts';
+import { rad } from '../physics/exact.ts';
 import { heatOfAir } from '../physics/flow/index.ts';
 import { type Envelope, leakageCoefficient, leakageFlow, usualExponent } from '../physics/infiltration/index.ts';
 import { unresolved } from '../plan/outcome.ts';
 import type { Scenario } from '../plan/scenario.ts';
 import type { WorkingRecorder } from '../plan/working.ts';
+import type { AtticModel } from './attic.ts';
 import { draughtGiven } from './constructions/index.ts';
 import type { HouseElements } from './element.ts';
 import { fourSides, skyDrop, sunFilm } from './outside.ts';
-import type { AtticModel, LeakFace } from './result.ts';
 import type { PlaneSun } from './sunlight.ts';
 
 type House = ResolvedProject['house'];
 type Site = ResolvedProject['site'];
-
-const rad = Math.PI / 180;
 
 /** Conductances round the attic from the roof's own fields, and what the sun adds to its roof by hour of the hot day, K. */
 export function atticOf(
@@ -127,3 +126,6 @@ export type Weather = {
   readonly pressure: number;
   readonly groundMean: number;
 };
+
+/** A share of a room's leaking walls, and the way it faces, degrees from north. */
+export type LeakFace = { readonly faces: number; readonly share: number };

@@ -1,7 +1,6 @@
 import type { HouseYear } from '../coupling/houseYear/answers.ts';
-import type { Job } from '../jobs/job.ts';
+import type { Job, Results } from '../jobs/job.ts';
 import type { Outcome } from '../plan/outcome.ts';
-import type { Results } from '../plan/trade.ts';
 import { byDays } from './byDays.ts';
 import { type DesignDays, daysJobKind } from './dynamic/daysJob.ts';
 import type { Study, StudyInputs } from './dynamic/study.ts';

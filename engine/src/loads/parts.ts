@@ -1,4 +1,5 @@
-import type { LoadPart, PartId } from './result.ts';
+import type { PartId } from './element.ts';
+import type { LoadPart } from './result.ts';
 
 /** What carries the heat, in words. */
 export const partTitle: Readonly<Record<PartId, string>> = {

@@ -4,9 +4,8 @@ import { unresolved } from '../plan/outcome.ts';
 import type { Scenario } from '../plan/scenario.ts';
 import type { WorkingRecorder } from '../plan/working.ts';
 import { type EraPart, eraU } from './constructions/index.ts';
-import type { Element, HouseElements } from './element.ts';
+import type { Element, HouseElements, PartId } from './element.ts';
 import { crawlSpace, fourSides, groundFloor, sunFilm } from './outside.ts';
-import type { PartId } from './result.ts';
 import { edgeOf, type Setting } from './rooms.ts';
 import { windowSun } from './sunlight.ts';
 

@@ -2,24 +2,14 @@ import type { Range } from '@kneewall/project';
 import type { HouseYear } from '../coupling/houseYear/answers.ts';
 import type { Envelope } from '../physics/infiltration/index.ts';
 import type { Outcome } from '../plan/outcome.ts';
+import type { ResultBase } from '../plan/resultBase.ts';
 import type { Spread } from '../plan/scenario.ts';
-import type { ResultBase } from '../plan/trade.ts';
+import type { AtticModel } from './attic.ts';
 import type { DesignDays } from './dynamic/daysJob.ts';
 import type { Study } from './dynamic/study.ts';
 import type { Totals } from './dynamic/studyJob.ts';
-
-/** What carries heat in or out. */
-export type PartId =
-  | 'walls'
-  | 'windows'
-  | 'doors'
-  | 'ceiling'
-  | 'roof'
-  | 'floor'
-  | 'air'
-  | 'sun'
-  | 'people'
-  | 'appliances';
+import type { PartId } from './element.ts';
+import type { LeakFace } from './house.ts';
 
 /** One part of a load, W, positive when it makes the unit work. `subject` is the surface or opening, where it is one. */
 export type LoadPart = { readonly part: PartId; readonly subject?: string; readonly heat: number };
@@ -43,20 +33,6 @@ export type CoolingLoad = {
   readonly hour: number;
 };
 
-/** Hours in which a house needs about so much heat, W, at about such outdoor air, °C. */
-export type HeatMet = { readonly outdoor: number; readonly load: number; readonly hours: number };
-
-/** A steady attic: everything its temperature hangs on. Conductances W/K. */
-export type AtticModel = {
-  readonly ceiling: number;
-  readonly roof: number;
-  /** Of outdoor air passing through. */
-  readonly vents: number;
-  /** K that the sun adds to the outdoor air at the roof, at the design hour; what the night sky takes off, at night. */
-  readonly sunRise: number;
-  readonly skyDrop: number;
-};
-
 /** What last winter's fuel adds to the house as entered: a second witness of the loss for each degree. */
 export type Narrowed = {
   readonly by: 'fuel';
@@ -70,9 +46,6 @@ export type Narrowed = {
   readonly lossPerDegree: Spread;
   readonly heating: Spread;
 };
-
-/** A share of a room's leaking walls, and the way it faces, degrees from north. */
-export type LeakFace = { readonly faces: number; readonly share: number };
 
 /** How the house leaks under pressure: Q = c pⁿ, m³/(s Paⁿ), each room's share of c, and which way a room's walls face. */
 export type HouseLeaks = {

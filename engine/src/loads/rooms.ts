@@ -6,9 +6,8 @@ import type { Scenario } from '../plan/scenario.ts';
 import type { WorkingRecorder } from '../plan/working.ts';
 import { assemblyU, settingOf } from './assembly.ts';
 import { glass, glassGiven, shadeShare } from './constructions/index.ts';
-import type { Element, HouseElements, OtherSide } from './element.ts';
+import type { Element, HouseElements, OtherSide, PartId } from './element.ts';
 import { crawlSpace, groundFloor, sunFilm } from './outside.ts';
-import type { PartId } from './result.ts';
 import { type Plane, type PlaneSun, windowSun } from './sunlight.ts';
 
 type House = ResolvedProject['house'];

@@ -1,8 +1,8 @@
 import type { DesignDay } from '../climate/result.ts';
+import { rad } from '../physics/exact.ts';
 import { angleModifier } from '../physics/glazing/index.ts';
 import { airMass, groundOnPlane, incidenceCosine, skyOnPlane } from '../physics/sun/index.ts';
 
-const rad = Math.PI / 180;
 export type Plane = { readonly tilt: number; readonly azimuth: number };
 
 /** Sun on a plane for the 24 hours of the hot day, W/m²: direct, and the rest from sky and ground. */

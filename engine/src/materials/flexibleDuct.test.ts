@@ -7,12 +7,12 @@ import { moneyOf } from '../air/sizing/effort.ts';
 import type { PriceBook } from '../air/sizing/priceBook.ts';
 import { slackIn } from '../air/sizing/reshape.ts';
 import { type CoilJob, cutCoils } from '../physics/cutting/index.ts';
+import { inch } from '../physics/exact.ts';
 import { scenario } from '../plan/scenario.ts';
 import { cutPlan } from './cutting/cutPlan.ts';
 import { inputsOf } from './cutting/inputsOf.ts';
 import { sum } from './sum.ts';
 
-const inch = 0.0254;
 const q = (value: unknown) => ({ value, known: 'measured' });
 const run = (length: number, slack: number, d = 8) => ({
   kind: 'flexible',

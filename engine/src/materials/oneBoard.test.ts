@@ -13,7 +13,7 @@ beforeAll(() => {
   if (!job) throw new Error('the pieces are wanted');
   before = first.plan;
   after = evaluate(project, { [job.key]: runJob(job, host) }).plan;
-}, 120_000);
+});
 
 const board = ({ materials }: Plan) =>
   materials.filter((l) => l.like?.id === 'board' || l.id.startsWith('materials/board'));

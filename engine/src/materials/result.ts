@@ -2,7 +2,7 @@ import type { QuantityKind, Range, TradeId } from '@kneewall/project';
 import type { HoldPoint, Status } from '../plan/finding.ts';
 import type { MaterialLine } from '../plan/lines.ts';
 import type { Outcome } from '../plan/outcome.ts';
-import type { ResultBase } from '../plan/trade.ts';
+import type { ResultBase } from '../plan/resultBase.ts';
 import type { BoughtCap } from './cutting/made/result.ts';
 import type { CutAnswers, HandSheet } from './cutting/result.ts';
 import type { PanelPlan } from './panels/result.ts';

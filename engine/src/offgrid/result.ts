@@ -1,6 +1,6 @@
 import type { Range } from '@kneewall/project';
 import type { Outcome } from '../plan/outcome.ts';
-import type { ResultBase } from '../plan/trade.ts';
+import type { ResultBase } from '../plan/resultBase.ts';
 
 /** An array in plain numbers. */
 export type ArrayInputs = {

@@ -1,6 +1,6 @@
 import type { Range } from '@kneewall/project';
 import type { Outcome } from '../plan/outcome.ts';
-import type { ResultBase } from '../plan/trade.ts';
+import type { ResultBase } from '../plan/resultBase.ts';
 
 export type PaperKind = 'permit' | 'inspection' | 'warranty' | 'insurance' | 'quote' | 'incentive';
 export type PaperStatus = 'open' | 'asked' | 'granted' | 'refused';

@@ -1,7 +1,7 @@
 import type { Project, ResolvedProject } from '@kneewall/project';
 import type { Agreement } from '../coupling/agreement.ts';
 import type { Season } from '../coupling/season/season.ts';
-import type { Job } from '../jobs/job.ts';
+import type { Results } from '../jobs/job.ts';
 import type { TradeResults } from '../results.ts';
 import type { Finding } from './finding.ts';
 import type { Draft, Judged, Words } from './judge.ts';
@@ -10,20 +10,11 @@ import type { Printer } from './printer.ts';
 import type { Sources } from './source.ts';
 import type { Working } from './working.ts';
 
-/** Results of jobs by key, and parsed blobs as `blob:<sha>`. */
-export type Results = Readonly<Record<string, unknown>>;
-
 /** What a trade computes with: its part of the project, what is upstream, and finished jobs. */
 export type TradeInput<Upstream extends keyof TradeResults = never> = {
   readonly project: ResolvedProject;
   readonly upstream: { readonly [K in Upstream]: TradeResults[K] };
   readonly results: Results;
-};
-
-/** What every trade's result carries beside its own numbers. */
-export type ResultBase = {
-  readonly workings: Readonly<Record<string, Working>>;
-  readonly wanted: readonly Job[];
 };
 
 /** Everything the judging stage may see. */

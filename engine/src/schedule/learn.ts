@@ -1,4 +1,4 @@
-import type { Results } from '../plan/trade.ts';
+import type { Results } from '../jobs/job.ts';
 import type { ScheduleResult, WorkAnswers } from './result.ts';
 import { firstPlanKind, workPlanKind } from './workJob.ts';
 

@@ -2,7 +2,7 @@ import type { QuantityKind, Range } from '@kneewall/project';
 import type { Delivery, Stock } from '../materials/result.ts';
 import type { Awaited } from '../paperwork/result.ts';
 import type { Outcome } from '../plan/outcome.ts';
-import type { ResultBase } from '../plan/trade.ts';
+import type { ResultBase } from '../plan/resultBase.ts';
 
 /** A stretch of free time: minutes from the plan's start, and who is there. */
 export type WorkWindow = {

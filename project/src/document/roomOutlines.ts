@@ -2,7 +2,7 @@ import { areaOfOutline, crossingOf, usableArea } from '../drawn/outline.ts';
 import { printQuantity } from '../quantity/index.ts';
 import type { Project } from '../schema/project.ts';
 import { asked, type Path, type Problem } from './problem.ts';
-import type { Given, ResolvedProject } from './resolve.ts';
+import type { Given, ResolvedProject } from './resolved.ts';
 
 type Rooms = ResolvedProject['house']['rooms'];
 

@@ -1,5 +1,4 @@
 import type { Line } from './lines.ts';
-import type { Piece } from './pieces.ts';
 
 /** A line of text where it stands, points from the left and the top. */
 export type Standing = {
@@ -85,3 +84,12 @@ export function cutBox(box: Box, room: number): [Box, Box] {
     { ...below, height: box.height - at },
   ];
 }
+
+/**
+ * What pages are filled with, in order. A box comes with what stands above it again where it begins a page; one that
+ * `parts` goes on over the next page between its lines.
+ */
+export type Piece =
+  | { readonly kind: 'gap'; readonly height: number }
+  | { readonly kind: 'box'; readonly box: Box; readonly head?: Box | undefined; readonly parts?: boolean }
+  | { readonly kind: 'turn' };

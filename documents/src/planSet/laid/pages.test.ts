@@ -3,7 +3,7 @@ import { expect, it } from 'vitest';
 import { type Block, body, boxed, columnsOf, list, page, table } from '../block.ts';
 import { stylesFor } from '../styles.ts';
 import { type Page, pagesOf } from './pages.ts';
-import type { Setting } from './pieces.ts';
+import type { Setting } from './setting.ts';
 
 /** A font of letters as wide as half their height. */
 const font = { id: 'F', ascender: 800, descender: -200 } as PutIn;

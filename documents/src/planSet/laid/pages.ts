@@ -1,6 +1,8 @@
 import type { Block, Margin, PageSize } from '../block.ts';
+import type { Piece } from './box.ts';
 import { type Box, cutBox, empty, type Open, put } from './box.ts';
-import { type Piece, piecesOf, type Setting } from './pieces.ts';
+import { piecesOf } from './pieces.ts';
+import type { Setting } from './setting.ts';
 
 /** A page with all that stands on it, points. */
 export type Page = PageSize & Open;

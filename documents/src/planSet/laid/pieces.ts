@@ -1,32 +1,11 @@
 import type { Block } from '../block.ts';
-import type { Looks } from '../styles.ts';
+import type { Piece } from './box.ts';
 import { type Box, boxOf, type Entry, empty, put } from './box.ts';
-import { type Inline, inlinesOf, type Setter } from './inlines.ts';
+import { inlinesOf } from './inlines.ts';
 import { linesOf } from './lines.ts';
+import type { Laid, Setting, Text } from './setting.ts';
 import { tablePieces } from './tablePieces.ts';
 import { lookOf, marginOf, wordsOf } from './texts.ts';
-
-/**
- * What pages are filled with, in order. A box comes with what stands above it again where it begins a page; one that
- * `parts` goes on over the next page between its lines.
- */
-export type Piece =
-  | { readonly kind: 'gap'; readonly height: number }
-  | { readonly kind: 'box'; readonly box: Box; readonly head?: Box | undefined; readonly parts?: boolean }
-  | { readonly kind: 'turn' };
-
-/** What blocks are laid out with: the letters and the looks of the set, and what its list of contents names. */
-export type Setting = Setter & {
-  readonly looks: Looks;
-  readonly contents: readonly Titled[];
-  /** Texts in words so far: those of a table are asked for twice. */
-  readonly inWords: WeakMap<Text, readonly Inline[]>;
-};
-
-/** A line of the contents: a title and by which name its page is found. */
-export type Titled = { readonly title: string; readonly name: string };
-
-export type Laid = Exclude<Block, { readonly section: unknown }>;
 
 /** A block in the pieces between which pages may be turned, from `x` on, so wide; points. */
 export function piecesOf(block: Laid, x: number, width: number, setting: Setting): Piece[] {
@@ -64,8 +43,6 @@ function sideBySide({ columns, columnGap }: Columns, x: number, width: number, s
 }
 
 type Columns = Extract<Block, { readonly columns: unknown }>;
-
-export type Text = Extract<Block, { readonly text: unknown }>;
 
 function paragraph(block: Text, x: number, width: number, setting: Setting): Piece[] {
   const look = lookOf(block, setting.looks);

@@ -1,9 +1,10 @@
 import type { Block, Layout, Table } from '../block.ts';
 import { layouts, type Ruling } from '../styles.ts';
+import type { Piece } from './box.ts';
 import { type Box, boxOf, empty, type Open, put } from './box.ts';
 import { columnWidths } from './columns.ts';
 import { widthsOf } from './inlines.ts';
-import type { Laid, Piece, Setting } from './pieces.ts';
+import type { Laid, Setting } from './setting.ts';
 import { marginOf, wordsOf } from './texts.ts';
 
 /**

@@ -1,7 +1,7 @@
 import type { Margin } from '../block.ts';
 import type { Looks } from '../styles.ts';
 import { type Inline, inlinesOf, type Look } from './inlines.ts';
-import type { Laid, Setting, Text } from './pieces.ts';
+import type { Laid, Setting, Text } from './setting.ts';
 
 export function marginOf(block: Laid, looks: Looks): Margin {
   const style = 'style' in block && block.style ? looks[block.style] : undefined;

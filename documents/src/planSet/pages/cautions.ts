@@ -1,6 +1,6 @@
 import { tradeTitle } from '@kneewall/engine';
 import { type Block, body, bold, lead, list, page, part } from '../block.ts';
-import type { SetInput } from '../planSet.ts';
+import type { SetInput } from '../setInput.ts';
 
 /** Every caution of the plan in one place, each once: the page to hang up where the work is done. */
 export function cautionPage({ plan }: SetInput): Block[] {

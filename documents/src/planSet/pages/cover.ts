@@ -1,7 +1,7 @@
 import { holdPointTitle, type Plan } from '@kneewall/engine';
 import { printQuantity } from '@kneewall/project';
 import { type Block, body, bold, lead, small, table } from '../block.ts';
-import type { SetInput } from '../planSet.ts';
+import type { SetInput } from '../setInput.ts';
 import { statusSigns } from '../signs.ts';
 
 /** What it is, where it stands, what speaks against it, and what is in the set. */

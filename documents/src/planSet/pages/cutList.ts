@@ -1,7 +1,7 @@
 import { bothCutLengths } from '../../cutSheet/cutLength.ts';
 import { cutRows } from '../../cutSheet/cutRows.ts';
 import { type Block, bold, lead, page, table } from '../block.ts';
-import type { SetInput } from '../planSet.ts';
+import type { SetInput } from '../setInput.ts';
 
 /** Every measure of every piece, and what is cut from lengths and bags; nothing until the pieces are laid out. */
 export function cutListPages({ plan, units }: SetInput): Block[] {

@@ -2,7 +2,7 @@ import { broughtWords } from '../../calendar/broughtWords.ts';
 import { type Stay, workByWindow } from '../../calendar/workCalendar.ts';
 import { clock, dayName, partWords, placeWords } from '../../calendar/workWords.ts';
 import { type Block, bold, lead, page, table, type Words } from '../block.ts';
-import type { SetInput } from '../planSet.ts';
+import type { SetInput } from '../setInput.ts';
 
 /** The work window by window, with a box to tick and where it may be left. Nothing while there is no plan of work. */
 export function eveningPages({ plan }: SetInput): Block[] {

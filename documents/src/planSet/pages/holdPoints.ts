@@ -1,6 +1,6 @@
 import { consequenceTitle, type Finding, type HoldPointView, holdPointTitle, tradeTitle } from '@kneewall/engine';
 import { type Block, body, bold, lead, page, part, small, table } from '../block.ts';
-import type { SetInput } from '../planSet.ts';
+import type { SetInput } from '../setInput.ts';
 import { signOf } from '../signs.ts';
 
 /** What stands against each hold point with what mends it, harm first; and, in short, what holds. */

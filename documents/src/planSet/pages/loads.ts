@@ -3,7 +3,7 @@ import { printQuantity, type QuantityKind, type System } from '@kneewall/project
 import { formatRange } from '@kneewall/project/quantity';
 import { type Block, bold, lead, page, small, table } from '../block.ts';
 import { orUnknown } from '../orUnknown.ts';
-import type { SetInput } from '../planSet.ts';
+import type { SetInput } from '../setInput.ts';
 
 /** What the house needs on the cold night and on the hot afternoon: whole, by room, and by what carries the heat. */
 export function loadsPage({ plan, units }: SetInput): Block[] {

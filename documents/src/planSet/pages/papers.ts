@@ -13,7 +13,7 @@ import { formatRange } from '@kneewall/project/quantity';
 import { licenceWords } from '../../lists/paperLists.ts';
 import { type Block, body, checklist, lead, page, small, table } from '../block.ts';
 import { orUnknown } from '../orUnknown.ts';
-import type { SetInput } from '../planSet.ts';
+import type { SetInput } from '../setInput.ts';
 
 type Papers = NonNullable<Plan['trades']['paperwork']>;
 

@@ -3,7 +3,7 @@ import { printQuantity, type QuantityKind, type System } from '@kneewall/project
 import { formatRange } from '@kneewall/project/quantity';
 import { type Block, body, bold, lead, page, part, table } from '../block.ts';
 import { orUnknown } from '../orUnknown.ts';
-import type { SetInput } from '../planSet.ts';
+import type { SetInput } from '../setInput.ts';
 
 /** The units weighed, the air that the chosen one moves, and what uses up the blower's pressure. */
 export function pressurePage({ plan, units }: SetInput): Block[] {

@@ -1,7 +1,7 @@
 import { printQuantity } from '@kneewall/project';
 import { formatRange } from '@kneewall/project/quantity';
 import { type Block, body, lead, page, small, table } from '../block.ts';
-import type { SetInput } from '../planSet.ts';
+import type { SetInput } from '../setInput.ts';
 
 /** The sheets to take along at first start: what each number should be, how to take it, and room to write it down. */
 export function readingPages({ plan, units }: SetInput): Block[] {

@@ -1,7 +1,7 @@
 import type { Finding, Plan } from '@kneewall/engine';
 import { inOrder, type Project, printQuantity, type System } from '@kneewall/project';
 import { type Block, body, bold, lead, list, page, part, small, table } from '../block.ts';
-import type { SetInput } from '../planSet.ts';
+import type { SetInput } from '../setInput.ts';
 import { signOf } from '../signs.ts';
 import { takenBlocks } from './logTaught.ts';
 

@@ -11,7 +11,7 @@ import {
 import type { System } from '@kneewall/project';
 import { formatRange } from '@kneewall/project/quantity';
 import { type Block, body, columnsOf, lead, page, part, table } from '../block.ts';
-import type { SetInput } from '../planSet.ts';
+import type { SetInput } from '../setInput.ts';
 
 /** What to buy, by shop and in the order in which it must be there, with a box to tick; then cost, tools, and what is forgotten. */
 export function shoppingPages({ plan, units }: SetInput): Block[] {

@@ -1,6 +1,6 @@
 import type { Plan } from '@kneewall/engine';
 import { type Block, lead, page, table } from '../block.ts';
-import type { SetInput } from '../planSet.ts';
+import type { SetInput } from '../setInput.ts';
 
 /** Where every limit and figure of this plan is taken from, and how well that is known. */
 export function sourcePages({ plan }: SetInput): Block[] {

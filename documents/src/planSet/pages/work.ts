@@ -3,7 +3,7 @@ import { printQuantity, type System } from '@kneewall/project';
 import { formatRange } from '@kneewall/project/quantity';
 import { placeWords } from '../../calendar/workWords.ts';
 import { type Block, body, bold, boxed, lead, page, part, small } from '../block.ts';
-import type { SetInput } from '../planSet.ts';
+import type { SetInput } from '../setInput.ts';
 
 /** What to do, by hold point: a card for each task with what can hurt first, with what, how long, where to stop, and when it is done. */
 export function workPages({ plan, units }: SetInput): Block[] {

@@ -1,7 +1,7 @@
 import { type Finding, formulaTitle, knownTitle, plainNumber, type Step } from '@kneewall/engine';
 import { type Project, pathLabel } from '@kneewall/project';
 import { type Block, bold, lead, page, small } from '../block.ts';
-import type { SetInput } from '../planSet.ts';
+import type { SetInput } from '../setInput.ts';
 
 /** How each number comes about, finding by finding, in the units it was worked out in. */
 export function workingPages({ plan, project }: SetInput): Block[] {

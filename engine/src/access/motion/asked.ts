@@ -1,7 +1,7 @@
 import type { ResolvedProject } from '@kneewall/project';
 import type { Scenario } from '../../plan/scenario.ts';
 import type { Box } from '../kernels/boxes.ts';
-import type { PassageKind } from '../result.ts';
+import type { PassageKind } from '../passageKind.ts';
 
 type Entered = ResolvedProject['routes']['passages'][string];
 

@@ -1,7 +1,7 @@
 import { bladeLosses } from '../../physics/flow/index.ts';
 import { attempt, type Outcome, required, unresolved } from '../../plan/outcome.ts';
+import type { AirFlows, AirModel } from '../ductwork.ts';
 import { inTable, nominalAir, solveFlows } from '../flows.ts';
-import type { AirFlows, AirModel } from '../result.ts';
 import type { BalancedFlows } from './balanceFlows.ts';
 import { dampered } from './dampered.ts';
 import { type DamperPlace, damperPlaces } from './places.ts';

@@ -1,6 +1,6 @@
 import { attempt, type Outcome, required, unresolved } from '../../plan/outcome.ts';
 import { recordWorking } from '../../plan/working.ts';
-import type { Found } from '../findings.ts';
+import type { Found } from '../found.ts';
 import type { AirResult } from '../result.ts';
 import type { DamperSetting, RoomBalance, SeasonBalance } from './result.ts';
 

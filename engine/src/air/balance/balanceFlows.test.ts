@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { AirModel } from '../ductwork.ts';
 import { nominalAir, solveFlows } from '../flows.ts';
-import type { AirModel } from '../result.ts';
 import { type BalancedFlows, balanceFlows } from './balanceFlows.ts';
 import { dampered } from './dampered.ts';
 import { damperPlaces } from './places.ts';

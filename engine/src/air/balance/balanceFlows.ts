@@ -1,6 +1,6 @@
+import type { AirFlows, AirModel } from '../ductwork.ts';
 import { nominalAir, solveFlows } from '../flows.ts';
 import type { AirAt } from '../networkParts.ts';
-import type { AirFlows, AirModel } from '../result.ts';
 import { dampered } from './dampered.ts';
 import type { DamperPlace } from './places.ts';
 import { placeFlow, type WayLoss, wayLosses } from './ways.ts';

@@ -1,6 +1,6 @@
 import { type Job, makeJob } from '../../jobs/job.ts';
 import type { LoadsResult } from '../../loads/result.ts';
-import type { AirModel } from '../result.ts';
+import type { AirModel } from '../ductwork.ts';
 import { type Fitting, lossIn } from '../sizing/fittingLoss.ts';
 import type { BalanceInput } from './balanceAir.ts';
 import { damperPlaces } from './places.ts';

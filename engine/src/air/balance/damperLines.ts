@@ -1,5 +1,5 @@
 import type { MaterialLine } from '../../plan/lines.ts';
-import type { AirModel } from '../result.ts';
+import type { AirModel } from '../ductwork.ts';
 import { damperPlaces } from './places.ts';
 
 const millimetres = (m: number): number => Math.round(m * 1000);

@@ -1,5 +1,5 @@
+import type { AirModel } from '../ductwork.ts';
 import { standardDensity } from '../networkParts.ts';
-import type { AirModel } from '../result.ts';
 import type { DamperPlace } from './places.ts';
 
 /** Loss coefficient of each damper on the velocity in its collar or face, by place. */

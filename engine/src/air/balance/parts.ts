@@ -1,4 +1,4 @@
-import type { AirFlows } from '../result.ts';
+import type { AirFlows } from '../ductwork.ts';
 import type { DamperPlace } from './places.ts';
 import type { Shares } from './sharesOf.ts';
 import { placeFlow } from './ways.ts';

@@ -1,5 +1,5 @@
+import type { AirModel, DuctSection, Terminal } from '../ductwork.ts';
 import { sideOf } from '../model.ts';
-import type { AirModel, DuctSection, Terminal } from '../result.ts';
 
 /** Where a damper changes the air of one room and of no other. */
 export type DamperPlace = {

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import type { AirModel, DuctSection, Terminal } from '../result.ts';
+import type { AirModel, DuctSection, Terminal } from '../ductwork.ts';
 
 export const section = (id: string, more: Partial<DuctSection>): DuctSection => {
   const diameter = more.diameter ?? 0.2;

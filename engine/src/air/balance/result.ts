@@ -1,5 +1,5 @@
 import type { Outcome } from '../../plan/outcome.ts';
-import type { AirModel } from '../result.ts';
+import type { AirModel } from '../ductwork.ts';
 import type { DamperPlace } from './places.ts';
 
 export type Season = 'heating' | 'cooling';

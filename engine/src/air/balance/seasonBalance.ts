@@ -1,5 +1,5 @@
 import { bladeAngle, bladeLosses } from '../../physics/flow/index.ts';
-import type { AirFlows } from '../result.ts';
+import type { AirFlows } from '../ductwork.ts';
 import { partsOf, roomFlow } from './parts.ts';
 import type { DamperPlace } from './places.ts';
 import type { DamperSetting, RoomBalance, Season, SeasonBalance } from './result.ts';

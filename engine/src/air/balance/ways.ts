@@ -1,6 +1,6 @@
 import { airDensity } from '../../physics/air/index.ts';
+import type { AirFlows, AirModel, DuctSection } from '../ductwork.ts';
 import type { AirAt } from '../networkParts.ts';
-import type { AirFlows, AirModel, DuctSection } from '../result.ts';
 import type { DamperPlace } from './places.ts';
 
 /** Pa of a duct with fittings grow about so with flow; between friction alone and fittings alone. */

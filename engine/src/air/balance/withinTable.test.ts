@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { bladeLosses } from '../../physics/flow/index.ts';
+import type { AirModel } from '../ductwork.ts';
 import { nominalAir, solveFlows } from '../flows.ts';
-import type { AirModel } from '../result.ts';
 import { balanceFlows } from './balanceFlows.ts';
 import { dampered } from './dampered.ts';
 import { partsOf } from './parts.ts';

@@ -1,7 +1,7 @@
 import { bladeLosses } from '../../physics/flow/index.ts';
 import { unresolved } from '../../plan/outcome.ts';
+import type { AirFlows, AirModel } from '../ductwork.ts';
 import { inTable } from '../flows.ts';
-import type { AirFlows, AirModel } from '../result.ts';
 import { type BalancedFlows, balanceFlows } from './balanceFlows.ts';
 import { partsOf } from './parts.ts';
 import type { DamperPlace } from './places.ts';

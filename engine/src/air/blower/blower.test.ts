@@ -2,8 +2,8 @@ import { applyEdit, type Project, valueAt } from '@kneewall/project';
 import { describe, expect, it } from 'vitest';
 import { demo } from '../../../test/demos.ts';
 import { evaluate } from '../../index.ts';
+import type { AirModel } from '../ductwork.ts';
 import { nominalAir, solveFlows } from '../flows.ts';
-import type { AirModel } from '../result.ts';
 
 const project = demo('tern-ledge');
 const blower = ['candidates', 'unit-24', 'blower'];

@@ -1,7 +1,7 @@
 import type { BlowerModel } from '../../equipment/result.ts';
 import { fanPower } from '../../physics/network/index.ts';
 import { pressureRise } from '../../physics/sound/index.ts';
-import type { AirFlows, AirModel } from '../result.ts';
+import type { AirFlows, AirModel } from '../ductwork.ts';
 
 /** Share of its set flow below which a blower no longer holds it. Source: `equipment.constant-airflow`. */
 const held = 0.95;

@@ -1,7 +1,7 @@
 import { type FanPoint, fanPoints } from '../../physics/network/index.ts';
+import type { AirModel } from '../ductwork.ts';
 import { networkOf } from '../flows.ts';
 import { type AirAt, addedPressure } from '../networkParts.ts';
-import type { AirModel } from '../result.ts';
 
 /** Whether a blower's table rises somewhere: then it may meet the ducts more than once. */
 export const tableRises = ({ blower }: AirModel): boolean =>

@@ -1,6 +1,6 @@
 import { attempt, required, unresolved } from '../../plan/outcome.ts';
 import { recordWorking } from '../../plan/working.ts';
-import type { Found } from '../findings.ts';
+import type { Found } from '../found.ts';
 import type { AirResult } from '../result.ts';
 
 /** A blower whose table rises somewhere: at how many flows it can run on these ducts. Nothing to say of one that falls. */

@@ -3,7 +3,7 @@ import { attempt, required, unresolved } from '../../plan/outcome.ts';
 import { scenario } from '../../plan/scenario.ts';
 import type { PlanView } from '../../plan/trade.ts';
 import { recordWorking } from '../../plan/working.ts';
-import type { Found } from '../findings.ts';
+import type { Found } from '../found.ts';
 import type { AirResult } from '../result.ts';
 import type { FlueFound } from './flueCases.ts';
 import { doorShuts } from './shut.ts';

@@ -1,5 +1,6 @@
 import { inOrder, type ResolvedProject } from '@kneewall/project';
-import type { HouseLeaks, LeakFace } from '../../loads/result.ts';
+import type { LeakFace } from '../../loads/house.ts';
+import type { HouseLeaks } from '../../loads/result.ts';
 import type { Scenario } from '../../plan/scenario.ts';
 import type { LeakPlace } from './houseAir.ts';
 

@@ -4,8 +4,8 @@ import { orificesInSeries } from '../../physics/flow/index.ts';
 import type { Outcome } from '../../plan/outcome.ts';
 import type { Scenario } from '../../plan/scenario.ts';
 import { asGiven } from '../asGiven.ts';
+import type { AirFlows, AirModel } from '../ductwork.ts';
 import { sideOf } from '../model.ts';
-import type { AirFlows, AirModel } from '../result.ts';
 import type { HouseAir } from './houseAir.ts';
 import { type Heights, placesTogether } from './leakPlaces.ts';
 

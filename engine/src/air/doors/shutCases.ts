@@ -1,5 +1,5 @@
+import type { AirModel } from '../ductwork.ts';
 import { nominalAir, type PlacedFlows } from '../flows.ts';
-import type { AirModel } from '../result.ts';
 import type { DoorWay } from './doorWork.ts';
 import type { FlueFound } from './flueCases.ts';
 import type { HouseAir, ShutDoors } from './houseAir.ts';

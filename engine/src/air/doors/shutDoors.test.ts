@@ -2,8 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { airDensity } from '../../physics/air/index.ts';
 import { dischargeCoefficient } from '../../physics/flow/index.ts';
+import type { AirModel, DuctSection } from '../ductwork.ts';
 import { nominalAir, solveFlows } from '../flows.ts';
-import type { AirModel, DuctSection } from '../result.ts';
 import type { HouseAir, ShutDoors } from './houseAir.ts';
 import { shutSolver, withEnough } from './shutDoors.ts';
 

@@ -1,10 +1,10 @@
 import { airDensity } from '../../physics/air/index.ts';
 import { orificeArea } from '../../physics/flow/index.ts';
 import { compileNetwork, type NetworkLink, type NetworkSpec, solveNetwork } from '../../physics/network/index.ts';
+import type { AirModel } from '../ductwork.ts';
 import { networkSolver, type PlacedFlows, unitState } from '../flows.ts';
 import { sideOf } from '../model.ts';
 import type { AirAt } from '../networkParts.ts';
-import type { AirModel } from '../result.ts';
 import type { HouseAir, ShutDoors, ShutRoom, ShutRoomAir } from './houseAir.ts';
 import { doorOf, hall, roomNode, shutNetworks } from './shutNetwork.ts';
 

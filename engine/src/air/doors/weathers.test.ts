@@ -8,8 +8,8 @@ import {
   stackGradient,
   wallPressureCoefficient,
 } from '../../physics/infiltration/index.ts';
+import type { AirModel, DuctSection } from '../ductwork.ts';
 import { nominalAir, solveFlows } from '../flows.ts';
-import type { AirModel, DuctSection } from '../result.ts';
 import { type Flue, flueCases } from './flueCases.ts';
 import type { HouseAir, LeakPlace, Weather } from './houseAir.ts';
 import { shutSolver } from './shutDoors.ts';

@@ -2,7 +2,7 @@ import { inIdOrder } from '@kneewall/project';
 import { scenario } from '../../plan/scenario.ts';
 import type { PlanView } from '../../plan/trade.ts';
 import { recordWorking } from '../../plan/working.ts';
-import type { Found } from '../findings.ts';
+import type { Found } from '../found.ts';
 import type { AirResult } from '../result.ts';
 import { type Fault, faultsOf } from './faultsOf.ts';
 

@@ -2,9 +2,9 @@ import { inOrder, type Project, type Resolved } from '@kneewall/project';
 import { type NetworkProblem, networkProblems } from '../../physics/network/index.ts';
 import type { Outcome } from '../../plan/outcome.ts';
 import { scenario } from '../../plan/scenario.ts';
+import type { AirModel } from '../ductwork.ts';
 import { networkOf, nominalAir } from '../flows.ts';
 import { type Ducts, sideOf } from '../model.ts';
-import type { AirModel } from '../result.ts';
 
 export type FaultKind =
   | 'run-circles'

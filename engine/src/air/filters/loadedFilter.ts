@@ -2,9 +2,9 @@ import { attempt, required } from '../../plan/outcome.ts';
 import { scenario } from '../../plan/scenario.ts';
 import type { PlanView } from '../../plan/trade.ts';
 import { recordWorking } from '../../plan/working.ts';
-import type { Found } from '../findings.ts';
+import type { AirFlows, AirModel } from '../ductwork.ts';
 import { inTable, nominalAir, solveFlows } from '../flows.ts';
-import type { AirFlows, AirModel } from '../result.ts';
+import type { Found } from '../found.ts';
 import { faceFor, loadedTimes, monthsToDouble } from './life.ts';
 
 /** Pressure that a clean filter may take so that, loaded, it still leaves half of the unit's pressure. Source: `air.filter`. */

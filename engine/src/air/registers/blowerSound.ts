@@ -11,9 +11,9 @@ import { attempt, unresolved } from '../../plan/outcome.ts';
 import { scenario } from '../../plan/scenario.ts';
 import type { PlanView } from '../../plan/trade.ts';
 import { recordWorking } from '../../plan/working.ts';
-import type { Found } from '../findings.ts';
+import type { AirFlows, AirModel, DuctSection, Terminal } from '../ductwork.ts';
+import type { Found } from '../found.ts';
 import { sideOf } from '../model.ts';
-import type { AirFlows, AirModel, DuctSection, Terminal } from '../result.ts';
 import { wayOf } from './returnBends.ts';
 import { earDistance, quiet } from './roomSoundFindings.ts';
 

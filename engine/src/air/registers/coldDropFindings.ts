@@ -4,9 +4,9 @@ import { attempt, required, unresolved } from '../../plan/outcome.ts';
 import { scenario } from '../../plan/scenario.ts';
 import type { PlanView } from '../../plan/trade.ts';
 import { recordWorking } from '../../plan/working.ts';
-import type { Found } from '../findings.ts';
+import type { AirModel } from '../ductwork.ts';
+import type { Found } from '../found.ts';
 import { type TerminalInput, terminalOf } from '../model.ts';
-import type { AirModel } from '../result.ts';
 import { blowingOf, distanceOf } from './outlet.ts';
 
 /** m from the ceiling to the middle of a register near it, and the height of heads. Source: `air.cold-drop`. */

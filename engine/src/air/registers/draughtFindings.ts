@@ -3,9 +3,9 @@ import { attempt, type Outcome, required, unresolved } from '../../plan/outcome.
 import { type Scenario, scenario, spread } from '../../plan/scenario.ts';
 import type { PlanView } from '../../plan/trade.ts';
 import { recordWorking } from '../../plan/working.ts';
-import type { Found } from '../findings.ts';
+import type { AirModel } from '../ductwork.ts';
+import type { Found } from '../found.ts';
 import { sideOf } from '../model.ts';
-import type { AirModel } from '../result.ts';
 import { type Leaving, type Passing, passing, type RestPlace, type Room } from './restPlace.ts';
 
 type Mode = 'heating' | 'cooling';

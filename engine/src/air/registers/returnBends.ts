@@ -2,9 +2,9 @@ import { inOrder } from '@kneewall/project';
 import { scenario } from '../../plan/scenario.ts';
 import type { PlanView } from '../../plan/trade.ts';
 import { recordWorking } from '../../plan/working.ts';
-import type { Found } from '../findings.ts';
+import type { AirModel, DuctSection } from '../ductwork.ts';
+import type { Found } from '../found.ts';
 import { sideOf } from '../model.ts';
-import type { AirModel, DuctSection } from '../result.ts';
 
 /** Bends that keep a blower from being looked at through its return. Source: `air.return-noise`. */
 const bendsWanted = 1;

@@ -12,9 +12,9 @@ import { type Scenario, scenario, spread } from '../../plan/scenario.ts';
 import type { PlanView } from '../../plan/trade.ts';
 import { recordWorking } from '../../plan/working.ts';
 import { asGiven } from '../asGiven.ts';
-import type { Found } from '../findings.ts';
+import type { AirFlows, AirModel, Terminal } from '../ductwork.ts';
+import type { Found } from '../found.ts';
 import { terminalOf } from '../model.ts';
-import type { AirFlows, AirModel, Terminal } from '../result.ts';
 
 type Room = ResolvedProject['house']['rooms'][string];
 

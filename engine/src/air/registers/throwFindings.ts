@@ -4,9 +4,9 @@ import { attempt, required } from '../../plan/outcome.ts';
 import { type Scenario, scenario, spread } from '../../plan/scenario.ts';
 import type { PlanView } from '../../plan/trade.ts';
 import { recordWorking } from '../../plan/working.ts';
-import type { Found } from '../findings.ts';
+import type { AirFlows, AirModel } from '../ductwork.ts';
+import type { Found } from '../found.ts';
 import { sideOf, type TerminalInput, terminalOf } from '../model.ts';
-import type { AirFlows, AirModel } from '../result.ts';
 import { blowingOf, distanceOf } from './outlet.ts';
 
 /** m/s at which a jet is said to have ended: 50 fpm. Source: `air.throw`. */

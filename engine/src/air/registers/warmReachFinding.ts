@@ -3,9 +3,9 @@ import { attempt, type Outcome, required } from '../../plan/outcome.ts';
 import { scenario } from '../../plan/scenario.ts';
 import type { PlanView } from '../../plan/trade.ts';
 import { recordWorking, type WorkingRecorder } from '../../plan/working.ts';
-import type { Found } from '../findings.ts';
+import type { AirModel } from '../ductwork.ts';
+import type { Found } from '../found.ts';
 import { sideOf, type TerminalInput, terminalOf } from '../model.ts';
-import type { AirModel } from '../result.ts';
 import { blowingOf, distanceOf } from './outlet.ts';
 
 /** m above the floor that warm air should come down to, and the speed it should still have, m/s. Source: `air.warm-reach`. */

@@ -4,12 +4,12 @@ import { describe, expect, it } from 'vitest';
 import { demo } from '../../../test/demos.ts';
 import { everyChoice } from '../../../test/sizing/enumerate.ts';
 import { evaluate, printerFor } from '../../index.ts';
+import { inch } from '../../physics/exact.ts';
 import { passesWords, pricesWords, sizingSentence } from './messages.ts';
 import { type DuctSizingInput, setUp } from './setUp.ts';
 import { sizeDucts } from './sizeDucts.ts';
 import { sizingKind } from './sizingJob.ts';
 
-const inch = 0.0254;
 const measured = (value: number | object) => ({ value, known: 'measured' as const });
 type Tree = Record<string, unknown>;
 

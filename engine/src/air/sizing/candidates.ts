@@ -1,6 +1,6 @@
 import type { Range } from '@kneewall/project';
 import type { Air } from '../../physics/flow/index.ts';
-import type { DuctSection } from '../result.ts';
+import type { DuctSection } from '../ductwork.ts';
 import type { Asked, Space } from './asked.ts';
 import { labourOf, moneyOf } from './effort.ts';
 import { bendsAmong, type Fitting } from './fittingLoss.ts';

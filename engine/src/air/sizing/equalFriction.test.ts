@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { DuctSection } from '../result.ts';
+import { inch } from '../../physics/exact.ts';
+import type { DuctSection } from '../ductwork.ts';
 import { allowedOptions, type SectionNeed } from './candidates.ts';
 import { priceBook } from './priceBook.ts';
 import { solveSizing } from './solveSizing.ts';
@@ -9,7 +10,6 @@ import type { VelocityLimits } from './velocity.ts';
 
 // Friction-chart points, computed: Colebrook, standard air 1.204 kg/m³ and 1.825e-5 Pa s, tolerance 0.2 %.
 // Roughness 0.09 mm (metal) and 0.9 mm (flexible fully extended, board). Flow in cfm at 0.1, 0.08 and 0.05 inH2O per 100 ft.
-const inch = 0.0254;
 const cfm = 0.00047194745;
 const inH2O = 249.08891;
 const metal = {

@@ -1,8 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { inch } from '../../physics/exact.ts';
 import { stockedNeighbours } from './neighbours.ts';
 import { stockOf } from './stock.ts';
-
-const inch = 0.0254;
 
 describe('the next stocked sizes', () => {
   it('of a round duct are those beside it, and none beyond the ends', () => {

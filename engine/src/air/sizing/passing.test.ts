@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { inch } from '../../physics/exact.ts';
 import type { Space } from './asked.ts';
 import { passing } from './passing.ts';
 import type { DuctShape } from './stock.ts';
 
-const inch = 0.0254;
 const box = (w: number, h: number): DuctShape => ({ kind: 'rectangular', width: w * inch, height: h * inch });
 const round = (d: number): DuctShape => ({ kind: 'round', diameter: d * inch });
 const bay = (depth?: number, width?: number): Space => ({

@@ -1,7 +1,7 @@
 import { type Air, compressionFactor, straightDrop } from '../../physics/flow/index.ts';
+import type { DuctSection } from '../ductwork.ts';
 import { slackOf } from '../mend.ts';
 import { roughness } from '../model.ts';
-import type { DuctSection } from '../result.ts';
 import { unitEndLoss } from '../unitEnd.ts';
 import { type Fitting, lossIn } from './fittingLoss.ts';
 import { geometryOf } from './geometry.ts';

@@ -1,7 +1,7 @@
 import { airDensity, airViscosity } from '../../physics/air/index.ts';
+import type { AirModel, DuctSection } from '../ductwork.ts';
 import { nominalAir } from '../flows.ts';
 import { type AirAt, standardDensity } from '../networkParts.ts';
-import type { AirModel, DuctSection } from '../result.ts';
 import type { Asked, Space } from './asked.ts';
 import {
   allowedOptions,

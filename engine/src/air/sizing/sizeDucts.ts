@@ -1,5 +1,5 @@
 import type { Range } from '@kneewall/project';
-import type { AirModel } from '../result.ts';
+import type { AirModel } from '../ductwork.ts';
 import type { DuctOption } from './candidates.ts';
 import { lessFlow } from './lessFlow.ts';
 import { smallestFirst } from './nothingFits.ts';

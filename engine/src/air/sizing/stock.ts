@@ -1,3 +1,4 @@
+import { inch } from '../../physics/exact.ts';
 import { stockedRounds } from '../sizes.ts';
 
 export type DuctKind = 'flexible' | 'round' | 'rectangular' | 'board';
@@ -10,7 +11,6 @@ export type DuctShape =
 /** Sizes listed as to be had, and the kinds of which only those are. */
 export type Stock = { readonly listed?: readonly DuctShape[]; readonly only?: readonly DuctKind[] };
 
-const inch = 0.0254;
 const inches = (from: number, to: number): number[] =>
   Array.from({ length: (to - from) / 2 + 1 }, (_, k) => (from + 2 * k) * inch);
 

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { printerFor } from '../../index.ts';
-import type { AirModel, DuctSection } from '../result.ts';
+import { inch } from '../../physics/exact.ts';
+import type { AirModel, DuctSection } from '../ductwork.ts';
 import { changeWords } from './messages.ts';
 import type { DuctSizingInput } from './setUp.ts';
 import { sizeDucts } from './sizeDucts.ts';
 
-const inch = 0.0254;
 const round = (id: string, inches: number): DuctSection => {
   const diameter = inches * inch;
   return {

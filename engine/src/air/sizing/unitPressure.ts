@@ -1,8 +1,8 @@
 import { airDensity } from '../../physics/air/index.ts';
 import { compileFan, fanPressure } from '../../physics/network/index.ts';
 import { unresolved } from '../../plan/outcome.ts';
+import type { AirModel } from '../ductwork.ts';
 import { type AirAt, addedPressure, standardDensity, unitLinks } from '../networkParts.ts';
-import type { AirModel } from '../result.ts';
 
 /** Pa: what the blower gives at the flow, what its sheet allows, what filter and additions take, what is left for ducts. */
 export type UnitPressure = {

@@ -1,5 +1,5 @@
 import { unresolved } from '../../plan/outcome.ts';
-import type { AirModel, DuctSection } from '../result.ts';
+import type { AirModel, DuctSection } from '../ductwork.ts';
 
 /** m³/s of the blower's air: at every register and grille, and at the unit's end of every section. */
 export type WantedFlows = {

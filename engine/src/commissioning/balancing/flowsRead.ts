@@ -1,5 +1,5 @@
 import { methods } from '../methods.ts';
-import type { Means, Taken } from '../result.ts';
+import type { Means, Taken } from '../visit.ts';
 
 /**
  * What a share may be off by for dampers to be set by it: 19 registers in 20 then lie within 15 %. Source:

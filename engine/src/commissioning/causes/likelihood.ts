@@ -1,6 +1,6 @@
 import { factorise, forward, logDensity } from '../../physics/bayes/index.ts';
 import { floorOf, methods, ownScatter } from '../methods.ts';
-import type { Means } from '../result.ts';
+import type { Means } from '../visit.ts';
 import { fillCovariance, type RowNumbers } from './covariance.kernel.ts';
 import type { Cause, ResponseTable } from './table.ts';
 

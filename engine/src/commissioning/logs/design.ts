@@ -2,10 +2,9 @@ import type { ResolvedProject } from '@kneewall/project';
 import type { ClimateResult } from '../../climate/result.ts';
 import { sheetOnly } from '../../coupling/logFit/sheetOnly.ts';
 import type { EquipmentResult } from '../../equipment/result.ts';
-import type { Job } from '../../jobs/job.ts';
+import type { Job, Results } from '../../jobs/job.ts';
 import { attempt, required, unresolved } from '../../plan/outcome.ts';
 import { scenario } from '../../plan/scenario.ts';
-import type { Results } from '../../plan/trade.ts';
 import { logFitJob, logFitKind, type PlannedHouse, type PlannedUnit, readingOfLog } from './logJob.ts';
 import type { Log, LogAnswers } from './result.ts';
 

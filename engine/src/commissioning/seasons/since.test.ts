@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { ReadingFound, Visit, VisitState } from '../result.ts';
+import type { ReadingFound, Visit } from '../result.ts';
+import type { VisitState } from '../visit.ts';
 import { since } from './since.ts';
 
 const state: VisitState = {

@@ -1,6 +1,6 @@
 import { required } from '../../plan/outcome.ts';
 import { type Found, telling } from '../../plan/telling.ts';
-import type { HeatingTest, StartUp } from './startUp.ts';
+import type { HeatingTest, StartUp } from './result.ts';
 
 /** Whether the mornings after the work are cold enough to prove heating, or a test has to be planned for later. */
 export const heatingTestFinding = ({ heating }: StartUp): Found =>

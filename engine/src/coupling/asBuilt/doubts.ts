@@ -1,4 +1,4 @@
-import type { AirModel } from '../../air/result.ts';
+import type { AirModel } from '../../air/ductwork.ts';
 import { behind } from './faulty.ts';
 import type { AsBuilt } from './system.ts';
 

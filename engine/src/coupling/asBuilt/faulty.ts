@@ -1,5 +1,5 @@
 import type { ShutRoom } from '../../air/doors/houseAir.ts';
-import type { AirModel, DuctSection } from '../../air/result.ts';
+import type { AirModel, DuctSection } from '../../air/ductwork.ts';
 import { chargeEffect, type FaultKind } from '../../commissioning/causes/faults.ts';
 import type { UnitModel } from '../../equipment/result.ts';
 import type { AsBuilt } from './system.ts';

@@ -1,10 +1,10 @@
 import type { HouseAir } from '../../air/doors/houseAir.ts';
 import { shutSolver } from '../../air/doors/shutDoors.ts';
 import { ductHeatOf } from '../../air/ductHeat.ts';
+import type { AirModel } from '../../air/ductwork.ts';
 import { placedSolver } from '../../air/flows.ts';
 import { sideOf } from '../../air/model.ts';
 import { addedPressure } from '../../air/networkParts.ts';
-import type { AirModel } from '../../air/result.ts';
 import { atticTemperature } from '../../loads/attic.ts';
 import { humidityRatio } from '../../physics/air/index.ts';
 import { unresolved } from '../../plan/outcome.ts';

@@ -1,8 +1,8 @@
 import type { HouseAir } from '../../air/doors/houseAir.ts';
-import type { AirModel } from '../../air/result.ts';
-import type { VisitState } from '../../commissioning/result.ts';
+import type { AirModel } from '../../air/ductwork.ts';
+import type { VisitState } from '../../commissioning/visit.ts';
 import type { BlowerModel, BlowerTable, UnitModel, UnitSpeed } from '../../equipment/result.ts';
-import type { AtticModel } from '../../loads/result.ts';
+import type { AtticModel } from '../../loads/attic.ts';
 
 /** Ducts, unit and house in the state of a visit: plain data, so that equal ones make equal jobs. */
 export type AsBuilt = {

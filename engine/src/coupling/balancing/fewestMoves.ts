@@ -1,4 +1,4 @@
-import type { AirModel } from '../../air/result.ts';
+import type { AirModel } from '../../air/ductwork.ts';
 import { byHand, type Ducts, isOpen, type State, type StateAt, setTo } from './setTo.ts';
 
 /** Within which a room's air counts as right, as a part of its share. Source: `air.balance`. */

@@ -1,7 +1,7 @@
 import { partsOf } from '../../air/balance/parts.ts';
 import { house, section, terminal } from '../../air/balance/randomDucts.ts';
+import type { AirModel } from '../../air/ductwork.ts';
 import { nominalAir, solveFlows } from '../../air/flows.ts';
-import type { AirModel } from '../../air/result.ts';
 import { balancing } from './balancing.ts';
 import { lossAt, runsOf, scaledRuns, withLosses } from './runs.ts';
 import type { Balancing, BalancingInputs } from './system.ts';

@@ -1,6 +1,6 @@
 import { dampered } from '../../air/balance/dampered.ts';
 import { type DamperPlace, damperPlaces } from '../../air/balance/places.ts';
-import type { AirModel } from '../../air/result.ts';
+import type { AirModel } from '../../air/ductwork.ts';
 import { bladeLosses, butterfly, lookUp } from '../../physics/flow/index.ts';
 import type { BalancingInputs } from './system.ts';
 

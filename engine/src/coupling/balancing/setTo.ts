@@ -1,8 +1,8 @@
 import { partsOf } from '../../air/balance/parts.ts';
 import type { DamperPlace } from '../../air/balance/places.ts';
 import { placeFlow } from '../../air/balance/ways.ts';
+import type { AirFlows, AirModel } from '../../air/ductwork.ts';
 import { type FlowSolver, flowSolver, nominalAir } from '../../air/flows.ts';
-import type { AirFlows, AirModel } from '../../air/result.ts';
 import { airDensity } from '../../physics/air/index.ts';
 import { bladeAngle, bladeLosses } from '../../physics/flow/index.ts';
 import { lossAt, withLosses } from './runs.ts';

@@ -1,4 +1,4 @@
-import type { AirModel } from '../../air/result.ts';
+import type { AirModel } from '../../air/ductwork.ts';
 
 /** What a visit's flows are balanced from: plain data, so that equal ones make equal jobs. */
 export type BalancingInputs = {

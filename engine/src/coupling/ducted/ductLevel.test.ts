@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { ductHeat } from '../../air/ductHeat.ts';
+import type { AirModel, DuctSection } from '../../air/ductwork.ts';
 import { solveFlows } from '../../air/flows.ts';
-import type { AirModel, DuctSection } from '../../air/result.ts';
 import { airDensity } from '../../physics/air/index.ts';
 import {
   type Building,

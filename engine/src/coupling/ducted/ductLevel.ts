@@ -1,4 +1,4 @@
-import type { AirModel } from '../../air/result.ts';
+import type { AirModel } from '../../air/ductwork.ts';
 import type { DuctLevel } from '../../physics/building/index.ts';
 import { heatOfAir } from '../../physics/flow/index.ts';
 import { type Blown, type DuctFlows, type DuctPaths, ductPaths } from './ductPaths.ts';

@@ -1,4 +1,4 @@
-import type { AirFlows, AirModel, DuctSection } from '../../air/result.ts';
+import type { AirFlows, AirModel, DuctSection } from '../../air/ductwork.ts';
 import { sectionsOf } from '../../air/sectionsOf.ts';
 import { keptShare } from '../../physics/flow/index.ts';
 import { type Places, placeOf, zonesOf } from './places.ts';

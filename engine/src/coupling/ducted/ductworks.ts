@@ -1,5 +1,5 @@
+import type { AirModel, DuctSection } from '../../air/ductwork.ts';
 import { nominalAir, solveFlows } from '../../air/flows.ts';
-import type { AirModel, DuctSection } from '../../air/result.ts';
 import { bypassAt } from '../../equipment/coil/bypass.ts';
 import type { Coil } from '../../equipment/coil/fit.ts';
 import type { HouseInputs } from '../../loads/dynamic/houseInputs.ts';

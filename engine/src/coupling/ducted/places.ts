@@ -1,4 +1,4 @@
-import type { DuctSection } from '../../air/result.ts';
+import type { DuctSection } from '../../air/ductwork.ts';
 
 /** The zones that air in ducts may come from, lose heat to, or be blown into. */
 export type Places = {

@@ -1,6 +1,6 @@
 import type { Dispatch } from '../../physics/dispatch/index.ts';
 import { degreeOf, type PowerSystem } from '../../physics/power/index.ts';
-import type { PowerRun } from '../power/powerRun.ts';
+import type { PowerRun } from '../power/runWay.ts';
 
 /** Hours before, the warmest of which says how deep a battery may be drawn: it may have been drawn then. */
 const lookBack = 72;

@@ -53,7 +53,7 @@ beforeAll(async () => {
   const solved = highsSolver(await loadHighs())(programme);
   if (solved.status !== 'optimal') throw new Error('the spell has an optimum');
   least = certify(programme, solved.values, solved.prices);
-}, 240_000);
+});
 
 /** The generator by the battery's charge, as it is set up; the room as a rule says. */
 const byCharge =

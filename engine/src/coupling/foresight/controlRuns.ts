@@ -1,6 +1,7 @@
 import { generatorYear } from '../power/generatorYear.ts';
-import type { PowerRun, PowerWay, ReadyRuns, RunWith } from '../power/powerRun.ts';
+import type { ReadyRuns } from '../power/powerRun.ts';
 import type { PowerYearInputs } from '../power/powerYearJob.ts';
+import type { PowerRun, PowerWay, RunWith } from '../power/runWay.ts';
 import { comfortBand } from './comfort.ts';
 import { fitHouse, type HouseAnswer } from './fitHouse.ts';
 import type { ControlWay } from './foresightAnswers.ts';

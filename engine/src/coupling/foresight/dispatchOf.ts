@@ -1,8 +1,9 @@
 import type { PowerInputs } from '../../offgrid/result.ts';
 import type { Dispatch, DispatchHouse } from '../../physics/dispatch/index.ts';
 import { fuelLines, type OwnInverter, tangentsOf } from '../../physics/power/index.ts';
-import type { PowerRun, ReadyRuns } from '../power/powerRun.ts';
+import type { ReadyRuns } from '../power/powerRun.ts';
 import type { PowerYearInputs, StandingDraw } from '../power/powerYearJob.ts';
+import type { PowerRun } from '../power/runWay.ts';
 import { systemOf } from '../power/systemOf.ts';
 import { batteryByHour } from './batteryByHour.ts';
 import { comfortBand } from './comfort.ts';

@@ -1,4 +1,4 @@
-import type { PowerRun } from '../power/powerRun.ts';
+import type { PowerRun } from '../power/runWay.ts';
 
 /** A run by the hour: kW, °C, shares and K as means of the hour; what is stored, at its end. */
 export type HourlyRun = {

@@ -1,4 +1,4 @@
-import type { PowerRun } from '../power/powerRun.ts';
+import type { PowerRun } from '../power/runWay.ts';
 import type { SetPointRule } from '../power/setPointRule.kernel.ts';
 import { comfortBand } from './comfort.ts';
 

@@ -1,7 +1,7 @@
 import type { HouseInputs } from '../../loads/dynamic/houseInputs.ts';
-import type { HeatMet } from '../../loads/result.ts';
 import { pressureOfRatio, saturationPressure } from '../../physics/air/index.ts';
 import { daysInMonth, monthOfDay } from '../../physics/calendar.ts';
+import type { HeatMet } from './heatMet.ts';
 import { heatMet } from './heatMet.ts';
 import type { YearRun } from './run.ts';
 import { dayShares, type Frosts, frostsOf, hourlyMeans } from './spaces.ts';

@@ -1,4 +1,3 @@
-import type { HeatMet } from '../../loads/result.ts';
 import type { YearRun } from './run.ts';
 
 /** K and share of the peak within which hours are counted together; each cell keeps its own means. */
@@ -32,3 +31,6 @@ export function heatMet(run: YearRun, heating: Float64Array): HeatMet[] {
     .sort(([a], [b]) => a - b)
     .map(([, c]) => ({ outdoor: c.outdoor / c.hours, load: c.load / c.hours, hours: c.hours * length }));
 }
+
+/** Hours in which a house needs about so much heat, W, at about such outdoor air, °C. */
+export type HeatMet = { readonly outdoor: number; readonly load: number; readonly hours: number };

@@ -1,5 +1,5 @@
 import type { BatteryInputs } from '../../offgrid/result.ts';
-import type { PowerRun } from './powerRun.ts';
+import type { PowerRun } from './runWay.ts';
 
 const dawn = 6;
 const noon = 12;

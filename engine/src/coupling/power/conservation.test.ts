@@ -2,8 +2,9 @@ import { demos } from '@kneewall/demos';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { evaluate } from '../../index.ts';
 import { weatherOfYear } from '../houseYear/table.ts';
-import { type PowerRun, type PowerWay, powerRuns } from './powerRun.ts';
+import { powerRuns } from './powerRun.ts';
 import type { PowerYearInputs } from './powerYearJob.ts';
+import type { PowerRun, PowerWay } from './runWay.ts';
 
 const none = (): never => {
   throw new Error('no file');
@@ -14,7 +15,7 @@ beforeAll(async () => {
   const project = await demos.find((d) => d.id === 'tern-ledge')?.load();
   const job = evaluate(project as never, {}).wanted.find((j) => j.kind === 'coupling/power-year');
   inputs = { ...(job?.inputs as PowerYearInputs), step: 3600 };
-}, 60_000);
+});
 
 /** kWh of a run that nobody can account for, against all that flowed; from the second step on, the first being where it starts. */
 function unaccounted({ power }: PowerYearInputs, run: PowerRun): number {

@@ -1,6 +1,6 @@
 import { capacityShare, coldLead, coldLithium } from '../../physics/power/index.ts';
-import type { PowerRun } from './powerRun.ts';
 import type { PowerYearInputs } from './powerYearJob.ts';
+import type { PowerRun } from './runWay.ts';
 
 /** How long a full battery carries the house without any sun or generator, by the day's mean outdoor air, °C. */
 export type DarkDays = { readonly outdoor: number; readonly daily: number; readonly days: number };

@@ -1,4 +1,4 @@
-import type { PowerRun } from './powerRun.ts';
+import type { PowerRun } from './runWay.ts';
 
 /** Days on end with sun for less than half of what is drawn: the longest of the year, and the longest without any want. */
 export type DarkSpells = { readonly longest: number; readonly survived: number };

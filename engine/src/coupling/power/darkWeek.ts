@@ -1,4 +1,4 @@
-import type { PowerRun } from './powerRun.ts';
+import type { PowerRun } from './runWay.ts';
 
 /** A week hour by hour: W, but `charge` is a share, `cell`, `outdoor` and `room` °C. */
 export type DarkWeek = {

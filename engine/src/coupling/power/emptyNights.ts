@@ -1,4 +1,4 @@
-import type { PowerRun } from './powerRun.ts';
+import type { PowerRun } from './runWay.ts';
 
 /** Nights on which a battery more than half full at dusk gives out before morning, without the generator; and the usual hour. */
 export type EmptyNights = { readonly nights: number; readonly hour?: number };

@@ -4,8 +4,9 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { evaluate } from '../../index.ts';
 import { weatherOfYear } from '../houseYear/table.ts';
 import { heldBack } from './powerAnswers.ts';
-import { type PowerRun, powerRuns } from './powerRun.ts';
+import { powerRuns } from './powerRun.ts';
 import type { PowerYearInputs } from './powerYearJob.ts';
+import type { PowerRun } from './runWay.ts';
 
 const none = (): never => {
   throw new Error('no file');
@@ -40,7 +41,7 @@ const overBy = ({ record }: PowerRun): number =>
 beforeAll(async () => {
   tern = inputsOf(await loadProject('tern-ledge'), 'coupling/power-year');
   juniper = inputsOf(await loadProject('juniper-flat'), 'coupling/grid-year');
-}, 60_000);
+});
 
 describe('a fire where power does not do', () => {
   it.each([
@@ -67,5 +68,5 @@ describe('a fire where power does not do', () => {
       const lit = (record.stove[i] ?? 0) > 0 && record.stove[i - 1] === 0;
       if (lit) expect(record.cold[i - 1]).toBeGreaterThan(2);
     }
-  }, 60_000);
+  });
 });

@@ -1,6 +1,6 @@
 import type { GeneratorInputs } from '../../offgrid/result.ts';
 import { fuelLines, fuelRate } from '../../physics/power/index.ts';
-import type { PowerRun } from './powerRun.ts';
+import type { PowerRun } from './runWay.ts';
 
 /** What a generator does in a year: hours, starts, litres, and hours below the least load it should run at. */
 export type GeneratorYear = {

@@ -2,7 +2,7 @@ import { copyState } from '../../physics/building/index.ts';
 import { startPower } from '../../physics/power/index.ts';
 import { emptyRecord } from './emptyRecord.ts';
 import { type PowerLoop, type PowerRecord, runTogether } from './powerLoop.kernel.ts';
-import type { PowerWay } from './powerRun.ts';
+import type { PowerWay } from './runWay.ts';
 
 /** Power gone at a step from a full battery, in a house that had all it wanted until then; the steps after it. */
 export type OutageCourse = {

@@ -6,9 +6,9 @@ import { type DarkSpells, darkSpells } from './darkSpells.ts';
 import { type DarkWeek, darkWeek } from './darkWeek.ts';
 import { type EmptyNights, emptyNights } from './emptyNights.ts';
 import { type GeneratorYear, generatorYear } from './generatorYear.ts';
-import type { PowerRun } from './powerRun.ts';
 import { type PowerSizes, powerSizes } from './powerSizes.ts';
 import type { PowerYearInputs } from './powerYearJob.ts';
+import type { PowerRun } from './runWay.ts';
 
 /** What power keeps from the house. */
 export type HeldBack = {

@@ -9,36 +9,15 @@ import type { UnitRows } from '../season/unitPower.ts';
 import { unitLayout, unitRows } from '../season/unitYear.ts';
 import { householdDay } from './householdDay.ts';
 import { type Outages, outagesFrom } from './outages.ts';
-import { noFireYet, type PowerLoop, type PowerRecord } from './powerLoop.kernel.ts';
+import { noFireYet, type PowerLoop } from './powerLoop.kernel.ts';
 import type { PowerYearInputs } from './powerYearJob.ts';
-import type { SetPointRule } from './setPointRule.kernel.ts';
+import type { PowerRuns, PowerWay, RunWith } from './runWay.ts';
 import { sharedRuns } from './sharedRuns.ts';
 import { sunAtBus } from './sunAtBus.ts';
 import { systemOf } from './systemOf.ts';
 
 /** Days of the year's end that settle walls and battery before the year counts. */
 export const settling = 30;
-
-/** A run: its record by step, and what it stands on. */
-export type PowerRun = {
-  readonly record: PowerRecord;
-  readonly weather: YearWeatherSteps;
-  readonly sun: Float64Array;
-  /** Hours of a step. */
-  readonly hours: number;
-};
-
-/** How a run is made: held back by power or not, the generator able to start or not. */
-export type PowerWay = 'with-generator' | 'without-generator' | 'unlimited';
-
-/** What else a run takes: K by step of the year on the set point, or a rule that decides them as the year goes; where the days before the year are taken down. */
-export type RunWith = {
-  readonly raised?: Float64Array;
-  readonly rule?: SetPointRule;
-  readonly settled?: PowerRecord;
-};
-
-export type PowerRuns = (way: PowerWay, tell: (done: number) => void, given?: RunWith) => PowerRun;
 
 /** What runs are made of: how many steps they have, what the unit can do, °C wanted by step of the day. */
 export type ReadyRuns = {

@@ -1,7 +1,7 @@
 import type { PowerInputs } from '../../offgrid/result.ts';
 import { powerSlots, startPower, stepPower } from '../../physics/power/index.ts';
-import type { PowerRun } from './powerRun.ts';
 import type { PowerYearInputs } from './powerYearJob.ts';
+import type { PowerRun } from './runWay.ts';
 import { systemOf } from './systemOf.ts';
 
 /**

@@ -2,7 +2,7 @@ import { copyState } from '../../physics/building/index.ts';
 import { powerSlots } from '../../physics/power/index.ts';
 import { emptyRecord } from './emptyRecord.ts';
 import { type PowerLoop, type PowerRecord, runTogether } from './powerLoop.kernel.ts';
-import type { PowerRun, PowerRuns, PowerWay, RunWith } from './powerRun.ts';
+import type { PowerRun, PowerRuns, PowerWay, RunWith } from './runWay.ts';
 
 /** The days that are run: `settling` of them before the first that counts, which begins at step `from`. */
 export type Days = { readonly from: number; readonly days: number; readonly perDay: number; readonly settling: number };

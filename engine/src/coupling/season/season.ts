@@ -1,11 +1,11 @@
 import type { ResolvedProject } from '@kneewall/project';
-import type { AirModel, AirResult } from '../../air/result.ts';
-import type { Job, PlainParts } from '../../jobs/job.ts';
+import type { AirModel } from '../../air/ductwork.ts';
+import type { AirResult } from '../../air/result.ts';
+import type { Job, PlainParts, Results } from '../../jobs/job.ts';
 import type { HouseCase } from '../../loads/dynamic/houseCase.ts';
 import { yearStep } from '../../loads/dynamic/yearJob.ts';
 import { attempt, type Outcome, required, unresolved } from '../../plan/outcome.ts';
 import { scenario } from '../../plan/scenario.ts';
-import type { Results } from '../../plan/trade.ts';
 import type { TradeResults } from '../../results.ts';
 import type { Foresight } from '../foresight/foresightAnswers.ts';
 import { foresightJob } from '../foresight/foresightJob.ts';

@@ -1,4 +1,4 @@
-import type { AirModel, DuctSection } from '../../air/result.ts';
+import type { AirModel, DuctSection } from '../../air/ductwork.ts';
 import type { HouseInputs } from '../../loads/dynamic/houseInputs.ts';
 import type { DuctsInputs } from '../ducted/ductworks.ts';
 import { type Cost, masticMoney, plus, scaled } from '../houseYear/measures.ts';

@@ -1,6 +1,6 @@
+import type { AirModel, DuctSection } from '../../air/ductwork.ts';
 import { flowSolver, nominalAir } from '../../air/flows.ts';
 import { resized } from '../../air/mend.ts';
-import type { AirModel, DuctSection } from '../../air/result.ts';
 import { stockedRounds } from '../../air/sizes.ts';
 
 /** One section made the next stocked size, and what flows and presses then: m, m³/s, Pa. */

@@ -1,4 +1,4 @@
-import type { AirModel, DuctSection } from '../../air/result.ts';
+import type { AirModel, DuctSection } from '../../air/ductwork.ts';
 import { changedDucts, type DuctsInputs } from '../ducted/ductworks.ts';
 import { leftAfterMastic } from '../houseYear/measures.ts';
 

@@ -1,4 +1,4 @@
-import type { AirModel } from '../../air/result.ts';
+import type { AirModel } from '../../air/ductwork.ts';
 import { type Job, makeJob, type PlainParts } from '../../jobs/job.ts';
 import type { PowerYearInputs } from '../power/powerYearJob.ts';
 import type { UnitYearInputs } from '../season/unitYearJob.ts';

@@ -47,7 +47,7 @@ beforeAll(async () => {
   const entry = (n: number) => ({ blob: sha(n), name: `year ${n}.csv`, format: 'psm3' as const });
   project = { ...tern, site: { ...tern.site, recorded: { b: entry(1), a: entry(0) } } };
   job = wanted(project, 'coupling/recorded-winters') as Job;
-}, 60_000);
+});
 
 describe('recorded winters', () => {
   it('are not asked for without files, and are a job of one piece a file', () => {
@@ -72,7 +72,7 @@ describe('recorded winters', () => {
     expect(heat?.limit).toEqual({ max: 0 });
     expect(heat?.status).toBe(found.winters.some((w) => w.cold > 24) ? 'fails' : 'ok');
     for (const f of [heat, alone]) expect(`${f?.what} ${f?.why} ${f?.mend}`).not.toMatch(/NaN|undefined|Infinity/);
-  }, 120_000);
+  });
 });
 
 describe('the file of a recorded year', () => {

@@ -1,5 +1,6 @@
 import type { PowerRecord } from '../power/powerLoop.kernel.ts';
-import type { PowerRun, Span } from '../power/powerRun.ts';
+import type { Span } from '../power/powerRun.ts';
+import type { PowerRun } from '../power/runWay.ts';
 
 /** A run over a span of its year with every column in the order of time, so that a spell across New Year is one. */
 export function runInTime(run: PowerRun, { firstDay, days }: Span): PowerRun {

@@ -1,7 +1,7 @@
 import type { PowerInputs } from '../../offgrid/result.ts';
 import { generatorSteps, replay, replayDemand, replaySystem, shortSteps } from '../../physics/power/index.ts';
-import type { PowerRun } from '../power/powerRun.ts';
 import { scaledBattery } from '../power/powerSizes.ts';
+import type { PowerRun } from '../power/runWay.ts';
 import { systemOf } from '../power/systemOf.ts';
 
 /** Sizes of arrays and of the battery that are looked at, as multiples of what is there. */

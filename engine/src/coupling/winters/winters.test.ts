@@ -25,7 +25,7 @@ beforeAll(async () => {
   const { stove: _stove, ...bare } = power;
   few = { ...job, inputs: { ...rest, power: bare, count: 3 } };
   found = runJob(few, host) as Winters;
-}, 240_000);
+});
 
 describe('many winters on own power', () => {
   it('are twenty, and a long job', () => {
@@ -41,7 +41,7 @@ describe('many winters on own power', () => {
     const rows = [...split.rows(2, 3, (n) => told.push(n))];
     expect(told).toEqual([1]);
     expect(split.answers([...split.rows(0, 2, () => {}), ...rows])).toEqual(found);
-  }, 240_000);
+  });
 
   it('close in energy, differ, and are worse without the engine', () => {
     for (const w of found.winters) {
@@ -83,7 +83,7 @@ describe('many winters on own power', () => {
     expect(hours).toBeGreaterThan(50);
     // They begin the winter from other charges: a day of the generator at most.
     expect(Math.abs(replayed - hours)).toBeLessThanOrEqual(12);
-  }, 240_000);
+  });
 
   it('are counted as people say it: the middle, and what two of twenty reach', () => {
     const twenty = Array.from({ length: 20 }, (_, i) => ((i * 7) % 20) + 1);

@@ -1,7 +1,7 @@
+import { inch } from '../../physics/exact.ts';
 /** Copper tube as it is sold for refrigerant: outer diameter and wall, m. Source: `lineset.tube`. */
 export type Tube = { readonly name: string; readonly outer: number; readonly wall: number };
 
-const inch = 0.0254;
 const tube = (name: string, outer: number, wall: number): Tube => ({ name, outer: outer * inch, wall: wall * inch });
 
 /** Sizes in coils. Source: `lineset.tube`. */

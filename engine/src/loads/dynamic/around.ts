@@ -1,11 +1,10 @@
 import type { Slab } from '../../physics/building/index.ts';
+import { rad } from '../../physics/exact.ts';
 import { materials } from '../constructions/index.ts';
 import { crawlSpace, fourSides } from '../outside.ts';
 import { outdoorFace, zoneFace } from './faces.ts';
 import { groundBelow, soilLayers, type YearWave } from './ground.ts';
 import type { Shell } from './shell.ts';
-
-const rad = Math.PI / 180;
 
 /** m³ and slabs of the space under the roof: a roof of four equal slopes over the ceilings that look into it. */
 export function atticSpace(shell: Shell): { volume: number; slabs: Slab[] } {

@@ -1,5 +1,5 @@
 import type { WallLayer } from '../../physics/building/index.ts';
-import type { PartId } from '../result.ts';
+import type { PartId } from '../element.ts';
 
 /** What lies behind a surface of a heated room. */
 export type Behind = 'outdoors' | 'attic' | 'below' | 'ground' | 'unheated';

@@ -33,7 +33,7 @@ beforeAll(async () => {
   tern = (await demos.find((d) => d.id === 'tern-ledge')?.load()) as Project;
   base = planned(tern);
   ranged = planned(withLoss(tern, { low: 1.1, likely: 1.2, high: 1.3 }));
-}, 30_000);
+});
 
 describe('a plan whose loss is scaled by a log', () => {
   it('is the same plan where the log has as much as the plan', () => {
@@ -47,7 +47,7 @@ describe('a plan whose loss is scaled by a log', () => {
     expect(others(plan)).toEqual(others(base.plan));
     const keys = (jobs: typeof wanted) => jobs.map((j) => j.key).filter((_, i) => jobs[i]?.kind !== 'loads/study');
     expect(keys(wanted)).toEqual(keys(base.wanted));
-  }, 20_000);
+  });
 
   it('loses that many times as much, as a whole and room by room, and its attic is as cold as before', () => {
     const [b, r] = [base.loads, ranged.loads];
@@ -73,7 +73,7 @@ describe('a plan whose loss is scaled by a log', () => {
     const against = findings.find((f) => f.id === 'loads/learned-against');
     expect(against?.status).toBe('fails');
     expect(against?.what).toContain('Blower-door figure');
-  }, 20_000);
+  });
 
   it('is as well known as the log knows it: its range comes through, and its own unknowns no longer widen it', () => {
     const [b, r] = [spreadOf(base.loads.lossPerDegree), spreadOf(ranged.loads.lossPerDegree)];
@@ -108,7 +108,7 @@ describe('a plan whose loss is scaled by a log', () => {
       return (runJob(job, { blob: () => undefined, tell: () => {} }) as DesignDays).night.house;
     };
     expect(nightOf(ranged) / nightOf(base)).toBeCloseTo(1.2, 1.7);
-  }, 20_000);
+  });
 
   it('is the old plan again after one step back', () => {
     const taken = withLoss(tern, { low: 1.1, likely: 1.2, high: 1.3 });
@@ -116,7 +116,7 @@ describe('a plan whose loss is scaled by a log', () => {
     const back = applyEdit(taken, edit);
     expect(back.problems).toEqual([]);
     expect(planned(back.value).plan).toEqual(base.plan);
-  }, 20_000);
+  });
 });
 
 /** °C of each heated room, row by row, of a house left alone at 20 °C in still cold; rows of so many seconds. */

@@ -1,12 +1,12 @@
 import { emptyProject, openProject, resolveProject } from '@kneewall/project';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { inch } from '../../physics/exact.ts';
 import { cutPlan } from './cutPlan.ts';
 import { drawnFrom } from './drawnFrom.ts';
 import { inputsOf, lengthsOf } from './inputsOf.ts';
 import { placeTakeOffs } from './takeOffs.ts';
 
-const inch = 0.0254;
 const q = (value: number) => ({ value, known: 'measured' });
 
 /** A project with these duct sections, and whatever else is said of its ducts. */

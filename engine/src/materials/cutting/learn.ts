@@ -1,4 +1,4 @@
-import type { Results } from '../../plan/trade.ts';
+import type { Results } from '../../jobs/job.ts';
 import type { MaterialsResult } from '../result.ts';
 import { cutKind } from './cutJob.ts';
 import type { CutAnswers } from './result.ts';

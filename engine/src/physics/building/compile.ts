@@ -18,20 +18,10 @@ import { BuildingRefused } from './refused.ts';
 import { type SlabModes, slabModes, usuallyForgotten } from './slabModes.ts';
 import * as slots from './slabSlots.ts';
 import { slabSlots } from './slabSlots.ts';
-import type { Building, OutdoorFace, Slab, ZoneFace } from './spec.ts';
+import type { Building, Moisture, OutdoorFace, Slab, ZoneFace } from './spec.ts';
 import type { WeatherSteps } from './weatherSteps.ts';
+import type { ZoneOf } from './zoneOf.ts';
 import { zoneOrder } from './zoneOrder.ts';
-
-/** What a building gives off or holds beside its walls, by zone. */
-export type Moisture = {
-  /** kg/s for each hour of the day. */
-  readonly vapour: readonly number[];
-  /** kg of air that the zone's surfaces are worth, and hours in which they follow. */
-  readonly bufferAir: number;
-  readonly bufferHours: number;
-  /** kg/kg its air is dried to while it is cooled. */
-  readonly driest?: number;
-};
 
 /** W/(m²K) between black faces at 20 °C. */
 const radiationAt20 = 4 * stefanBoltzmann * 293.15 ** 3;
@@ -86,8 +76,6 @@ const kindOf = (s: Slab): number => ({ zone: inZone, outdoors: inOpenAir, given:
 
 /** Walls already worked out, by step and layers: lent to whoever lays out the same walls again. */
 export type KeptWalls = Map<string, SlabModes>;
-
-export type ZoneOf = (id: string, at: string) => number;
 
 /** m² of faces by zone. */
 function faceAreas(building: Building, slabs: readonly Slab[], zoneOf: ZoneOf): number[] {

@@ -1,7 +1,7 @@
-import type { ZoneOf } from './compile.ts';
 import type { DuctArrays } from './layout.ts';
 import { BuildingRefused } from './refused.ts';
 import type { Building, DuctLevel, Ductwork } from './spec.ts';
+import type { ZoneOf } from './zoneOf.ts';
 
 /** Lays out duct systems. Throws BuildingRefused for one without levels, levels that do not rise, or heat that goes astray. */
 export function ductArrays(building: Building, zoneOf: ZoneOf): DuctArrays {

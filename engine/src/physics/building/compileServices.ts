@@ -1,7 +1,7 @@
-import type { Moisture, ZoneOf } from './compile.ts';
 import type { AirArrays, ControlArrays } from './layout.ts';
 import { BuildingRefused } from './refused.ts';
-import type { Building, Leakage, System } from './spec.ts';
+import type { Building, Leakage, Moisture, System } from './spec.ts';
+import type { ZoneOf } from './zoneOf.ts';
 
 /** Far beyond any temperature: a set point that is off. */
 const never = 1e9;

@@ -1,4 +1,3 @@
-import type { ZoneOf } from './compile.ts';
 import type { SunArrays } from './layout.ts';
 import { type PlaneSun, sunOnPlane } from './planeSun.ts';
 import { BuildingRefused } from './refused.ts';
@@ -6,6 +5,7 @@ import { known1, known2, slabSlots } from './slabSlots.ts';
 import type { Building, OutdoorFace, Slab } from './spec.ts';
 import type { WeatherSteps } from './weatherSteps.ts';
 import { pastShades, windowSun } from './windowSun.ts';
+import type { ZoneOf } from './zoneOf.ts';
 
 const unshaded = { width: 1, height: 1, shades: [] };
 

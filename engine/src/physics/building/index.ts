@@ -1,4 +1,4 @@
-export type { KeptWalls, Moisture } from './compile.ts';
+export type { KeptWalls } from './compile.ts';
 export { compileBuilding } from './compile.ts';
 export { aimHeat, limitSystem, wantsMore, wantsMoreCold } from './control.kernel.ts';
 export { opticsOfPanes, opticsOfTable, scaledOptics } from './glass.ts';
@@ -16,6 +16,7 @@ export { openViews, sunlitShare } from './shading.ts';
 export type { FastModes, SlabModes, SlowMode } from './slabModes.ts';
 export { slabModes } from './slabModes.ts';
 export type * from './spec.ts';
+export type { Moisture } from './spec.ts';
 export { withSunShares } from './sunShares.ts';
 export type { SunSteps, WeatherRows, WeatherSteps } from './weatherSteps.ts';
 export { weatherSteps } from './weatherSteps.ts';

@@ -1,6 +1,5 @@
+import { rad } from '../exact.ts';
 import type { SunSteps } from './weatherSteps.ts';
-
-const rad = Math.PI / 180;
 
 export type Plane = { readonly tilt: number; readonly azimuth: number };
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { rad } from '../exact.ts';
 import { openViews, sunlitShare } from './shading.ts';
 
-const rad = Math.PI / 180;
 /** Light from so high above the level and so far to the right of the wall's normal. */
 const from = (height: number, aside: number) => ({
   right: Math.cos(height * rad) * Math.sin(aside * rad),

@@ -182,3 +182,14 @@ export type Building = {
   /** °C of each given face by row of weather. */
   readonly series: readonly Float64Array[];
 };
+
+/** What a building gives off or holds beside its walls, by zone. */
+export type Moisture = {
+  /** kg/s for each hour of the day. */
+  readonly vapour: readonly number[];
+  /** kg of air that the zone's surfaces are worth, and hours in which they follow. */
+  readonly bufferAir: number;
+  readonly bufferHours: number;
+  /** kg/kg its air is dried to while it is cooled. */
+  readonly driest?: number;
+};

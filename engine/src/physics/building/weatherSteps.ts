@@ -1,4 +1,5 @@
 import { newYear } from '../calendar.ts';
+import { rad } from '../exact.ts';
 import {
   airMass,
   extraterrestrialNormal,
@@ -10,8 +11,6 @@ import {
   sunLevel,
   sunPosition,
 } from '../sun/index.ts';
-
-const rad = Math.PI / 180;
 
 /** Weather in equal rows from midnight local standard time: °C, kg/kg, m/s, W/m². */
 export type WeatherRows = {

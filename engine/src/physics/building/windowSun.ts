@@ -1,9 +1,8 @@
+import { rad } from '../exact.ts';
 import type { Plane, PlaneSun } from './planeSun.ts';
 import { openViews, type Pane, sunlitShare } from './shading.ts';
 import type { Window } from './spec.ts';
 import type { SunSteps } from './weatherSteps.ts';
-
-const rad = Math.PI / 180;
 
 /** Sun at a window by step, W: let through, and taken up by the outer and the inner face of the glass. */
 export type WindowSun = {

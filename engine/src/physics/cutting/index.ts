@@ -17,9 +17,10 @@ export {
   pieceLength,
   stretchOut,
 } from './fold/board.ts';
-export { type BoardBox, type Cap, type Side, type UnfoldedBox, unfoldBox } from './fold/box.ts';
+export type { BoardBox, Cap, Opening, Side } from './fold/boardBox.ts';
+export { type UnfoldedBox, unfoldBox } from './fold/box.ts';
 export { type LyingPiece, onSheet } from './fold/onSheet.ts';
-export { holesOfCap, type Opening, wrongHoles } from './fold/openings.ts';
+export { holesOfCap, wrongHoles } from './fold/openings.ts';
 export {
   areaOf as areaOfFlat,
   type FlatHole,

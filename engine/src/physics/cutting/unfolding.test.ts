@@ -1,12 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { type BoardBox, unfoldBox } from './fold/box.ts';
+import { inch } from '../exact.ts';
+import type { BoardBox } from './fold/boardBox.ts';
+import { unfoldBox } from './fold/box.ts';
 import { onSheet } from './fold/onSheet.ts';
 import { areaOf } from './fold/pattern.ts';
 import { unfoldTransition } from './metal/transition.ts';
 import { unfoldWrap } from './metal/wrap.ts';
 import { packSheets } from './sheets/packSheets.ts';
 
-const inch = 0.0254;
 const box: BoardBox = {
   id: 'plenum',
   width: 20 * inch,

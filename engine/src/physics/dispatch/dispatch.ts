@@ -1,5 +1,6 @@
 import { addHouse, type DispatchHouse } from './dispatchHouse.ts';
-import { type LinearProgramme, type ProgrammeBuilder, programmeBuilder } from './programme.ts';
+import type { DispatchProgramme, StepRows } from './programme.ts';
+import { type ProgrammeBuilder, programmeBuilder } from './programme.ts';
 
 /**
  * Sun, battery, generator and loads over equal steps, everything known beforehand. kWh of a step unless told otherwise;
@@ -37,28 +38,6 @@ export type Dispatch = {
   /** Cost of a kWh of load that is not served; without it all has to be. */
   readonly short?: { readonly cost: number };
   readonly house?: DispatchHouse;
-};
-
-/** The programme, and the columns of each step by what they mean: -1 where there is none. */
-export type DispatchProgramme = {
-  readonly programme: LinearProgramme;
-  readonly at: {
-    readonly carried: Int32Array;
-    readonly charging: Int32Array;
-    readonly short: Int32Array;
-    readonly stored: Int32Array;
-    readonly cold: Int32Array;
-    /** First and one past the last of each step's pieces of heat. */
-    readonly heat: Int32Array;
-  };
-};
-
-/** Rows of a step. */
-export type StepRows = {
-  readonly bus: number;
-  readonly served: number;
-  readonly stored: number;
-  readonly rest: number;
 };
 
 /** The least-cost programme of a dispatch. Pure; solving it is another's work. */

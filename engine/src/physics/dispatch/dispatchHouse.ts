@@ -1,5 +1,4 @@
-import type { DispatchProgramme, StepRows } from './dispatch.ts';
-import type { ProgrammeBuilder } from './programme.ts';
+import type { DispatchProgramme, ProgrammeBuilder, StepRows } from './programme.ts';
 
 /**
  * A house whose heat may be moved in time. How far its room is from a year that is already run answers to how far its

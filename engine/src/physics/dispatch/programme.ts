@@ -78,3 +78,25 @@ export function programmeBuilder(): ProgrammeBuilder {
     }),
   };
 }
+
+/** The programme, and the columns of each step by what they mean: -1 where there is none. */
+export type DispatchProgramme = {
+  readonly programme: LinearProgramme;
+  readonly at: {
+    readonly carried: Int32Array;
+    readonly charging: Int32Array;
+    readonly short: Int32Array;
+    readonly stored: Int32Array;
+    readonly cold: Int32Array;
+    /** First and one past the last of each step's pieces of heat. */
+    readonly heat: Int32Array;
+  };
+};
+
+/** Rows of a step. */
+export type StepRows = {
+  readonly bus: number;
+  readonly served: number;
+  readonly stored: number;
+  readonly rest: number;
+};

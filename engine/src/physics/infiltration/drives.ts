@@ -1,8 +1,7 @@
+import { rad } from '../exact.ts';
 import { type Envelope, shelterOf } from './enhanced.ts';
 
 const gravity = 9.80665;
-const rad = Math.PI / 180;
-
 /**
  * Pa by which the air indoors gains on the air outdoors for each metre upwards: the stack effect. Densities kg/m³; negative
  * where outdoors is the warmer. Source: `infiltration.stack`.

@@ -1,6 +1,6 @@
+import { rad } from '../exact.ts';
 import { groundOnPlane, incidenceCosine, skyOnPlane } from './radiation.ts';
 
-const rad = Math.PI / 180;
 type Plane = { readonly tilt: number; readonly azimuth: number };
 type Sun = { readonly zenith: number; readonly azimuth: number };
 type Light = { readonly beamNormal: number; readonly diffuse: number };

@@ -1,4 +1,5 @@
-const rad = Math.PI / 180;
+import { rad } from '../exact.ts';
+
 const sin = (d: number): number => Math.sin(d * rad);
 const cos = (d: number): number => Math.cos(d * rad);
 const wrap = (d: number): number => ((d % 360) + 360) % 360;

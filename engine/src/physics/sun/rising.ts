@@ -1,6 +1,6 @@
+import { rad } from '../exact.ts';
 import { sunPosition } from './position.ts';
 
-const rad = Math.PI / 180;
 /** The sun's centre when its upper edge is seen on the horizon, degrees from the zenith. */
 const zenithAtHorizon = 90.8333;
 /** Seconds by which the sun lags for each degree of hour angle. */

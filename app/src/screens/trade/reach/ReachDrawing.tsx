@@ -1,6 +1,7 @@
 import type { TradeResults, Wall } from '@kneewall/engine';
 import { type MouseEvent, type ReactNode, useRef } from 'react';
 import { useRoom } from '../../../look/useRoom.ts';
+import type { Box } from './box.ts';
 import { letterOf, patternId, ReachPatterns } from './ReachPatterns.tsx';
 import { regionPath, roomiest } from './reachShapes.ts';
 import { UnitHandle } from './UnitHandle.tsx';
@@ -9,9 +10,6 @@ import type { UnitMove } from './useUnitMove.ts';
 
 type Maps = Extract<TradeResults['lineset']['maps'], { ok: true }>['value'];
 type Unit = Extract<TradeResults['lineset']['asked'], { ok: true }>['value']['unit'];
-
-/** m across from the left end and up from the ground; below 0 out from the wall. */
-export type Box = { readonly x: number; readonly z: number; readonly width: number; readonly height: number };
 
 /** px kept round the wall. */
 const rim = 6;

@@ -1,5 +1,5 @@
 import { type KeyboardEvent, type PointerEvent, useRef, useState } from 'react';
-import type { Box } from './ReachDrawing.tsx';
+import type { Box } from './box.ts';
 import type { UnitMove } from './useUnitMove.ts';
 
 const arrows: Readonly<Record<string, readonly [number, number]>> = {

@@ -21,7 +21,7 @@ beforeAll(async () => {
   job = evaluate(flat, {}).wanted.find((j) => j.kind === 'coupling/grid-year') as Job;
   inputs = { ...(job.inputs as GridYearInputs), step: 3600 };
   year = runJob({ ...job, inputs }, { blob: () => undefined, tell: () => {} }) as GridYear;
-}, 200_000);
+});
 
 describe('a year on the grid', () => {
   it('splits the unit’s energy over the bands without losing any, and its money over the months', () => {
@@ -58,7 +58,7 @@ describe('an outage on the coldest day', () => {
     const huge = through((x) => ({ ...x, battery: { ...x.battery, energy: 500 } }));
     expect([huge.heat, huge.warm]).toEqual([72, 72]);
     expect(through((x) => ({ ...x, inverter: { ...x.inverter, most: 50 } })).heat).toBeLessThanOrEqual(1);
-  }, 200_000);
+  });
 
   it('is counted over a start on each day, and none of them is harder than the one told', () => {
     const { through = [], starts, heat = 0 } = year.outage ?? {};

@@ -1,7 +1,7 @@
 import { coldMornings } from '../coldMornings.ts';
 import { generatorYear } from '../generatorYear.ts';
-import type { PowerRun } from '../powerRun.ts';
 import type { PowerYearInputs } from '../powerYearJob.ts';
+import type { PowerRun } from '../runWay.ts';
 import type { Demand, Replayed } from './replay.kernel.ts';
 
 /** What a year comes to, in figures that any change may move. */

@@ -28,7 +28,7 @@ beforeAll(async () => {
   year = weatherOfYear(inputs.weather, none);
   prepared = prepare(inputs, year);
   base = baseRun(inputs, year, prepared);
-}, 200_000);
+});
 
 describe('another power system under the same demand', () => {
   it('is what the whole loop gives, house and all', () => {
@@ -44,7 +44,7 @@ describe('another power system under the same demand', () => {
       expect(replayed?.litres, kind).toBeCloseTo(whole.litres, 6);
       expect(replayed?.cycles, kind).toBeCloseTo(whole.cycles, 6);
     }
-  }, 200_000);
+  });
 
   it('leaves few mornings too cold to charge in a warm box, none in a heated room', () => {
     const of = (kind: string): number | undefined => {
@@ -69,7 +69,7 @@ describe('what would help', () => {
     const whole = helpsRows(inputs, year, 0, 4, still);
     const parts = [first, second].flatMap((p) => helpsRows(inputs, year, p?.from ?? 0, p?.to ?? 0, still));
     expect(parts).toEqual(whole);
-  }, 200_000);
+  });
 
   it('ranks by money for each hour, and pays back by litres at the dearest and the cheapest fuel', () => {
     const before = figuresOf(inputs, base.run);

@@ -1,5 +1,5 @@
 import type { UnitRows } from '../../season/unitPower.ts';
-import type { PowerRun } from '../powerRun.ts';
+import type { PowerRun } from '../runWay.ts';
 import { steps } from './sizes.ts';
 
 /** The days of the year on which the sun falls furthest short of what is drawn, as numbers from 0. */

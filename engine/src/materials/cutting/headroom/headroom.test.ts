@@ -1,10 +1,10 @@
 import { emptyProject, openProject, resolveProject } from '@kneewall/project';
 import { expect, it } from 'vitest';
+import { inch } from '../../../physics/exact.ts';
 import { cutPlan } from '../cutPlan.ts';
 import { inputsOf } from '../inputsOf.ts';
 import { headroomFindings } from './findings.ts';
 
-const inch = 0.0254;
 const q = (value: number) => ({ value, known: 'measured' });
 /** 12 in high inside and of 1 in board: 14 in outside. */
 const box = { kind: 'board', width: q(20 * inch), height: q(12 * inch), length: q(1.2), insulation: q(0.7) };

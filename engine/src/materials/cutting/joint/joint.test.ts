@@ -1,12 +1,12 @@
 import { emptyProject, openProject, resolveProject } from '@kneewall/project';
 import { describe, expect, it } from 'vitest';
+import { inch } from '../../../physics/exact.ts';
 import { cutPlan } from '../cutPlan.ts';
 import { inputsOf } from '../inputsOf.ts';
 import { withSheets } from '../lines.ts';
 import { jointFindings } from './findings.ts';
 import { unitJoints } from './unitJoints.ts';
 
-const inch = 0.0254;
 const q = (value: number) => ({ value, known: 'measured' });
 const box = { kind: 'board', width: q(20 * inch), height: q(12 * inch), length: q(1.2), insulation: q(1.057) };
 const opening = (width: number, height: number) => ({ width: q(width * inch), height: q(height * inch) });

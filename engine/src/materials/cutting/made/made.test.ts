@@ -1,11 +1,11 @@
 import { emptyProject, openProject, resolveProject } from '@kneewall/project';
 import { expect, it } from 'vitest';
+import { inch } from '../../../physics/exact.ts';
 import { cutPlan } from '../cutPlan.ts';
 import { inputsOf } from '../inputsOf.ts';
 import { withSheets } from '../lines.ts';
 import { madeFindings } from './findings.ts';
 
-const inch = 0.0254;
 const q = (value: number) => ({ value, known: 'measured' });
 const round = (d: number, more: object = {}) => ({ kind: 'round', diameter: q(d * inch), length: q(3), ...more });
 const reducer = (more: object = {}) => ({ fittings: { step: { kind: 'reducer', reducer: { made: 'cut', ...more } } } });

@@ -1,5 +1,4 @@
-const inch = 0.0254;
-
+import { inch } from '../../exact.ts';
 /** A board of which boxes are folded, m. Source of all of it: `cutting.board`. */
 export type Board = {
   readonly thickness: number;

@@ -1,5 +1,5 @@
 import { type Board, foldDepth } from './board.ts';
-import type { SideHole } from './openings.ts';
+import type { SideHole } from './boardBox.ts';
 import {
   centreLines,
   type FlatHole,

@@ -1,35 +1,14 @@
 import { Checking, type CutProblem } from '../problem.ts';
 import { type Board, type BoardForm, boardOf, boards, forms, pieceLength } from './board.ts';
+import type { BoardBox, Side } from './boardBox.ts';
 import { boardPiece } from './boardPiece.ts';
 import { endCap } from './endCap.ts';
-import { acrossOf, holesOfCap, holesOfSection, type Opening, wrongOpenings } from './openings.ts';
+import { acrossOf, holesOfCap, holesOfSection, wrongOpenings } from './openings.ts';
 import type { FlatPiece } from './pattern.ts';
 import { plugDepth, sectionsOf } from './sections.ts';
 
-/** The four sides as seen when looking in at the start of the box along its length. */
-export type Side = 'left' | 'bottom' | 'right' | 'top';
-
-/** The ends, where they are closed. */
-export type Cap = 'start' | 'end';
-
 /** Sides in the order in which they lie on the board, seen from the inside: counter-clockwise from the left. */
 export const sidesAround: readonly Side[] = ['left', 'bottom', 'right', 'top'];
-
-/** A duct or plenum of board. m; `width`, `height` and `length` are those of the air inside. */
-export type BoardBox = {
-  readonly id: string;
-  readonly width: number;
-  readonly height: number;
-  readonly length: number;
-  /** Of the board: one of the table's. */
-  readonly thickness: number;
-  readonly openings: readonly Opening[];
-  readonly caps: { readonly start: boolean; readonly end: boolean };
-  /** `fewest`: the fewest pieces that the sheet allows. */
-  readonly form: BoardForm | 'fewest';
-  /** The sheet it has to come from. */
-  readonly sheet: { readonly width: number; readonly height: number };
-};
 
 export type UnfoldedBox = {
   readonly pieces: readonly FlatPiece[];

@@ -1,28 +1,7 @@
 import { Checking, type CutProblem } from '../problem.ts';
-import type { BoardBox, Cap, Side } from './box.ts';
-import { type FlatHole, reachOf } from './pattern.ts';
+import type { BoardBox, Cap, Opening, Side, SideHole } from './boardBox.ts';
+import { reachOf } from './pattern.ts';
 import type { Section } from './sections.ts';
-
-/**
- * A hole in a side or a cap. m: `along` from the start of the air inside, `across` from the bottom of the left and right sides and
- * from the left of the bottom and top ones, both to the hole's middle and measured inside. A rectangle's `width` runs
- * across, its `height` along. In a cap, `across` is from the left and `along` from the bottom, as seen looking in at the start.
- */
-export type Opening = {
-  readonly id: string;
-  readonly side: Side | Cap;
-  readonly along: number;
-  readonly across: number;
-  readonly shape: FlatHole['shape'];
-};
-
-export type SideHole = {
-  readonly side: Side | Cap;
-  readonly id: string;
-  readonly u: number;
-  readonly v: number;
-  readonly shape: FlatHole['shape'];
-};
 
 /** Inside size of each side across the duct; of a cap, from left to right. */
 export const acrossOf = (box: Pick<BoardBox, 'width' | 'height'>, side: Side | Cap): number =>

@@ -1,4 +1,4 @@
-import type { Opening } from '../fold/openings.ts';
+import type { Opening } from '../fold/boardBox.ts';
 import {
   centreLines,
   type FlatHole,

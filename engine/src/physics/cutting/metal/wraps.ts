@@ -1,11 +1,10 @@
+import { inch } from '../../exact.ts';
 /** Flat length of a pipe's blank, m: round the pipe, and what its seam takes. */
 export const cylinderBlank = (diameter: number, seam: number): number => Math.PI * diameter + seam;
 
 /** Flat length of a blanket around a round duct by geometry, m: its outer face, and the flap. */
 export const roundWrap = (diameter: number, blanket: number, flap: number): number =>
   Math.PI * (diameter + 2 * blanket) + flap;
-
-const inch = 0.0254;
 
 /** Added to a round duct's girth for a blanket squeezed by a quarter, its 2 in lap within it. From memory: `cutting.wrap`. */
 const wrapTable: readonly (readonly [number, number])[] = [

@@ -1,0 +1,1 @@
+export type PassageKind = 'hatch' | 'door' | 'stair' | 'crawl';

@@ -1,0 +1,1 @@
+export type ZoneOf = (id: string, at: string) => number;
