@@ -57,7 +57,7 @@ export { type ColumnMap, type PriceColumn, priceColumns } from './prices/heads.t
 export { priceIn } from './prices/money.ts';
 export { type PricesRead, type RowLeft, readPrices } from './prices/read.ts';
 export type { Parsed, QuantityKind, System } from './quantity/index.ts';
-export { monthNames, parseQuantity, printQuantity, shortMonths } from './quantity/index.ts';
+export { glued, monthNames, parseQuantity, printQuantity, shortMonths } from './quantity/index.ts';
 export type { Bunch, Question } from './questions/first.ts';
 export { bunchesFor, fieldOf, firstBunches } from './questions/first.ts';
 export type { Entered, Known, Range } from './schema/entered.ts';

@@ -1,7 +1,6 @@
 import type { Finding, Source } from '@kneewall/engine';
 import { consequenceTitle, holdPointTitle, tradeTitle } from '@kneewall/engine';
-import { nodeAt, pathLabel } from '@kneewall/project';
-import { glued } from '../look/glued.ts';
+import { glued, nodeAt, pathLabel } from '@kneewall/project';
 import { Quantity } from '../quantity/Quantity.tsx';
 import { RangeTape } from '../quantity/RangeTape.tsx';
 import { printRoute } from '../route/route.ts';

@@ -1,6 +1,6 @@
 import type { Finding } from '@kneewall/engine';
 import { consequenceTitle, tradeTitle } from '@kneewall/engine';
-import { glued } from '../look/glued.ts';
+import { glued } from '@kneewall/project';
 import { goTo, useRoute } from '../route/route.ts';
 import { StatusMark } from './StatusMark.tsx';
 import './FindingLine.css';

@@ -23,11 +23,14 @@ const main: readonly {
     short: 'Do',
     icon: 'M4 6l2 2 3-4M4 13l2 2 3-4M4 20l2 2 3-4M12 7h8M12 14h8M12 21h8',
   },
+  {
+    route: { screen: 'buy' },
+    words: 'What to buy',
+    short: 'Buy',
+    icon: 'M3 5h3l2 10h10l2-7H7M9 18v2M17 18v2',
+  },
+  { route: { screen: 'read' }, words: 'Readings', short: 'Read', icon: 'M4 17a8 8 0 0 1 16 0zM12 17l4-6' },
   { route: { screen: 'project' }, words: 'Project and files', short: 'Project', icon: 'M4 6h6l2 2h8v11H4z' },
-];
-const more: readonly { readonly route: Route; readonly words: string }[] = [
-  { route: { screen: 'buy' }, words: 'What to buy' },
-  { route: { screen: 'read' }, words: 'Readings' },
 ];
 
 /** The ways through the app: along the bottom of a phone, down the side of anything wider. */
@@ -60,13 +63,6 @@ export function Nav() {
         ))}
       </ul>
       <ul className="nav-more">
-        {more.map(({ route, words }) => (
-          <li key={words}>
-            <a href={printRoute(route)} aria-current={current(route)}>
-              {words}
-            </a>
-          </li>
-        ))}
         {trades.map((trade) => (
           <li key={trade}>
             <a href={printRoute({ screen: 'trade', trade })} aria-current={current({ screen: 'trade', trade })}>

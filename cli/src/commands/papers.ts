@@ -94,7 +94,10 @@ function onTerminal(): ((progress: PrintProgress) => void) | undefined {
   if (process.stderr.isTTY !== true) return undefined;
   let said = '';
   return ({ step, done, total, part }) => {
-    const now = step === 'laying' ? 'laying out the pages' : `page ${done + 1} of ${total}: ${part}`.slice(0, 60);
+    const now =
+      step === 'laying'
+        ? 'laying out the pages'
+        : `page ${done + 1} of ${total}${part === '' ? '' : `: ${part}`}`.slice(0, 60);
     const last = step === 'drawing' && done + 1 === total;
     if (now === said) return;
     said = now;

@@ -1,3 +1,5 @@
+import { glued } from '@kneewall/project';
+
 /**
  * The pieces a plan set is made of. Pages build them with the functions below only, so that every list and every table
  * looks alike; `laid/` puts them on paper.
@@ -94,7 +96,8 @@ export function table(
   { title, layout = 'ruled' }: { readonly title?: string; readonly layout?: Layout } = {},
 ): Block {
   const cell = (text: Words, column: Column | undefined, style: Style): Block => ({
-    text,
+    // What stands at the right is a measure, and is read with its unit.
+    text: column?.right && typeof text === 'string' ? glued(text) : text,
     style,
     ...(column?.right ? { alignment: 'right' as const } : {}),
   });

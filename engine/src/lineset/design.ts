@@ -81,19 +81,24 @@ export function design({ project, upstream }: TradeInput<'equipment'>): LinesetR
     boltPull: noted('anchor', (rec) =>
       boltPull(lineset.hold, candidateOf(project, upstream.equipment).outdoorUnit, s, rec),
     ),
-    ...(lineset.place.wall !== undefined &&
-    s.choice(lineset.place.stands) === 'wall' &&
-    s.choice(lineset.hold.backing) === 'panel'
-      ? {
-          backing: attempt(() =>
-            backingOf(lineset.hold, s.of(candidateOf(project, upstream.equipment).outdoorUnit.width), s),
-          ),
-        }
-      : {}),
+    ...backed(lineset, project, upstream.equipment, s),
     charge: attempt(() => s.of(required(limits).charge) + required(added)),
     ...(refrigerant.ok && typeof refrigerant.value === 'object' ? { flammable: refrigerant.value } : {}),
     workings,
     wanted: [],
+  };
+}
+
+/** The panel behind the bracket, where the unit hangs and one is asked for. */
+function backed(
+  { place, hold }: Lineset,
+  project: Pick<ResolvedProject, 'candidates'>,
+  equipment: EquipmentResult,
+  s: Scenario,
+): Pick<LinesetResult, 'backing'> {
+  if (place.wall === undefined || s.choice(place.stands) !== 'wall' || s.choice(hold.backing) !== 'panel') return {};
+  return {
+    backing: attempt(() => backingOf(hold, s.of(candidateOf(project, equipment).outdoorUnit.width), s)),
   };
 }
 

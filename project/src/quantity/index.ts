@@ -1,3 +1,4 @@
+export { glued } from './glued.ts';
 export type { Kind, QuantityKind, System, Unit } from './kinds.ts';
 export { kindNames, kindOf, kinds, unitLabel } from './kinds.ts';
 export { monthNames, shortMonths } from './months.ts';

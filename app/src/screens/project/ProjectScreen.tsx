@@ -1,7 +1,6 @@
 import { nodeAt } from '@kneewall/project';
 import { FormNode } from '../../form/FormNode.tsx';
 import { Sheet } from '../../look/Sheet.tsx';
-import { printRoute } from '../../route/route.ts';
 import { ViewSwitches } from '../../shell/ViewSwitches.tsx';
 import { recordParts } from '../../words/words.ts';
 import { DeviceSheet } from './DeviceSheet.tsx';
@@ -25,14 +24,6 @@ export function ProjectScreen() {
             <ViewSwitches />
           </div>
           <p className="field-help">Nothing stored changes with units or theme. “Sunlight” is for outdoors.</p>
-          <ul className="link-list">
-            <li>
-              <a href={printRoute({ screen: 'buy' })}>What to buy</a>
-            </li>
-            <li>
-              <a href={printRoute({ screen: 'read' })}>Readings</a>
-            </li>
-          </ul>
         </Sheet>
         <OthersSheet />
       </div>

@@ -9,7 +9,8 @@ export function cutListPages({ plan, units }: SetInput): Block[] {
   if (rows.length === 0) return [];
   const flat = rows.filter((r) => r.sideways !== undefined || r.up !== undefined || r.what.startsWith('Corner'));
   const straight = rows.filter((r) => !flat.includes(r));
-  const both = (m: number | undefined) => (m === undefined ? '' : bothCutLengths(m, units));
+  // A measure is read in one line.
+  const both = (m: number | undefined) => (m === undefined ? '' : bothCutLengths(m, units).replaceAll(' ', '\u00a0'));
   return [
     page('Cut list'),
     lead(

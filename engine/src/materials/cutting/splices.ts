@@ -18,7 +18,8 @@ export function spliceLines({ bags }: Pick<CutAnswers, 'bags'>): MaterialLine[] 
     ...spliced.map(({ diameter, count }): MaterialLine => {
       const mm = Math.round(diameter * 1000);
       const what = `Splice sleeves of metal for flexible duct, ${sizeWords({ kind: 'round', diameter })}`;
-      const like = { id: `splice-sleeve ${mm}`, what };
+      // Without a blank before its size: a price without a size is for any.
+      const like = { id: `splice-sleeve-${mm}`, what };
       return { ...base, id: `materials/splice-sleeve:${mm}`, what, amount: count, for: 'routes.ducts.sections', like };
     }),
     {

@@ -69,10 +69,13 @@ it('each splice takes one sleeve of its size and four bands, added to those of t
     amount: 4,
     like: { id: 'bands', what: 'Clamp bands' },
   };
-  const { list } = listed([bands], { sections: { run } });
-  const sleeves = list.lines.find((l) => l.id === 'materials/splice-sleeve 203');
+  const { list } = listed([bands], {
+    sections: { run },
+    work: { prices: { s: { name: 'Splice sleeve', unit: 'each', price: q(6) } } },
+  });
+  const sleeves = list.lines.find((l) => l.id === 'materials/splice-sleeve-203');
   const parts = list.lines.find((l) => l.id === 'air/bands');
-  expect(sleeves?.need).toBe(2);
+  expect(sleeves).toMatchObject({ need: 2, cost: { likely: 12 } });
   expect(parts?.need).toBe(4 + 4 * 2);
   expect(list.lines.filter((l) => /band/i.test(l.what)).length).toBe(1);
 });

@@ -52,7 +52,7 @@ export const capLines = (caps: readonly BoughtCap[]): MaterialLine[] =>
       soldBy: 1,
       for: `routes.ducts.sections.${section}`,
       like: {
-        id: 'diameter' in size ? `cap ${mm(size.diameter)}` : `cap-${mm(size.width)}x${mm(size.height)}`,
+        id: 'diameter' in size ? `cap-${mm(size.diameter)}` : `cap-${mm(size.width)}x${mm(size.height)}`,
         what: `End caps of metal, ${sizeWords(end)}`,
       },
     };
