@@ -20,7 +20,9 @@ for (const name of ['tern-ledge', 'juniper-flat']) {
   const list = evaluate(taken(opened.project, read), {}).plan.trades.materials?.list;
   if (!list?.ok) throw new Error(`${name} has no list`);
   const used = new Set(list.value.lines.map((l) => l.price?.name));
-  const rows = read.taken.filter(({ entry }) => used.has(entry.name) || /duct|collars|dampers|splice/i.test(entry.name ?? ''));
+  const rows = read.taken.filter(
+    ({ entry }) => used.has(entry.name) || /duct|collars|dampers|splice/i.test(entry.name ?? ''),
+  );
   const project = taken(opened.project, { taken: rows });
   // Only the prices are written anew: all else of the file stays as somebody wrote it.
   const prices = JSON.stringify(project.work?.prices, null, 2).replaceAll('\n', '\n    ');
