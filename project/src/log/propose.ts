@@ -1,12 +1,6 @@
 import type { Dialect } from './dialect.ts';
-import {
-  type LogQuantity,
-  type LogUnit,
-  logQuantities,
-  logQuantityIds,
-  quantityOf,
-  unitsOfDimension,
-} from './quantities.ts';
+import { headingWords } from './headingWords.ts';
+import { type LogQuantity, type LogUnit, logQuantityIds, quantityOf, unitsOfDimension } from './quantities.ts';
 
 /** A column by its heading and the unit it is in. */
 export type LogColumn = { readonly name: string; readonly unit: LogUnit };
@@ -54,11 +48,10 @@ export function proposeColumns(dialect: Dialect): LogColumns {
   for (const c of dialect.time) free.delete(c);
   const proposed: Partial<Record<LogQuantity, LogColumn>> = {};
   for (const id of logQuantityIds) {
-    const spec = quantityOf(id);
-    const units = unitsOfDimension(spec.dimension);
+    const units = unitsOfDimension(quantityOf(id).dimension);
     const at = [...free].find((c) => {
       const head = (dialect.heads[c] ?? '').toLowerCase().replace(/_/g, ' ');
-      if (!spec.words.test(head)) return false;
+      if (!headingWords[id]?.test(head)) return false;
       const any = unitWords.find(([word]) => word.test(head))?.[1];
       return any === undefined || units.includes(any) || statedUnit(head, units) !== undefined;
     });
@@ -70,7 +63,7 @@ export function proposeColumns(dialect: Dialect): LogColumns {
   for (const id of ['indoor2', 'indoor3'] as const) {
     const at = [...free].find(
       (c) =>
-        logQuantities.indoor.words.test((dialect.heads[c] ?? '').toLowerCase()) &&
+        headingWords.indoor?.test((dialect.heads[c] ?? '').toLowerCase()) &&
         !/humid|%|watt|kwh/i.test(dialect.heads[c] ?? ''),
     );
     if (at === undefined || !proposed.indoor) continue;

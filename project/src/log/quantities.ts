@@ -1,64 +1,38 @@
-/** What a column of a log may hold, in the unit in which it is kept; what cannot be, and by which words of a heading it is known. */
+/** What a column of a log may hold, in the unit in which it is kept, and what cannot be. */
 export type LogQuantity = keyof typeof logQuantities;
 export type LogSpec = {
   readonly label: string;
   readonly dimension: 'temperature' | 'power' | 'flow' | 'irradiance' | 'velocity' | 'humidity';
   readonly least: number;
   readonly most: number;
-  readonly words: RegExp;
 };
 
 const temperature = { dimension: 'temperature', least: -60, most: 90 } as const;
 const power = { dimension: 'power', least: -50_000, most: 100_000 } as const;
 const indoor = { ...temperature, least: -20, most: 60 } as const;
 
-/** In the order in which headings are tried: what is said more exactly comes first. */
+/** What is said more exactly comes first: headings are tried in this order. */
 export const logQuantities = {
-  supply: { label: 'Supply air', ...temperature, words: /supply|vorlauf|leaving|discharge/ },
-  return: { label: 'Return air', ...temperature, words: /return|r(ü|ue)cklauf|entering/ },
-  outdoor: {
-    label: 'Outdoor air',
-    ...temperature,
-    words: /outdoor|outside|exterior|ambient|aussen|außen|ext(?![a-z])|\boat\b|weather.*temp/,
-  },
-  indoor: {
-    label: 'Indoor air',
-    ...indoor,
-    words: /indoor|inside|interior|innen|room|living|hall(?!e)|bed|kitchen|thermostat|zone|house.*temp|\biat\b/,
-  },
-  indoor2: { label: 'Indoor air, second place', ...indoor, words: /$^/ },
-  indoor3: { label: 'Indoor air, third place', ...indoor, words: /$^/ },
-  heat: {
-    label: 'Heat given to the house',
-    ...power,
-    words: /^heat(?!.?pump)|heat.?(meter|output|delivered|flow)|thermal|w(ä|ae)rme(?!pumpe)|heater/,
-  },
-  unitPower: {
-    label: 'Power of the unit',
-    ...power,
-    words: /heat.?pump|\bhp\b|compressor|outdoor.?unit|\bunit\b|hvac|w(ä|ae)rmepumpe|air.?con/,
-  },
-  sunPower: {
-    label: 'Power of the panels',
-    ...power,
-    words: /\bpv\b|solar.*(w|power|energy)|panel|inverter|photovolt/,
-  },
-  battery: { label: 'Power of the battery', ...power, words: /batter|akku/ },
-  housePower: {
-    label: 'Power of the whole house',
-    ...power,
-    words: /house|total|mains|grid|main|consumption|verbrauch|load|meter/,
-  },
-  flow: { label: 'Air flow of the unit', dimension: 'flow', least: 0, most: 5, words: /air.?flow|\bflow\b|volum/ },
+  supply: { label: 'Supply air', ...temperature },
+  return: { label: 'Return air', ...temperature },
+  outdoor: { label: 'Outdoor air', ...temperature },
+  indoor: { label: 'Indoor air', ...indoor },
+  indoor2: { label: 'Indoor air, second place', ...indoor },
+  indoor3: { label: 'Indoor air, third place', ...indoor },
+  heat: { label: 'Heat given to the house', ...power },
+  unitPower: { label: 'Power of the unit', ...power },
+  sunPower: { label: 'Power of the panels', ...power },
+  battery: { label: 'Power of the battery', ...power },
+  housePower: { label: 'Power of the whole house', ...power },
+  flow: { label: 'Air flow of the unit', dimension: 'flow', least: 0, most: 5 },
   sun: {
     label: 'Sun on the level',
     dimension: 'irradiance',
     least: -20,
     most: 1600,
-    words: /irradi|\bghi\b|radiation|pyran|solar|sun/,
   },
-  wind: { label: 'Wind speed', dimension: 'velocity', least: 0, most: 80, words: /wind(?!.*dir)/ },
-  humidity: { label: 'Indoor humidity', dimension: 'humidity', least: 0, most: 1, words: /humid|\brh\b|feuchte/ },
+  wind: { label: 'Wind speed', dimension: 'velocity', least: 0, most: 80 },
+  humidity: { label: 'Indoor humidity', dimension: 'humidity', least: 0, most: 1 },
 } as const satisfies Readonly<Record<string, LogSpec>>;
 
 export const logQuantityIds = Object.keys(logQuantities) as readonly LogQuantity[];
