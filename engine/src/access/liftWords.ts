@@ -1,10 +1,10 @@
 import { heatLimits } from '../plan/cautions.ts';
+import { numberIn } from '../plan/facts.ts';
 import type { Judged, Words } from '../plan/judge.ts';
 import type { Printer } from '../plan/printer.ts';
 
 type Say = (j: Judged, print: Printer) => Words;
 
-const number = (j: Judged, key: string): number => Number(j.facts?.[key] ?? 0);
 const names: Readonly<Record<string, string>> = {
   handlerCrated: 'air handler in its crate',
   outdoorUnit: 'outdoor unit',
@@ -12,7 +12,7 @@ const names: Readonly<Record<string, string>> = {
 const under = 'Nobody under the load or beside its way, ever; helmet, gloves, shoes with caps.';
 
 function carryWords(j: Judged, print: Printer): Words {
-  const people = number(j, 'people');
+  const people = numberIn(j, 'people');
   const who = people === 1 ? 'One person' : `${people} people together`;
   return {
     what: `The ${names[String(j.facts?.piece)] ?? 'piece'} is ${print.value(j)}. ${who} may lift ${print.limit(j)} as entered.`,
@@ -30,7 +30,7 @@ function carryWords(j: Judged, print: Printer): Words {
 export const lifts: Readonly<Record<string, Say>> = {
   carry: carryWords,
   'rope-pull': (j, print) => ({
-    what: `To hoist ${print.quantity(number(j, 'mass'), 'mass')} each of those at the rope pulls like ${print.value(j)}; ${print.limit(j)} is what a person keeps up.`,
+    what: `To hoist ${print.quantity(numberIn(j, 'mass'), 'mass')} each of those at the rope pulls like ${print.value(j)}; ${print.limit(j)} is what a person keeps up.`,
     why: 'Who pulls at the end of his strength lets go.',
     mend:
       j.status === 'ok'
@@ -40,7 +40,7 @@ export const lifts: Readonly<Record<string, Say>> = {
   }),
   anchor: (j, print) => ({
     what: `What the tackle hangs from gives way at ${print.value(j)}; five times the pull on it is ${print.limit(j)}.`,
-    why: `It carries the load and the pull on the rope, together more than the unit weighs, and jerks.${j.facts?.leans === undefined ? '' : ` It is pulled down and ${Math.round(number(j, 'leans'))}° aside, towards whoever pulls: it must not slide or tip that way.`}`,
+    why: `It carries the load and the pull on the rope, together more than the unit weighs, and jerks.${j.facts?.leans === undefined ? '' : ` It is pulled down and ${Math.round(numberIn(j, 'leans'))}° aside, towards whoever pulls: it must not slide or tip that way.`}`,
     mend:
       j.status === 'ok'
         ? 'Hang it over a bearing wall or several rafters; look at every knot and shackle.'
@@ -83,8 +83,8 @@ function heatWords(j: Judged, print: Printer): Words {
   const dawn = j.facts?.time === 'dawn';
   const when = dawn ? 'At dawn of the hot day' : 'In the hot hour of the hot day';
   const none = j.value.ok && j.value.value === 0;
-  const attic = print.quantity(number(j, 'attic'), 'temperature');
-  const index = print.quantity(number(j, 'index'), 'temperature');
+  const attic = print.quantity(numberIn(j, 'attic'), 'temperature');
+  const index = print.quantity(numberIn(j, 'index'), 'temperature');
   return {
     what: `${when} the attic has ${attic}, an index of ${index}: ${none ? 'no work at all, stay out of it' : `${print.value(j)} of work in an hour, the rest of it where it is cool`}.`,
     why: 'Heat stroke comes while one still feels able, and kills; it makes people step beside the joist first.',

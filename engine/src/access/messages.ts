@@ -1,3 +1,4 @@
+import { numberIn, wordsIn } from '../plan/facts.ts';
 import type { Judged, Words } from '../plan/judge.ts';
 import { namedSubject } from '../plan/namedSubject.ts';
 import type { Printer } from '../plan/printer.ts';
@@ -8,10 +9,7 @@ import { cutCaution, heightPlanned, helpWords, wayPlanned } from './motionWords.
 
 type Say = (j: Judged, print: Printer) => Words;
 
-const number = (j: Judged, key: string): number => Number(j.facts?.[key] ?? 0);
-const metres = (j: Judged, print: Printer, key: string): string => print.quantity(number(j, key), 'length');
-const text = (j: Judged, key: string): string => String(j.facts?.[key] ?? '');
-
+const metres = (j: Judged, print: Printer, key: string): string => print.quantity(numberIn(j, key), 'length');
 const pieceWords: Readonly<Record<string, string>> = {
   handler: 'air handler',
   handlerCrated: 'air handler in its crate',
@@ -23,12 +21,12 @@ const endWords: Readonly<Record<string, string>> = {
   height: 'flat, its height going first',
 };
 
-const piece = (j: Judged): string => pieceWords[text(j, 'piece')] ?? 'piece';
+const piece = (j: Judged): string => pieceWords[wordsIn(j, 'piece')] ?? 'piece';
 
 /** What framing the smallest opening meets, laid across joists at their spacing. */
 function joistWords(j: Judged): string {
-  const cut = number(j, 'joistsCut');
-  if (text(j, 'kind') !== 'hatch') return '';
+  const cut = numberIn(j, 'joistsCut');
+  if (wordsIn(j, 'kind') !== 'hatch') return '';
   return cut === 0
     ? ' At the spacing entered it goes between two joists.'
     : ` At the spacing entered it meets ${cut} ${cut === 1 ? 'joist' : 'joists'} at least, its short side laid across them.`;
@@ -36,10 +34,10 @@ function joistWords(j: Judged): string {
 
 function passesWords(j: Judged, print: Printer): Words {
   if (j.facts?.byPlan === 1) return wayPlanned(j, piece(j), print);
-  const name = text(j, 'name');
+  const name = wordsIn(j, 'name');
   const face = `${metres(j, print, 'faceLong')} by ${metres(j, print, 'faceShort')}`;
   const opening = `${metres(j, print, 'openLong')} by ${metres(j, print, 'openShort')}`;
-  const best = `${endWords[text(j, 'leading')]}${text(j, 'through') === 'turned' ? ' and turned in the opening' : ''}`;
+  const best = `${endWords[wordsIn(j, 'leading')]}${wordsIn(j, 'through') === 'turned' ? ' and turned in the opening' : ''}`;
   const likely = j.value.ok ? (typeof j.value.value === 'number' ? j.value.value : j.value.value.likely) : 0;
   const why = 'The maker takes back no unit that was opened, and a frame cut in haste is a roof cut in haste.';
   if (j.status !== 'fails')
@@ -49,13 +47,13 @@ function passesWords(j: Judged, print: Printer): Words {
       mend:
         j.status === 'tight'
           ? 'Too little to count on. Measure the narrowest place again, corner to corner too, and try with a frame of cardboard.'
-          : text(j, 'crate') === 'unpack'
+          : wordsIn(j, 'crate') === 'unpack'
             ? 'It does not pass in its crate: unpack it below, keep the foam and its covers on.'
             : 'Try it with a frame of cardboard before you order.',
     };
   return {
     what: `${name}: the ${piece(j)} does not pass. Its smallest face is ${face}, the opening ${opening}; ${print.quantity(Math.max(0, -likely), 'length')} are lacking.`,
-    why: `${number(j, 'never') === 1 ? 'No way of turning it helps: that is proved.' : 'No face of it goes in. Whether it could be twisted through is not ruled out; do not count on it.'} ${why}`,
+    why: `${numberIn(j, 'never') === 1 ? 'No way of turning it helps: that is proved.' : 'No face of it goes in. Whether it could be twisted through is not ruled out; do not count on it.'} ${why}`,
     mend: `An opening of ${metres(j, print, 'smallLong')} by ${metres(j, print, 'smallShort')} in the clear would do; or look for a unit that comes apart. Joists, trusses and rafters are not cut without an engineer; a hatch between trusses may be as wide as their spacing and no wider.${joistWords(j)}${helpWords(j)}`,
     caution: cutCaution,
   };
@@ -67,7 +65,7 @@ const say: Readonly<Record<string, Say>> = {
     j.facts?.byPlan === 1
       ? heightPlanned(j, piece(j), print)
       : {
-          what: `${text(j, 'name')}: ${print.value(j)} is free above it; ${print.limit(j)} is enough to bring the ${piece(j)} up and lay it down.`,
+          what: `${wordsIn(j, 'name')}: ${print.value(j)} is free above it; ${print.limit(j)} is enough to bring the ${piece(j)} up and lay it down.`,
           why: 'A box that came up through a hole has to be tipped over, and tipped it stands taller than it is long.',
           mend:
             j.status === 'ok'
@@ -77,8 +75,8 @@ const say: Readonly<Record<string, Say>> = {
   opening: (j, print) => ({
     what:
       j.status === 'fails'
-        ? `${text(j, 'name')} is smaller than the ${metres(j, print, 'short')} by ${metres(j, print, 'long')} that codes commonly ask for an appliance in an attic.`
-        : `${text(j, 'name')} is at least the ${metres(j, print, 'short')} by ${metres(j, print, 'long')} that codes commonly ask.`,
+        ? `${wordsIn(j, 'name')} is smaller than the ${metres(j, print, 'short')} by ${metres(j, print, 'long')} that codes commonly ask for an appliance in an attic.`
+        : `${wordsIn(j, 'name')} is at least the ${metres(j, print, 'short')} by ${metres(j, print, 'long')} that codes commonly ask.`,
     why: 'Whoever repairs the unit comes in here, and it goes out here.',
     mend:
       j.status === 'fails'
@@ -86,17 +84,17 @@ const say: Readonly<Record<string, Say>> = {
         : 'The local code decides; it must also let the largest piece out.',
   }),
   'way-size': (j, print) => ({
-    what: `${text(j, 'name')} ${j.status === 'fails' ? 'is narrower or lower than' : 'keeps'} the ${metres(j, print, 'short')} by ${metres(j, print, 'long')} that codes commonly ask of a way to a unit.`,
+    what: `${wordsIn(j, 'name')} ${j.status === 'fails' ? 'is narrower or lower than' : 'keeps'} the ${metres(j, print, 'short')} by ${metres(j, print, 'long')} that codes commonly ask of a way to a unit.`,
     why: 'Somebody with tools has to get there, and out again when something goes wrong.',
     mend: j.status === 'ok' ? 'Keep ducts and wires out of it.' : 'Lead ducts around it, or stand the unit nearer.',
   }),
   'way-length': (j, print) => ({
-    what: `${text(j, 'name')} is ${print.value(j)} long; codes commonly allow ${print.limit(j)} where one cannot walk upright.`,
+    what: `${wordsIn(j, 'name')} is ${print.value(j)} long; codes commonly allow ${print.limit(j)} where one cannot walk upright.`,
     why: 'A long crawl is a long way out.',
     mend: j.status === 'ok' ? 'Nothing to do.' : 'Stand the unit nearer, or make another opening.',
   }),
   'way-floor': (j, print) => ({
-    what: `${text(j, 'name')}: its solid floor is ${print.value(j)} wide; codes commonly ask ${print.limit(j)}.`,
+    what: `${wordsIn(j, 'name')}: its solid floor is ${print.value(j)} wide; codes commonly ask ${print.limit(j)}.`,
     why: 'Between joists there is only a ceiling.',
     mend:
       j.status === 'ok'
@@ -145,16 +143,16 @@ const subjects: Readonly<Record<string, string>> = {
 
 /** What would be said, and of which piece or place. */
 function subjectOf(j: Judged, id: string): string {
-  if (id === 'passes') return `Whether the ${piece(j)} passes “${text(j, 'name')}”`;
+  if (id === 'passes') return `Whether the ${piece(j)} passes “${wordsIn(j, 'name')}”`;
   if (id === 'carry') return `Whether the ${piece(j)} can be carried by hand`;
-  if (id === 'headroom') return `Whether there is height enough above “${text(j, 'name')}” for the ${piece(j)}`;
+  if (id === 'headroom') return `Whether there is height enough above “${wordsIn(j, 'name')}” for the ${piece(j)}`;
   return namedSubject(j, subjects[id] ?? 'This');
 }
 
 /** Statements that nothing can be said about because no rule reaches there. */
 const beyond: Readonly<Record<string, Say>> = {
   passes: (j) => ({
-    what: `Whether the ${piece(j)} passes “${text(j, 'name')}” cannot be told.`,
+    what: `Whether the ${piece(j)} passes “${wordsIn(j, 'name')}” cannot be told.`,
     why: 'Planning found no way, and no proof that there is none.',
     mend: 'Measure the narrowest place again, to the nearest 2 mm, and try it with a frame of cardboard before you order.',
   }),
@@ -165,7 +163,7 @@ const beyond: Readonly<Record<string, Say>> = {
   }),
   carry: (j) => ({
     what:
-      text(j, 'pose') === 'kneeling' || text(j, 'pose') === 'crawling'
+      wordsIn(j, 'pose') === 'kneeling' || wordsIn(j, 'pose') === 'crawling'
         ? 'People who kneel or crawl are outside the lifting equation: no limit is claimed.'
         : 'The lifting equation gives no limit for a lift as entered.',
     why: 'It is for people on their feet, ends at hands 63 cm in front of the ankles, and at lifts of 175 cm; beyond it nothing is safe to promise.',
@@ -173,12 +171,12 @@ const beyond: Readonly<Record<string, Say>> = {
     caution: 'Nobody lifts alone what is above the limit of one.',
   }),
   headroom: (j, print) => ({
-    what: `${text(j, 'name')}: whether the ${piece(j)} can be tipped under that roof was neither shown nor ruled out; ${metres(j, print, 'enough')} above the hatch is surely enough.`,
+    what: `${wordsIn(j, 'name')}: whether the ${piece(j)} can be tipped under that roof was neither shown nor ruled out; ${metres(j, print, 'enough')} above the hatch is surely enough.`,
     why: 'It is so tight that neither a way nor a proof against one was found; no tape is that good.',
     mend: 'Build a frame of its size from cardboard and laths and take that up first.',
   }),
   raise: (j, print) => ({
-    what: `The unit of ${print.quantity(number(j, 'mass'), 'mass')} is to go up ${{ hands: 'through the opening by hand', ladder: 'a ladder', stair: 'a stair' }[text(j, 'up')] ?? 'by hand'}. The lifting equation does not cover that, so nothing here says it is safe.${j.facts?.below === undefined ? '' : ` On that stair the lower of two carries ${print.quantity(number(j, 'below'), 'mass')} of it.`}`,
+    what: `The unit of ${print.quantity(numberIn(j, 'mass'), 'mass')} is to go up ${{ hands: 'through the opening by hand', ladder: 'a ladder', stair: 'a stair' }[wordsIn(j, 'up')] ?? 'by hand'}. The lifting equation does not cover that, so nothing here says it is safe.${j.facts?.below === undefined ? '' : ` On that stair the lower of two carries ${print.quantity(numberIn(j, 'below'), 'mass')} of it.`}`,
     why: 'On a ladder one hand belongs to the ladder; overhead, kneeling, on steps or in the heat people lift far less than on firm ground.',
     mend: 'Hoist it by rope and sheaves from an anchor that is known, or have movers do it.',
     caution: 'Falls kill: nobody carries a unit up a ladder, and nobody stands under it.',

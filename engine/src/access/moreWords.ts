@@ -1,12 +1,12 @@
 import { heatLimits } from '../plan/cautions.ts';
+import { numberIn } from '../plan/facts.ts';
 import type { Judged, Words } from '../plan/judge.ts';
 import type { Printer } from '../plan/printer.ts';
 import { clockOf } from './clock.ts';
 
 type Say = (j: Judged, print: Printer) => Words;
 
-const number = (j: Judged, key: string): number => Number(j.facts?.[key] ?? 0);
-const mass = (j: Judged, print: Printer, key: string): string => print.quantity(number(j, key), 'mass');
+const mass = (j: Judged, print: Printer, key: string): string => print.quantity(numberIn(j, key), 'mass');
 const under = 'Nobody under the load or below it on the slope, ever; helmet, gloves, shoes with caps.';
 
 /** Hours and minutes of work, in words. */
@@ -16,25 +16,25 @@ const long = (seconds: number): string => {
 };
 
 function outdoorWay(j: Judged): string {
-  return j.facts?.up === 'ramp' ? `up a ramp of ${Math.round(number(j, 'slope'))}°` : 'straight up';
+  return j.facts?.up === 'ramp' ? `up a ramp of ${Math.round(numberIn(j, 'slope'))}°` : 'straight up';
 }
 
 function windowWords(j: Judged, print: Printer): Words {
-  const span = `${clockOf(number(j, 'from'))} to ${clockOf(number(j, 'until'))}`;
+  const span = `${clockOf(numberIn(j, 'from'))} to ${clockOf(numberIn(j, 'until'))}`;
   const none = j.value.ok && j.value.value === 0;
-  const litres = number(j, 'drink');
+  const litres = numberIn(j, 'drink');
   const water =
     litres === 0
       ? ''
       : ` ${print.system === 'us' ? print.quantity(litres / 1000, 'volume') : `${Math.ceil(10 * litres) / 10} L`} of water for each person.`;
   return {
-    what: `${j.facts?.day}, ${span} sun time: ${long(number(j, 'work'))} of work in the attic${none ? '; at least one of its hours leaves none' : ''}.${water}`,
+    what: `${j.facts?.day}, ${span} sun time: ${long(numberIn(j, 'work'))} of work in the attic${none ? '; at least one of its hours leaves none' : ''}.${water}`,
     why: 'By the house’s own year, on a day of that month that nine of ten do not pass. In the rest of each hour one cools down below.',
     mend:
       j.status === 'ok'
         ? 'Look at a thermometer up there before you begin: a hotter day counts by itself.'
-        : number(j, 'bestWork') > number(j, 'work') + 60
-          ? `Begun at ${clockOf(number(j, 'best'))} as many hours leave ${long(number(j, 'bestWork'))} of work.`
+        : numberIn(j, 'bestWork') > numberIn(j, 'work') + 60
+          ? `Begun at ${clockOf(numberIn(j, 'best'))} as many hours leave ${long(numberIn(j, 'bestWork'))} of work.`
           : 'Wait for another month, or do the work that is not in the attic.',
     caution: heatLimits,
   };
@@ -62,7 +62,7 @@ export const more: Readonly<Record<string, Say>> = {
     caution: 'Three points of a person stay on a ladder: no hand is left for a load. Falls kill.',
   }),
   'outdoor-pull': (j, print) => ({
-    what: `To bring ${mass(j, print, 'mass')} ${outdoorWay(j)} each of those at the rope pulls like ${print.value(j)}; ${print.limit(j)} is what a person keeps up.${number(j, 'back') > 0 ? ` Let go, it slides back with up to ${mass(j, print, 'back')}.` : j.facts?.up === 'ramp' ? ' Friction holds it where it is left.' : ''}`,
+    what: `To bring ${mass(j, print, 'mass')} ${outdoorWay(j)} each of those at the rope pulls like ${print.value(j)}; ${print.limit(j)} is what a person keeps up.${numberIn(j, 'back') > 0 ? ` Let go, it slides back with up to ${mass(j, print, 'back')}.` : j.facts?.up === 'ramp' ? ' Friction holds it where it is left.' : ''}`,
     why: 'Who pulls at the end of his strength lets go.',
     mend:
       j.status === 'ok'
@@ -71,7 +71,7 @@ export const more: Readonly<Record<string, Say>> = {
     caution: `${under} No rope round a hand. Dry planks, fixed at both ends.`,
   }),
   'outdoor-anchor': (j, print) => ({
-    what: `The anchor gives way at ${print.value(j)}; five times the pull on it is ${print.limit(j)}, ${j.facts?.up === 'ramp' ? `along the ramp, ${Math.round(number(j, 'slope'))}° below the level` : 'straight down'}.`,
+    what: `The anchor gives way at ${print.value(j)}; five times the pull on it is ${print.limit(j)}, ${j.facts?.up === 'ramp' ? `along the ramp, ${Math.round(numberIn(j, 'slope'))}° below the level` : 'straight down'}.`,
     why: 'It holds load, friction and the pull on the rope, in that direction and in jerks.',
     mend:
       j.status === 'ok'
@@ -89,7 +89,7 @@ export const more: Readonly<Record<string, Say>> = {
     caution: 'A planning number for sound, dry timber. Where it is close, ask a structural engineer.',
   }),
   mounts: (j, print) => ({
-    what: `At the blower’s speeds ${print.value(j)} of its shaking comes through to the wood; ${print.limit(j)} is the most. On its mounts the unit swings ${(Math.round(10 * number(j, 'own')) / 10).toString()} times a second by itself.`,
+    what: `At the blower’s speeds ${print.value(j)} of its shaking comes through to the wood; ${print.limit(j)} is the most. On its mounts the unit swings ${(Math.round(10 * numberIn(j, 'own')) / 10).toString()} times a second by itself.`,
     why: 'Joists carry every turn of the blower into the room below.',
     mend:
       j.status === 'ok'

@@ -1,25 +1,23 @@
+import { numberIn, wordsIn } from '../plan/facts.ts';
 import type { Judged, Words } from '../plan/judge.ts';
 import type { Printer } from '../plan/printer.ts';
 
-const number = (j: Judged, key: string): number => Number(j.facts?.[key] ?? 0);
-const text = (j: Judged, key: string): string => String(j.facts?.[key] ?? '');
-
 /** What else would help a piece that does not pass: taken apart, another unit. */
 export function helpWords(j: Judged): string {
-  const part = number(j, 'part') === 1 ? ' Taken apart, its largest part passes.' : '';
-  const others = text(j, 'others');
+  const part = numberIn(j, 'part') === 1 ? ' Taken apart, its largest part passes.' : '';
+  const others = wordsIn(j, 'others');
   return `${part}${others === '' ? ' None of the units entered passes here.' : ` Of the units entered these pass: ${others}.`}`;
 }
 
 /** The opening that was certified to do under the height there is; nothing where none was looked for or found. */
 const openingWords = (j: Judged, print: Printer): string =>
-  number(j, 'plannedLong') > 0
-    ? ` An opening of ${print.quantity(number(j, 'plannedLong'), 'length')} by ${print.quantity(number(j, 'plannedShort'), 'length')} in the clear would do.`
+  numberIn(j, 'plannedLong') > 0
+    ? ` An opening of ${print.quantity(numberIn(j, 'plannedLong'), 'length')} by ${print.quantity(numberIn(j, 'plannedShort'), 'length')} in the clear would do.`
     : '';
 
 const heightWords = (j: Judged, print: Printer): string =>
-  number(j, 'headroomPlanned') > 0
-    ? `${print.quantity(number(j, 'headroomPlanned'), 'length')} of free height would do, with room for hands.`
+  numberIn(j, 'headroomPlanned') > 0
+    ? `${print.quantity(numberIn(j, 'headroomPlanned'), 'length')} of free height would do, with room for hands.`
     : '';
 
 export const cutCaution =
@@ -27,7 +25,7 @@ export const cutCaution =
 
 /** A piece at a hatch with some height above it, where closed forms do not decide. */
 export function heightPlanned(j: Judged, piece: string, print: Printer): Words {
-  const name = text(j, 'name');
+  const name = wordsIn(j, 'name');
   const why =
     'A box that came up through a hole has to be tipped over while it is still in it; framing and roof leave it one way or none.';
   if (j.status === 'fails')
@@ -49,9 +47,9 @@ export function heightPlanned(j: Judged, piece: string, print: Printer): Words {
 
 /** A piece round a corner or up a flight, as motion planning found it. */
 export function wayPlanned(j: Judged, piece: string, print: Printer): Words {
-  const name = text(j, 'name');
+  const name = wordsIn(j, 'name');
   const why = 'Steps, soffit and corner are met one after the other, and nobody turns back halfway with it.';
-  const tilted = number(j, 'tilted') > 0 ? `, one end up by ${print.quantity(number(j, 'tilted'), 'angle')}` : '';
+  const tilted = numberIn(j, 'tilted') > 0 ? `, one end up by ${print.quantity(numberIn(j, 'tilted'), 'angle')}` : '';
   if (j.status === 'fails')
     return {
       what: `${name}: the ${piece} does not pass.`,

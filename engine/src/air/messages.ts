@@ -1,3 +1,4 @@
+import { numberIn } from '../plan/facts.ts';
 import type { Judged, Words } from '../plan/judge.ts';
 import type { Printer } from '../plan/printer.ts';
 import { sayBalance } from './balance/messages.ts';
@@ -7,7 +8,7 @@ import { sayFaults } from './faults/messages.ts';
 import { sayFilters } from './filters/messages.ts';
 import { notKnown } from './notKnown.ts';
 import { sayRegisters } from './registers/messages.ts';
-import { nothingToDo as done, fact, name, type Say } from './say.ts';
+import { nothingToDo as done, name, type Say } from './say.ts';
 import { saySizes } from './sizing/findingWords.ts';
 import { whereBuilt } from './whereBuiltWords.ts';
 
@@ -15,7 +16,7 @@ import { whereBuilt } from './whereBuiltWords.ts';
 function provenChange(j: Judged, print: Printer): string {
   if (j.facts?.section === undefined)
     return 'No single duct made larger brings it under. Enlarge the return and its filter first, shorten what is long, then look again.';
-  return `Make “${j.facts.section}” ${print.quantity(fact(j, 'to'), 'length')} instead of ${print.quantity(fact(j, 'from'), 'length')}: solved again, that takes it to ${print.quantity(fact(j, 'pressureThen'), 'pressure')} with ${print.quantity(fact(j, 'flowThen'), 'flow')} moving.`;
+  return `Make “${j.facts.section}” ${print.quantity(numberIn(j, 'to'), 'length')} instead of ${print.quantity(numberIn(j, 'from'), 'length')}: solved again, that takes it to ${print.quantity(numberIn(j, 'pressureThen'), 'pressure')} with ${print.quantity(numberIn(j, 'flowThen'), 'flow')} moving.`;
 }
 
 const say: Readonly<Record<string, Say>> = {
@@ -27,7 +28,7 @@ const say: Readonly<Record<string, Say>> = {
   ...sayRegisters,
   ...saySizes,
   'static-pressure': (j, print) => ({
-    what: `The ducts, filter and registers ask the blower for ${print.value(j)} of static pressure; the unit allows ${print.limit(j)}.${fact(j, 'beneath') > 0 ? ' That is beyond the blower’s table: its last line is continued, so take it as rough.' : ''}`,
+    what: `The ducts, filter and registers ask the blower for ${print.value(j)} of static pressure; the unit allows ${print.limit(j)}.${numberIn(j, 'beneath') > 0 ? ' That is beyond the blower’s table: its last line is continued, so take it as rough.' : ''}`,
     why:
       heldFlowWhy(j, print) ??
       'Above it the air falls off, the coil ices or overheats, and the blower gets loud and short-lived.',
@@ -39,7 +40,7 @@ const say: Readonly<Record<string, Say>> = {
           : provenChange(j, print),
   }),
   'total-flow': (j, print) => ({
-    what: `${print.quantity(fact(j, 'flow'), 'flow')} will flow, ${print.value(j)} of what the unit’s figures are stated for.`,
+    what: `${print.quantity(numberIn(j, 'flow'), 'flow')} will flow, ${print.value(j)} of what the unit’s figures are stated for.`,
     why: 'Less air means less heat than the sheet says, and supply air too hot or too cold.',
     mend:
       j.status === 'ok'
@@ -49,7 +50,7 @@ const say: Readonly<Record<string, Say>> = {
           : 'Free the air: a larger return, a larger filter, tighter flexible duct; or a higher blower setting if there is one.',
   }),
   'return-path': (j, print) => ({
-    what: `The return and the filter use ${print.value(j)} of all the pressure: ${print.quantity(fact(j, 'used'), 'pressure')}, of which the filter ${print.quantity(fact(j, 'filter'), 'pressure')}.`,
+    what: `The return and the filter use ${print.value(j)} of all the pressure: ${print.quantity(numberIn(j, 'used'), 'pressure')}, of which the filter ${print.quantity(numberIn(j, 'filter'), 'pressure')}.`,
     why: 'A thin return is the usual mistake of this job, and the dearest to mend once the ceiling is cut.',
     mend:
       j.status === 'ok'
@@ -62,7 +63,7 @@ const say: Readonly<Record<string, Say>> = {
     mend:
       j.status === 'ok'
         ? done
-        : `Give the filter a face of at least ${print.opening(fact(j, 'area'))}: a larger one, or two.`,
+        : `Give the filter a face of at least ${print.opening(numberIn(j, 'area'))}: a larger one, or two.`,
   }),
   jacket: (j, print) => ({
     what:
@@ -92,7 +93,7 @@ const say: Readonly<Record<string, Say>> = {
         : 'Seal every collar, seam and the cabinet with mastic, then test before anything is covered.',
   }),
   'leak-test': (j, print) => ({
-    what: `Leaking as described the ducts would lose ${print.value(j)} in a test at 25 Pa; many codes allow ${print.limit(j)} for ${print.quantity(fact(j, 'floor'), 'area')} of floor.`,
+    what: `Leaking as described the ducts would lose ${print.value(j)} in a test at 25 Pa; many codes allow ${print.limit(j)} for ${print.quantity(numberIn(j, 'floor'), 'area')} of floor.`,
     why: 'The test is the one moment at which leaks can still be reached; an inspector may ask for it.',
     mend:
       j.status === 'ok'
@@ -121,7 +122,7 @@ const say: Readonly<Record<string, Say>> = {
     mend:
       j.status === 'ok'
         ? done
-        : `Lead it round on a radius of at least ${print.quantity(fact(j, 'diameter'), 'length')}, or put in a metal elbow.`,
+        : `Lead it round on a radius of at least ${print.quantity(numberIn(j, 'diameter'), 'length')}, or put in a metal elbow.`,
   }),
   'duct-speed': (j, print) => ({
     what: `Air moves at ${print.value(j)} in “${name(j)}”; above ${print.limit(j)} it is heard.`,
@@ -133,7 +134,7 @@ const say: Readonly<Record<string, Say>> = {
           ? 'It is bought: close nothing on it, and let a second run take part of its air.'
           : j.facts?.enough === undefined
             ? 'Split it into two runs.'
-            : `${print.quantity(fact(j, 'enough'), 'length')} round would be quiet at this flow.`,
+            : `${print.quantity(numberIn(j, 'enough'), 'length')} round would be quiet at this flow.`,
   }),
   'face-speed': (j, print) => ({
     what: `Air passes the face of “${name(j)}” at ${print.value(j)}; above ${print.limit(j)} it is heard.`,
@@ -141,10 +142,10 @@ const say: Readonly<Record<string, Say>> = {
     mend:
       j.status === 'ok'
         ? done
-        : `Use a face of at least ${print.opening(fact(j, 'area'))}, or ${print.quantity(fact(j, 'count'), 'count')} of this size.`,
+        : `Use a face of at least ${print.opening(numberIn(j, 'area'))}, or ${print.quantity(numberIn(j, 'count'), 'count')} of this size.`,
   }),
   'room-share': (j, print) => ({
-    what: `“${name(j)}” gets ${print.quantity(fact(j, 'reaches'), 'flow')} of the ${print.quantity(fact(j, 'wanted'), 'flow')} that its ${String(j.facts?.governs)} load asks for: ${print.value(j)}.`,
+    what: `“${name(j)}” gets ${print.quantity(numberIn(j, 'reaches'), 'flow')} of the ${print.quantity(numberIn(j, 'wanted'), 'flow')} that its ${String(j.facts?.governs)} load asks for: ${print.value(j)}.`,
     why: 'A room that gets too little air stays cold, whatever the unit can do.',
     mend:
       j.status === 'ok'
@@ -160,7 +161,7 @@ const say: Readonly<Record<string, Say>> = {
         : 'Add a register, or a transfer grille and keep the door open in the cold.',
   }),
   'duct-heat': (j, print) => ({
-    what: `On the cold night the attic takes ${print.value(j)} of the heat: ${print.quantity(fact(j, 'lost'), 'power')} through the ducts’ walls and leaks, with the attic at ${print.quantity(fact(j, 'attic'), 'temperature')}.`,
+    what: `On the cold night the attic takes ${print.value(j)} of the heat: ${print.quantity(numberIn(j, 'lost'), 'power')} through the ducts’ walls and leaks, with the attic at ${print.quantity(numberIn(j, 'attic'), 'temperature')}.`,
     why: 'It is made with your electricity and never reaches a room.',
     mend:
       j.status === 'ok'
@@ -169,8 +170,8 @@ const say: Readonly<Record<string, Say>> = {
   }),
   'rooms-follow': (j, print) => ({
     what:
-      fact(j, 'cold') >= 1
-        ? `With the thermostat in “${String(j.facts?.thermostat)}”, “${name(j)}” is more than a degree too cold in ${print.value(j)} of the hours in which the unit heats; it falls to ${print.quantity(fact(j, 'lowest'), 'temperature')}.`
+      numberIn(j, 'cold') >= 1
+        ? `With the thermostat in “${String(j.facts?.thermostat)}”, “${name(j)}” is more than a degree too cold in ${print.value(j)} of the hours in which the unit heats; it falls to ${print.quantity(numberIn(j, 'lowest'), 'temperature')}.`
         : `With the thermostat in “${String(j.facts?.thermostat)}” every room follows through the year.`,
     why: 'One thermostat decides for all rooms. A room that gets too little air stays cold whatever the unit can do.',
     mend:
@@ -180,18 +181,18 @@ const say: Readonly<Record<string, Say>> = {
   }),
   'where-built': whereBuilt,
   'ducts-stay': (j, print) => ({
-    what: `The ducts that are there let ${print.value(j)} of the air through that the unit wants, and ${print.quantity(fact(j, 'leaks'), 'fraction')} of it leaks.`,
+    what: `The ducts that are there let ${print.value(j)} of the air through that the unit wants, and ${print.quantity(numberIn(j, 'leaks'), 'fraction')} of it leaks.`,
     why: 'Old ducts were sized for another unit. Patching costs a fraction of new ones, and new ones are wasted where the old could stay.',
     mend: `${
       j.status === 'ok'
         ? 'They can stay.'
         : j.facts?.name === undefined
           ? 'They are too small for this unit.'
-          : `Change “${name(j)}” first: ${print.quantity(fact(j, 'to'), 'length')} instead of ${print.quantity(fact(j, 'from'), 'length')} brings ${print.quantity(fact(j, 'more'), 'flow')} more.`
-    } Sealing every joint with mastic saves ${print.quantity(fact(j, 'sealing'), 'energy')} of electricity a year, wrapping them as well ${print.quantity(fact(j, 'wrapping'), 'energy')}. Old duct board, tape and insulation may hold asbestos: have them looked at before you touch them.`,
+          : `Change “${name(j)}” first: ${print.quantity(numberIn(j, 'to'), 'length')} instead of ${print.quantity(numberIn(j, 'from'), 'length')} brings ${print.quantity(numberIn(j, 'more'), 'flow')} more.`
+    } Sealing every joint with mastic saves ${print.quantity(numberIn(j, 'sealing'), 'energy')} of electricity a year, wrapping them as well ${print.quantity(numberIn(j, 'wrapping'), 'energy')}. Old duct board, tape and insulation may hold asbestos: have them looked at before you touch them.`,
   }),
   'ducts-year': (j, print) => ({
-    what: `Over the year ${print.value(j)} of the unit’s heat only makes good what the ducts lose and leak: ${print.quantity(fact(j, 'lost'), 'energy')}.`,
+    what: `Over the year ${print.value(j)} of the unit’s heat only makes good what the ducts lose and leak: ${print.quantity(numberIn(j, 'lost'), 'energy')}.`,
     why: 'Ducts outside the rooms cost this every year. It belongs into the decision where the air handler stands.',
     mend:
       j.status === 'ok'
@@ -201,8 +202,8 @@ const say: Readonly<Record<string, Say>> = {
   'rooms-held': (j, print) => ({
     what:
       (j.margin ?? 0) >= 0
-        ? `${print.quantity(fact(j, 'delivered'), 'power')} reaches the rooms on the cold night, ${print.quantity(Math.abs(j.margin ?? 0), 'power')} more than they lose.`
-        : `${print.quantity(fact(j, 'delivered'), 'power')} reaches the rooms on the cold night, ${print.quantity(Math.abs(j.margin ?? 0), 'power')} less than they lose.`,
+        ? `${print.quantity(numberIn(j, 'delivered'), 'power')} reaches the rooms on the cold night, ${print.quantity(Math.abs(j.margin ?? 0), 'power')} more than they lose.`
+        : `${print.quantity(numberIn(j, 'delivered'), 'power')} reaches the rooms on the cold night, ${print.quantity(Math.abs(j.margin ?? 0), 'power')} less than they lose.`,
     why: 'This is what counts in the end: the unit at the flow the ducts let through, less what the attic takes.',
     mend:
       j.status === 'ok'
@@ -210,7 +211,7 @@ const say: Readonly<Record<string, Say>> = {
         : 'Seal and insulate the house, then the ducts; keep the stove ready for the coldest nights.',
   }),
   'rooms-cooled': (j, print) => ({
-    what: `${print.quantity(fact(j, 'delivered'), 'power')} of cooling reaches the rooms on the hot afternoon, ${print.quantity(Math.abs(j.margin ?? 0), 'power')} ${(j.margin ?? 0) >= 0 ? 'more' : 'less'} than they take in.`,
+    what: `${print.quantity(numberIn(j, 'delivered'), 'power')} of cooling reaches the rooms on the hot afternoon, ${print.quantity(Math.abs(j.margin ?? 0), 'power')} ${(j.margin ?? 0) >= 0 ? 'more' : 'less'} than they take in.`,
     why: 'This is what counts in the end: the unit at the flow the ducts let through, less what a hot attic puts into them.',
     mend:
       j.status === 'ok'

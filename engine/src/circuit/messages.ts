@@ -1,4 +1,5 @@
 import { electric } from '../plan/cautions.ts';
+import { numberIn } from '../plan/facts.ts';
 import type { Judged, Words } from '../plan/judge.ts';
 import type { Printer } from '../plan/printer.ts';
 import { unknownWords } from '../plan/unknownWords.ts';
@@ -6,7 +7,6 @@ import { sizeName } from './sizeName.ts';
 
 type Say = (j: Judged, print: Printer, where: string) => Words;
 
-const number = (j: Judged, key: string): number => Number(j.facts?.[key] ?? 0);
 const has = (j: Judged, key: string): boolean => j.facts?.[key] !== undefined;
 const amps = (print: Printer, x: number): string => print.quantity(x, 'current');
 const watts = (print: Printer, x: number): string => print.quantity(x, 'electric-power');
@@ -15,9 +15,9 @@ function sizeWords(print: Printer, area: number): string {
   const name = sizeName(area);
   return print.system === 'us' || name.endsWith('mm²') ? name : `${name} (${print.quantity(area, 'wire-size')})`;
 }
-const conductorWords = (j: Judged, print: Printer): string => sizeWords(print, number(j, 'area'));
+const conductorWords = (j: Judged, print: Printer): string => sizeWords(print, numberIn(j, 'area'));
 const pipeWords = (j: Judged, print: Printer): string => {
-  const inside = `${print.quantity(number(j, 'pipe'), 'length')} inside`;
+  const inside = `${print.quantity(numberIn(j, 'pipe'), 'length')} inside`;
   return has(j, 'name') ? `${String(j.facts?.name)} in tubing (${inside})` : `a conduit of ${inside}`;
 };
 /** The space that has to stay free before a disconnect. From memory: NEC 110.26. */
@@ -27,7 +27,7 @@ const spaceWords = (print: Printer): string =>
 const say: Readonly<Record<string, Say>> = {
   wire: (j, print, where) => {
     const thin = has(j, 'thin');
-    const air = print.quantity(number(j, 'air'), 'temperature');
+    const air = print.quantity(numberIn(j, 'air'), 'temperature');
     const carries = print.value(j);
     return {
       what: thin
@@ -42,7 +42,7 @@ const say: Readonly<Record<string, Say>> = {
     };
   },
   protection: (j, print, where) => {
-    const [least, most] = [amps(print, number(j, 'least')), amps(print, number(j, 'most'))];
+    const [least, most] = [amps(print, numberIn(j, 'least')), amps(print, numberIn(j, 'most'))];
     return {
       what: `The breaker or fuse to ${where}: ${print.value(j)}. Two numbers that are easily mixed up: the wires have to carry ${least} at least, the breaker may be ${most} at most.`,
       why: 'Too large a breaker lets a fault burn on; one below the wires’ figure trips on hot afternoons.',
@@ -54,7 +54,7 @@ const say: Readonly<Record<string, Say>> = {
     };
   },
   drop: (j, print, where) => ({
-    what: `The wires to ${where} (${conductorWords(j, print)}, ${print.quantity(number(j, 'length'), 'length')} one way) lose ${print.quantity(number(j, 'volts'), 'voltage-difference')} of the voltage, ${print.value(j)}, at ${amps(print, number(j, 'current'))}; ${print.limit(j)} is the limit set.`,
+    what: `The wires to ${where} (${conductorWords(j, print)}, ${print.quantity(numberIn(j, 'length'), 'length')} one way) lose ${print.quantity(numberIn(j, 'volts'), 'voltage-difference')} of the voltage, ${print.value(j)}, at ${amps(print, numberIn(j, 'current'))}; ${print.limit(j)} is the limit set.`,
     why:
       j.facts?.currentBy === 'ampacity'
         ? 'Low voltage overheats motors and trips electronics. The current is the plate’s least ampacity, more than ever flows, so this is the worst of it.'
@@ -72,7 +72,7 @@ const say: Readonly<Record<string, Say>> = {
     caution: electric,
   }),
   ground: (j, print, where) => ({
-    what: `The grounding conductor to ${where} is ${sizeWords(print, number(j, 'own'))}; ${sizeWords(print, number(j, 'needed'))} is needed.`,
+    what: `The grounding conductor to ${where} is ${sizeWords(print, numberIn(j, 'own'))}; ${sizeWords(print, numberIn(j, 'needed'))} is needed.`,
     why: 'It has to carry a fault until the breaker opens. Too thin, it burns off and leaves the casing live.',
     mend:
       j.status === 'ok'
@@ -87,7 +87,7 @@ const say: Readonly<Record<string, Say>> = {
     caution: electric,
   }),
   fill: (j, print, where) => ({
-    what: `${number(j, 'count')} conductors to ${where}, the ground among them, take ${print.value(j)} of the inside of ${pipeWords(j, print)}; ${print.limit(j)} is allowed.`,
+    what: `${numberIn(j, 'count')} conductors to ${where}, the ground among them, take ${print.value(j)} of the inside of ${pipeWords(j, print)}; ${print.limit(j)} is allowed.`,
     why: 'Wires that are forced into a full pipe lose their insulation on the way, and cannot cool.',
     mend:
       j.status === 'ok'
@@ -134,7 +134,7 @@ const say: Readonly<Record<string, Say>> = {
     caution: electric,
   }),
   'between-size': (j, print) => ({
-    what: `The conductors between the units are ${sizeWords(print, number(j, 'own'))}; the maker asks for ${sizeWords(print, number(j, 'asked'))}.`,
+    what: `The conductors between the units are ${sizeWords(print, numberIn(j, 'own'))}; the maker asks for ${sizeWords(print, numberIn(j, 'asked'))}.`,
     why: 'They carry the power of the air handler beside the signal.',
     mend: j.status === 'ok' ? 'Nothing to do.' : 'Take the size that the maker names.',
     caution: electric,
@@ -184,8 +184,8 @@ const say: Readonly<Record<string, Say>> = {
     mend:
       j.status === 'ok'
         ? 'Nothing to do.'
-        : number(j, 'left') > 0
-          ? `Set the charger to no more than ${watts(print, number(j, 'left'))} while the unit heats. Then count how many more hours it runs.`
+        : numberIn(j, 'left') > 0
+          ? `Set the charger to no more than ${watts(print, numberIn(j, 'left'))} while the unit heats. Then count how many more hours it runs.`
           : 'Nothing is left for charging while the unit heats at full speed: charge first and heat after, limit the unit’s speed, or take a larger set.',
     caution:
       'Exhaust kills: outdoors only, far from windows. Never feed a house without a proper transfer switch. A licensed electrician connects it.',
@@ -194,8 +194,8 @@ const say: Readonly<Record<string, Say>> = {
 
 /** The trap that makes people "correct" a right breaker. */
 const largerBreaker = (j: Judged, print: Printer): string =>
-  j.value.ok && number(j, 'protection') > lowest(j) && number(j, 'protection') <= number(j, 'most')
-    ? ` The breaker of ${amps(print, number(j, 'protection'))} is larger than that on purpose: for compressors that is the rule, as long as it stays below the plate’s maximum.`
+  j.value.ok && numberIn(j, 'protection') > lowest(j) && numberIn(j, 'protection') <= numberIn(j, 'most')
+    ? ` The breaker of ${amps(print, numberIn(j, 'protection'))} is larger than that on purpose: for compressors that is the rule, as long as it stays below the plate’s maximum.`
     : '';
 const lowest = (j: Judged): number =>
   j.value.ok ? (typeof j.value.value === 'number' ? j.value.value : j.value.value.low) : 0;

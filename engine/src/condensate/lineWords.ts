@@ -1,10 +1,10 @@
+import { numberIn } from '../plan/facts.ts';
 import type { Judged, Words } from '../plan/judge.ts';
 import type { Printer } from '../plan/printer.ts';
 
 type Say = (j: Judged, print: Printer) => Words;
 
-const length = (j: Judged, print: Printer, key: string): string =>
-  print.quantity(Number(j.facts?.[key] ?? 0), 'length');
+const length = (j: Judged, print: Printer, key: string): string => print.quantity(numberIn(j, key), 'length');
 const whose = (j: Judged): string => (j.facts?.which === 'pan' ? 'The pan’s own line' : 'The second outlet’s line');
 
 /** What is said of the way, the risers, the second line and the pump. */
@@ -62,7 +62,7 @@ export const lines: Readonly<Record<string, Say>> = {
         : 'End it over a window or a door, on its own all the way.',
   }),
   pump: (j, print) => ({
-    what: `Over ${length(j, print, 'lift')} the pump lifts ${print.value(j)} in an hour; ${print.limit(j)} is wanted, twice what the unit makes at its most. It lifts no more at ${length(j, print, 'headMost')}, and draws ${print.quantity(Number(j.facts?.power ?? 0), 'electric-power')}.`,
+    what: `Over ${length(j, print, 'lift')} the pump lifts ${print.value(j)} in an hour; ${print.limit(j)} is wanted, twice what the unit makes at its most. It lifts no more at ${length(j, print, 'headMost')}, and draws ${print.quantity(numberIn(j, 'power'), 'electric-power')}.`,
     why: 'A pump that is just enough when new is too little with slime in it.',
     mend:
       j.status === 'ok'

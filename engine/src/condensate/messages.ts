@@ -1,3 +1,4 @@
+import { numberIn } from '../plan/facts.ts';
 import type { Judged, Words } from '../plan/judge.ts';
 import { namedSubject } from '../plan/namedSubject.ts';
 import type { Printer } from '../plan/printer.ts';
@@ -6,19 +7,18 @@ import { lineSubjects, lines } from './lineWords.ts';
 
 type Say = (j: Judged, print: Printer) => Words;
 
-const number = (j: Judged, key: string): number => Number(j.facts?.[key] ?? 0);
 /** Gallons, or litres, which are handier here than cubic metres. */
 const litres = (j: Judged, print: Printer): string =>
   print.system === 'us'
-    ? print.quantity(number(j, 'litres') / 1000, 'volume')
-    : `${Math.round(10 * number(j, 'litres')) / 10} L`;
+    ? print.quantity(numberIn(j, 'litres') / 1000, 'volume')
+    : `${Math.round(10 * numberIn(j, 'litres')) / 10} L`;
 
 const say: Readonly<Record<string, Say>> = {
   'trap-room': (j, print) => {
-    const [drop, seal] = [print.quantity(number(j, 'drop'), 'length'), print.quantity(number(j, 'seal'), 'length')];
-    const pulls = number(j, 'pulls') === 1;
+    const [drop, seal] = [print.quantity(numberIn(j, 'drop'), 'length'), print.quantity(numberIn(j, 'seal'), 'length')];
+    const pulls = numberIn(j, 'pulls') === 1;
     return {
-      what: `The trap needs ${print.limit(j)} below the cabinet’s outlet, ${print.value(j)} is free: ${drop} down to its own outlet, a seal of ${seal}, and the pipe, for ${print.quantity(number(j, 'pressure'), 'pressure')} of ${pulls ? 'suction' : 'pressure'} with a loaded filter.`,
+      what: `The trap needs ${print.limit(j)} below the cabinet’s outlet, ${print.value(j)} is free: ${drop} down to its own outlet, a seal of ${seal}, and the pipe, for ${print.quantity(numberIn(j, 'pressure'), 'pressure')} of ${pulls ? 'suction' : 'pressure'} with a loaded filter.`,
       why: pulls
         ? 'Without a trap that is deep enough the blower sucks air in through the drain, and the water stays in the cabinet until it comes through the ceiling.'
         : 'Without a seal the blower pushes air out through the drain, all summer long.',
@@ -75,7 +75,7 @@ const say: Readonly<Record<string, Say>> = {
         : 'A pan with a line of its own, a second outlet, or a float switch: the local code says which.',
   }),
   'pan-depth': (j, print) => ({
-    what: `The pan is ${print.value(j)} deep; ${print.limit(j)} is the least.${j.facts?.fills === undefined ? '' : ` With both drains stopped it would run over after ${hours(number(j, 'fills'))} of muggy weather at full speed.`}`,
+    what: `The pan is ${print.value(j)} deep; ${print.limit(j)} is the least.${j.facts?.fills === undefined ? '' : ` With both drains stopped it would run over after ${hours(numberIn(j, 'fills'))} of muggy weather at full speed.`}`,
     why: 'It is the last thing between the coil and the ceiling.',
     mend: j.status === 'ok' ? 'Lay it level, or a little low towards its outlet.' : 'Take a deeper pan.',
   }),
@@ -118,12 +118,12 @@ function frostWords(j: Judged, print: Printer): Words {
   const cold =
     j.facts?.cold === undefined
       ? ''
-      : `${j.status === 'tight' ? ' In the colder of these' : ''} ${j.status === 'tight' ? 's' : 'S'}tanding water is down to freezing in ${hours(number(j, 'cold'))}, and solid ${hours(number(j, 'solid'))} later.`;
+      : `${j.status === 'tight' ? ' In the colder of these' : ''} ${j.status === 'tight' ? 's' : 'S'}tanding water is down to freezing in ${hours(numberIn(j, 'cold'))}, and solid ${hours(numberIn(j, 'solid'))} later.`;
   const standing = j.facts?.standing === undefined ? '' : ` Water also stands in: ${j.facts.standing}.`;
   const winter =
     j.facts?.hours === undefined
       ? ''
-      : ` The house’s own year has ${Math.round(number(j, 'hours'))} hours of frost there, up to ${Math.round(number(j, 'longest'))} without a break; ${Math.round(100 * number(j, 'ice'))} % of what stands is then ice.`;
+      : ` The house’s own year has ${Math.round(numberIn(j, 'hours'))} hours of frost there, up to ${Math.round(numberIn(j, 'longest'))} without a break; ${Math.round(100 * numberIn(j, 'ice'))} % of what stands is then ice.`;
   return {
     what: `At its coldest trap and drain lie in air of ${print.value(j)}.${cold}${winter}${standing}`,
     why: 'In winter no water comes, but the trap stays full: it bursts, and is found in May when the ceiling is wet.',

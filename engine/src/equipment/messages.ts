@@ -1,11 +1,11 @@
 import { electric } from '../plan/cautions.ts';
+import { numberIn, wordsIn } from '../plan/facts.ts';
 import type { Judged, Words } from '../plan/judge.ts';
 import type { Printer } from '../plan/printer.ts';
 import { unknownWords } from '../plan/unknownWords.ts';
 
 type Say = (j: Judged, print: Printer, name: string) => Words;
 
-const number = (j: Judged, key: string): number => Number(j.facts?.[key] ?? 0);
 const bought = (j: Judged, ifFree: string, ifBought: string): string =>
   j.facts?.bought === undefined ? ifFree : ifBought;
 
@@ -15,18 +15,18 @@ const say: Readonly<Record<string, Say>> = {
     const fails = j.status === 'fails';
     return {
       what: fails
-        ? `${name} gives ${print.quantity(number(j, 'capacity'), 'power')} on the cold night with defrost counted: ${print.quantity(short, 'power')} less than the house loses.`
-        : `${name} gives ${print.quantity(number(j, 'capacity'), 'power')} on the cold night with defrost counted, ${print.quantity(short, 'power')} more than the house loses.`,
+        ? `${name} gives ${print.quantity(numberIn(j, 'capacity'), 'power')} on the cold night with defrost counted: ${print.quantity(short, 'power')} less than the house loses.`
+        : `${name} gives ${print.quantity(numberIn(j, 'capacity'), 'power')} on the cold night with defrost counted, ${print.quantity(short, 'power')} more than the house loses.`,
       why: 'What it cannot give the stove or the generator has to, or the pipes freeze.',
       mend: fails
-        ? `Seal and insulate first: that takes the load down for good. Else plan the stove for nights colder than ${j.facts?.balance === undefined ? 'the balance point' : print.quantity(number(j, 'balance'), 'temperature')}, or take a larger unit.`
+        ? `Seal and insulate first: that takes the load down for good. Else plan the stove for nights colder than ${j.facts?.balance === undefined ? 'the balance point' : print.quantity(numberIn(j, 'balance'), 'temperature')}, or take a larger unit.`
         : j.status === 'tight'
           ? 'It holds on the likely figures only. Settle the largest unknowns of the load before you order.'
           : 'Nothing to do here; what reaches the rooms is judged with the ducts.',
     };
   },
   'stop-start': (j, print, name) => ({
-    what: `${name} would stop and start in ${print.value(j)} of the heating hours, about ${print.quantity(number(j, 'hours') * 3600, 'time')} a year: the house then needs less than its lowest speed.`,
+    what: `${name} would stop and start in ${print.value(j)} of the heating hours, about ${print.quantity(numberIn(j, 'hours') * 3600, 'time')} a year: the house then needs less than its lowest speed.`,
     why: 'Short runs waste heat, dry the air badly in summer and wear the compressor.',
     mend:
       j.status === 'ok'
@@ -47,9 +47,9 @@ const say: Readonly<Record<string, Say>> = {
   }),
   helped: (j, print, name) => ({
     what:
-      number(j, 'hours') < 1 && j.status === 'ok'
+      numberIn(j, 'hours') < 1 && j.status === 'ok'
         ? `${name} holds the house through every hour of an ordinary year.`
-        : `${name} needs help in ${print.value(j)} of the heating hours, about ${print.quantity(number(j, 'hours') * 3600, 'time')} a year: the house then loses more than it gives.`,
+        : `${name} needs help in ${print.value(j)} of the heating hours, about ${print.quantity(numberIn(j, 'hours') * 3600, 'time')} a year: the house then loses more than it gives.`,
     why: 'In those hours the stove or the backup carries the rest, or the house cools down.',
     mend: j.status === 'ok' ? 'Nothing to do.' : 'Seal and insulate first, or keep the stove and count its wood.',
   }),
@@ -62,7 +62,7 @@ const say: Readonly<Record<string, Say>> = {
         : 'Plan money and generator hours on the figure of this house. Look first at what it says above: a smaller unit stops less, a tighter house needs less in the cold.',
   }),
   'muggy-day': (j, print, name) => ({
-    what: `On a muggy day ${name} takes ${print.quantity(number(j, 'taken'), 'power')} of moisture’s heat out of the air; ${print.quantity(number(j, 'needed'), 'power')} come in${number(j, 'brought') < 1 ? '' : `, ${print.quantity(number(j, 'brought'), 'power')} of it through leaks of the return`}.`,
+    what: `On a muggy day ${name} takes ${print.quantity(numberIn(j, 'taken'), 'power')} of moisture’s heat out of the air; ${print.quantity(numberIn(j, 'needed'), 'power')} come in${numberIn(j, 'brought') < 1 ? '' : `, ${print.quantity(numberIn(j, 'brought'), 'power')} of it through leaks of the return`}.`,
     why: 'A unit that is large for the day runs cold too seldom to dry the air: clammy rooms, and mould in corners.',
     mend:
       j.status === 'ok'
@@ -109,7 +109,7 @@ const say: Readonly<Record<string, Say>> = {
         : 'Shade the west and south windows first; that is cheaper than a larger unit.',
   }),
   voltage: (j, print, name) => ({
-    what: `${name} needs ${print.value(j)}; there are ${print.quantity(number(j, 'here'), 'voltage')}.`,
+    what: `${name} needs ${print.value(j)}; there are ${print.quantity(numberIn(j, 'here'), 'voltage')}.`,
     why: 'At the wrong voltage it does not run, or it burns.',
     mend:
       j.status === 'ok'
@@ -124,14 +124,14 @@ const say: Readonly<Record<string, Say>> = {
     caution: electric,
   }),
   frequency: (j, print, name) => ({
-    what: `${name} is made for ${print.value(j)}; the supply has ${print.quantity(number(j, 'here'), 'frequency')}.`,
+    what: `${name} is made for ${print.value(j)}; the supply has ${print.quantity(numberIn(j, 'here'), 'frequency')}.`,
     why: 'Some units refuse the other frequency; some off-grid inverters raise theirs to hold back the sun.',
     mend:
       j.status === 'ok' ? 'Nothing to do.' : 'Ask the maker in writing whether this unit takes the frequency you have.',
     caution: electric,
   }),
   inverter: (j, print, name) => ({
-    what: `${name} and everything else at once draw ${print.value(j)}; the inverter carries ${print.quantity(number(j, 'continuous'), 'electric-power')} without end.`,
+    what: `${name} and everything else at once draw ${print.value(j)}; the inverter carries ${print.quantity(numberIn(j, 'continuous'), 'electric-power')} without end.`,
     why: 'An inverter that trips takes the whole house down, at the worst moment.',
     mend:
       j.status === 'ok'
@@ -140,7 +140,7 @@ const say: Readonly<Record<string, Say>> = {
     caution: electric,
   }),
   strips: (j, print, name) => ({
-    what: `With its backup strips of ${print.quantity(number(j, 'strips'), 'electric-power')} on, ${name} and the rest draw ${print.value(j)}; the inverter carries ${print.quantity(number(j, 'continuous'), 'electric-power')}.`,
+    what: `With its backup strips of ${print.quantity(numberIn(j, 'strips'), 'electric-power')} on, ${name} and the rest draw ${print.value(j)}; the inverter carries ${print.quantity(numberIn(j, 'continuous'), 'electric-power')}.`,
     why: 'Many units switch the strips on in defrost without asking. That trips or overheats an inverter.',
     mend:
       j.status === 'ok'
@@ -159,7 +159,7 @@ const say: Readonly<Record<string, Say>> = {
 };
 
 const listIn = (j: Judged, key: string): string[] =>
-  String(j.facts?.[key] ?? '')
+  wordsIn(j, key)
     .split(';')
     .filter((x) => x !== '');
 const gapsIn = (j: Judged): string[] => listIn(j, 'gaps');
@@ -191,37 +191,37 @@ function rowsWords(j: Judged, print: Printer): string {
 }
 
 const ratioWords = (j: Judged, print: Printer): string =>
-  `${print.quantity(number(j, 'own'), 'number')} of heat for one of electricity`;
+  `${print.quantity(numberIn(j, 'own'), 'number')} of heat for one of electricity`;
 
 const publishedWords = (j: Judged, print: Printer): string =>
   j.facts?.by === 'us'
-    ? `${print.quantity(number(j, 'rated'), 'number')} (${print.quantity(number(j, 'hspf'), 'number')} Btu/Wh by the US bins of region IV)`
-    : `${print.quantity(number(j, 'rated'), 'number')} (by the European bins, average climate)`;
+    ? `${print.quantity(numberIn(j, 'rated'), 'number')} (${print.quantity(numberIn(j, 'hspf'), 'number')} Btu/Wh by the US bins of region IV)`
+    : `${print.quantity(numberIn(j, 'rated'), 'number')} (by the European bins, average climate)`;
 
 const coolingWords = (j: Judged, print: Printer): string =>
   j.facts?.seer === undefined
     ? ''
-    : ` Its published cooling figure is ${print.quantity(number(j, 'seer'), 'number')} Btu/Wh.`;
+    : ` Its published cooling figure is ${print.quantity(numberIn(j, 'seer'), 'number')} Btu/Wh.`;
 
 /** What sets the two seasons apart, the largest first; differences too small to matter are left out. */
 function whyDifferent(j: Judged, print: Printer): string {
-  const points = (key: string): string => print.quantity(Math.abs(number(j, key)), 'fraction');
-  const degrees = print.quantity(Math.abs(number(j, 'colder')), 'temperature-difference');
+  const points = (key: string): string => print.quantity(Math.abs(numberIn(j, key)), 'fraction');
+  const degrees = print.quantity(Math.abs(numberIn(j, 'colder')), 'temperature-difference');
   const said: readonly (readonly [number, string])[] = [
     [
       // A degree colder costs about a fortieth of the figure.
-      Math.abs(number(j, 'colder')) / 40,
-      `its heat is needed in air ${degrees} ${number(j, 'colder') > 0 ? 'colder' : 'milder'} than the rating has it`,
+      Math.abs(numberIn(j, 'colder')) / 40,
+      `its heat is needed in air ${degrees} ${numberIn(j, 'colder') > 0 ? 'colder' : 'milder'} than the rating has it`,
     ],
     [
-      Math.abs(number(j, 'cycling')),
-      `${points('cycling')} ${number(j, 'cycling') > 0 ? 'more' : 'less'} of the heat comes while it stops and starts`,
+      Math.abs(numberIn(j, 'cycling')),
+      `${points('cycling')} ${numberIn(j, 'cycling') > 0 ? 'more' : 'less'} of the heat comes while it stops and starts`,
     ],
     [
-      Math.abs(number(j, 'backup')) * 3,
-      `${points('backup')} ${number(j, 'backup') > 0 ? 'more' : 'less'} of the heat comes from backup`,
+      Math.abs(numberIn(j, 'backup')) * 3,
+      `${points('backup')} ${numberIn(j, 'backup') > 0 ? 'more' : 'less'} of the heat comes from backup`,
     ],
-    [number(j, 'thin'), `thin air takes ${points('thin')} of its capacity`],
+    [numberIn(j, 'thin'), `thin air takes ${points('thin')} of its capacity`],
   ];
   const telling = said.filter(([weight]) => weight > 0.02).sort((a, b) => b[0] - a[0]);
   return telling.length === 0

@@ -1,3 +1,4 @@
+import { numberIn } from '../plan/facts.ts';
 import type { Judged, Words } from '../plan/judge.ts';
 import type { Printer } from '../plan/printer.ts';
 import { unknownWords } from '../plan/unknownWords.ts';
@@ -6,8 +7,7 @@ import { routeSubjects, routeWords } from './routeWords.ts';
 
 type Say = (j: Judged, print: Printer) => Words;
 
-const number = (j: Judged, key: string): number => Number(j.facts?.[key] ?? 0);
-const long = (j: Judged, print: Printer, key: string): string => print.quantity(number(j, key), 'length');
+const long = (j: Judged, print: Printer, key: string): string => print.quantity(numberIn(j, key), 'length');
 const has = (j: Judged, key: string): boolean => j.facts?.[key] !== undefined;
 
 const licensed =
@@ -18,8 +18,8 @@ const say: Readonly<Record<string, Say>> = {
   reach: (j, print) => ({
     what:
       j.status === 'fails'
-        ? `The longest set for sale, ${long(j, print, 'set')}, ends ${print.quantity(number(j, 'needed') - number(j, 'set'), 'length')} short of the place.`
-        : `${has(j, 'shorter') ? `The ${long(j, print, 'shorter')} set ends ${long(j, print, 'short')} short of the place; the` : 'The'} ${long(j, print, 'set')} one leaves ${print.quantity(number(j, 'set') - number(j, 'needed'), 'length')} to lose.`,
+        ? `The longest set for sale, ${long(j, print, 'set')}, ends ${print.quantity(numberIn(j, 'needed') - numberIn(j, 'set'), 'length')} short of the place.`
+        : `${has(j, 'shorter') ? `The ${long(j, print, 'shorter')} set ends ${long(j, print, 'short')} short of the place; the` : 'The'} ${long(j, print, 'set')} one leaves ${print.quantity(numberIn(j, 'set') - numberIn(j, 'needed'), 'length')} to lose.`,
     why: 'A pre-charged set cannot be lengthened, and one that is too short decides where the unit hangs.',
     mend:
       j.status === 'ok'
@@ -80,7 +80,7 @@ const say: Readonly<Record<string, Say>> = {
       'A reckoning for planning without load factors: it approves no anchor. Nobody stands under the unit while it is lifted.',
   }),
   'room-rule': (j, print) => ({
-    what: `With the line filled the unit holds ${print.value(j)} of a refrigerant that burns; ${has(j, 'area') ? `for the ${print.quantity(number(j, 'area'), 'area')} that its ducts serve, air let in at the ceiling, ` : ''}${print.limit(j)} is the most by the published rule${number(j, 'free') >= (j.limit.max ?? 0) ? ', below which no room is too small' : ''}.`,
+    what: `With the line filled the unit holds ${print.value(j)} of a refrigerant that burns; ${has(j, 'area') ? `for the ${print.quantity(numberIn(j, 'area'), 'area')} that its ducts serve, air let in at the ceiling, ` : ''}${print.limit(j)} is the most by the published rule${numberIn(j, 'free') >= (j.limit.max ?? 0) ? ', below which no room is too small' : ''}.`,
     why: 'If it all leaked into too small a room the air could burn. An attic with the air handler is not a room served.',
     mend:
       j.status === 'ok'

@@ -1,8 +1,9 @@
+import { numberIn } from '../plan/facts.ts';
 import type { Judged, Words } from '../plan/judge.ts';
 import type { Printer } from '../plan/printer.ts';
 
 type Say = (j: Judged, print: Printer) => Words;
-const long = (j: Judged, print: Printer, key: string): string => print.quantity(Number(j.facts?.[key] ?? 0), 'length');
+const long = (j: Judged, print: Printer, key: string): string => print.quantity(numberIn(j, key), 'length');
 const endOf = (j: Judged): string => (j.id.endsWith(':handler') ? 'the air handler' : 'the outdoor unit');
 const nothing = 'Nothing to do.';
 

@@ -1,3 +1,4 @@
+import { numberIn, wordsIn } from '../plan/facts.ts';
 import type { Judged, Words } from '../plan/judge.ts';
 import { namedSubject } from '../plan/namedSubject.ts';
 import type { Printer } from '../plan/printer.ts';
@@ -46,13 +47,13 @@ const say: Readonly<Record<string, Say>> = {
         : 'Air the rooms in mild weather, run the bath and kitchen fans, dry washing outdoors; let the unit dry the air where it can.',
   }),
   morning: (j, print) => ({
-    what: `Lowering the night by ${print.quantity(Number(j.facts?.setback ?? 0), 'temperature-difference')} makes the coldest morning take ${print.value(j)} more heat than an even night.`,
+    what: `Lowering the night by ${print.quantity(numberIn(j, 'setback'), 'temperature-difference')} makes the coldest morning take ${print.value(j)} more heat than an even night.`,
     why: 'The unit has to make up the night within the hour, or backup strips come on.',
     mend: j.status === 'ok' ? 'Nothing to do.' : 'Lower the night less, or let it rise over several hours.',
   }),
   'rooms-cover': (j, print) => {
-    const [rooms, whole] = [Number(j.facts?.rooms ?? 0), Number(j.facts?.whole ?? 0)];
-    const bare = String(j.facts?.bare ?? '');
+    const [rooms, whole] = [numberIn(j, 'rooms'), numberIn(j, 'whole')];
+    const bare = wordsIn(j, 'bare');
     return {
       what: `The rooms entered with their walls have ${print.quantity(rooms, 'area')} of floor, ${print.value(j)} of the ${print.quantity(whole, 'area')} that you answered for the house.`,
       why: 'Heat, cooling and units are worked out for these rooms alone. A unit that holds half a house leaves the rest cold.',
@@ -65,7 +66,7 @@ const say: Readonly<Record<string, Say>> = {
     };
   },
   'leakage-guess': (j, print) => ({
-    what: `The guess about draughts alone is worth ${print.quantity(Number(j.facts?.worth ?? 0), 'power')} of heat, ${print.value(j)} of the load.`,
+    what: `The guess about draughts alone is worth ${print.quantity(numberIn(j, 'worth'), 'power')} of heat, ${print.value(j)} of the load.`,
     why: 'It can decide between two sizes of unit, and nobody can see it.',
     mend:
       j.status === 'ok'
@@ -75,7 +76,7 @@ const say: Readonly<Record<string, Say>> = {
   'largest-part': (j, print) => {
     const part = String(j.facts?.part);
     return {
-      what: `${partNames[part] ?? 'One part'} ${part === 'walls' || part === 'windows' || part === 'doors' || part === 'ceiling' ? 'carry' : 'carries'} ${print.value(j)} of the heat away on the cold night: ${print.quantity(Number(j.facts?.heat ?? 0), 'power')}.`,
+      what: `${partNames[part] ?? 'One part'} ${part === 'walls' || part === 'windows' || part === 'doors' || part === 'ceiling' ? 'carry' : 'carries'} ${print.value(j)} of the heat away on the cold night: ${print.quantity(numberIn(j, 'heat'), 'power')}.`,
       why: 'Money spent on the largest part takes most off the load, and may buy a smaller unit.',
       mend:
         j.status === 'ok'
@@ -84,7 +85,7 @@ const say: Readonly<Record<string, Say>> = {
     };
   },
   'winter-fuel': (j, print) => ({
-    what: `The house as entered would have taken ${print.quantity(Number(j.facts?.computed ?? 0), 'energy')} last winter; the fuel you burned brought ${print.quantity(Number(j.facts?.burned ?? 0), 'energy')} into the rooms.${fuelVerdict[String(j.facts?.verdict)] ?? ''}`,
+    what: `The house as entered would have taken ${print.quantity(numberIn(j, 'computed'), 'energy')} last winter; the fuel you burned brought ${print.quantity(numberIn(j, 'burned'), 'energy')} into the rooms.${fuelVerdict[String(j.facts?.verdict)] ?? ''}`,
     why: 'Last winter is a better witness than any list of walls. Where the two disagree, one of them is wrong.',
     mend:
       j.status === 'ok' && j.facts?.verdict !== 'contradicts'

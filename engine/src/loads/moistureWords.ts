@@ -1,4 +1,5 @@
 import { monthNames } from '@kneewall/project';
+import { numberIn, wordsIn } from '../plan/facts.ts';
 import type { Judged, Words } from '../plan/judge.ts';
 import type { Printer } from '../plan/printer.ts';
 import { unknownWords } from '../plan/unknownWords.ts';
@@ -22,7 +23,7 @@ const wetCaution =
 /** Where and from when water gathers, as the start of a sentence. */
 function gathering(j: Judged): string {
   const month = monthNames[Number(j.facts?.month ?? 1) - 1] ?? '';
-  const [inner, outer] = [String(j.facts?.inner ?? ''), String(j.facts?.outer ?? '')];
+  const [inner, outer] = [wordsIn(j, 'inner'), wordsIn(j, 'outer')];
   const place = inner === outer || outer === '' ? `inside “${inner}”` : `between “${inner}” and “${outer}”`;
   return `gathers in ${nameOf(j)} ${place} from ${month} on`;
 }
@@ -38,7 +39,7 @@ export function wetLayersWords(j: Judged, print: Printer): Words {
         }
       : words;
   }
-  const most = print.quantity(Number(j.facts?.most ?? 0), 'areal-mass');
+  const most = print.quantity(numberIn(j, 'most'), 'areal-mass');
   if (j.status === 'ok')
     return {
       what:
@@ -82,7 +83,7 @@ export function mouldWords(j: Judged, print: Printer): Words {
 export function dampAtticWords(j: Judged, print: Printer): Words {
   if (j.status === 'unknown') return unknownWords(j, print, 'How damp the roof deck gets in winter is not known yet.');
   const month = monthNames[Number(j.facts?.month ?? 1) - 1] ?? '';
-  const share = (of: string): string => print.quantity(Number(j.facts?.[of] ?? 0), 'fraction');
+  const share = (of: string): string => print.quantity(numberIn(j, of), 'fraction');
   return {
     what: `In its worst month, ${month}, the air at the roof deck stands at ${print.value(j)} humidity: from dry rooms with ${share('low')} of the leaking air going up through the ceiling to damp ones with ${share('high')}. At 100 % frost or dew gathers.`,
     why: 'Air from the rooms carries water to the cold deck; frost there drips when it thaws and rots the boards. How much air goes up is hardly ever measured, so the range is wide. The sun is counted, snow on the roof is not, nor what the wood takes up and gives back.',

@@ -1,10 +1,11 @@
+import { wordsIn } from '../plan/facts.ts';
 import type { Judged, Words } from '../plan/judge.ts';
 import { namedSubject } from '../plan/namedSubject.ts';
 import type { Printer } from '../plan/printer.ts';
 import { unknownWords } from '../plan/unknownWords.ts';
 import { unknownJoint } from './cutting/joint/messages.ts';
 import { aboutCutting, sayCutting } from './cutting/messages.ts';
-import { fact, type Say } from './cutting/say.ts';
+import type { Say } from './cutting/say.ts';
 
 const things = (n: string): string => (n === '1' ? '1 thing' : `${n} things`);
 
@@ -24,7 +25,7 @@ const say: Readonly<Record<string, Say>> = {
     mend: j.status === 'ok' ? 'Nothing to do.' : 'Give each an amount with its unit, and say which line it is for.',
   }),
   'one-length': (j, print) => ({
-    what: `“${fact(j, 'piece')}” is ${print.value(j)} long; the longest length sold of “${fact(j, 'what')}” is ${print.limit(j)}, and a piece that carries is never joined.`,
+    what: `“${wordsIn(j, 'piece')}” is ${print.value(j)} long; the longest length sold of “${wordsIn(j, 'what')}” is ${print.limit(j)}, and a piece that carries is never joined.`,
     why: 'A joint in a plank or a timber that carries people or the unit lets go under them.',
     mend: 'Make it shorter with another bearing under it, or have an engineer name a stronger member that comes so long.',
   }),
@@ -32,7 +33,7 @@ const say: Readonly<Record<string, Say>> = {
     what:
       j.status === 'ok'
         ? 'What was ordered still covers the plan.'
-        : `What was ordered does not cover the plan: more is needed of ${things(fact(j, 'more'))}, not on the order ${things(fact(j, 'new'))}; less of ${things(fact(j, 'less'))}, no longer needed ${things(fact(j, 'gone'))}.`,
+        : `What was ordered does not cover the plan: more is needed of ${things(wordsIn(j, 'more'))}, not on the order ${things(wordsIn(j, 'new'))}; less of ${things(wordsIn(j, 'less'))}, no longer needed ${things(wordsIn(j, 'gone'))}.`,
     why: 'A part that is missing on the day costs a delivery; one that is not needed can often go back only unopened.',
     mend:
       j.status === 'ok'
@@ -42,24 +43,24 @@ const say: Readonly<Record<string, Say>> = {
   against: (j, print) => ({
     what:
       j.status === 'ok'
-        ? `Nothing that counts before an order stands against ordering for “${fact(j, 'name')}”.`
-        : `Before you order for “${fact(j, 'name')}”: ${print.value(j)} findings up to “Order” fail or are not known.`,
+        ? `Nothing that counts before an order stands against ordering for “${wordsIn(j, 'name')}”.`
+        : `Before you order for “${wordsIn(j, 'name')}”: ${print.value(j)} findings up to “Order” fail or are not known.`,
     why: 'What is ordered on a guess comes with the boat and goes back with it.',
     mend: j.status === 'ok' ? 'Order.' : 'Settle what stands under “Decide” and “Order” first.',
   }),
   'order-by': (j, print) => ({
     what:
       j.status === 'ok'
-        ? `For “${fact(j, 'name')}” order by ${fact(j, 'by')}: ${print.value(j)} days before it arrives.`
-        : `“${fact(j, 'name')}” would arrive before the last day to order for it.`,
+        ? `For “${wordsIn(j, 'name')}” order by ${wordsIn(j, 'by')}: ${print.value(j)} days before it arrives.`
+        : `“${wordsIn(j, 'name')}” would arrive before the last day to order for it.`,
     why: 'An order that is a day late waits for the next boat.',
     mend: j.status === 'ok' ? 'Put that day into your calendar.' : 'Check both days of the delivery.',
   }),
   delivery: (j, print) => ({
     what:
       j.status === 'ok'
-        ? `“${fact(j, 'name')}” arrives ${print.value(j)} days before the last day of work, ${fact(j, 'doneBy')}.`
-        : `“${fact(j, 'name')}” arrives after the last day of work, ${fact(j, 'doneBy')}.`,
+        ? `“${wordsIn(j, 'name')}” arrives ${print.value(j)} days before the last day of work, ${wordsIn(j, 'doneBy')}.`
+        : `“${wordsIn(j, 'name')}” arrives after the last day of work, ${wordsIn(j, 'doneBy')}.`,
     why: 'Nothing can be built with what is not there yet.',
     mend:
       j.status === 'ok'
@@ -87,7 +88,7 @@ export function words(j: Judged, print: Printer): Words {
       const { what, why } = unknownJoint(j);
       return unknownWords(j, print, what, why);
     }
-    const unpriced = word === 'cost' ? fact(j, 'unpriced') : '';
+    const unpriced = word === 'cost' ? wordsIn(j, 'unpriced') : '';
     const lacks =
       unpriced === '' ? '' : `: ${things(unpriced)} of the list ${unpriced === '1' ? 'has' : 'have'} no price`;
     return unknownWords(j, print, `${namedSubject(j, topic ?? 'The shopping list')} is not known yet${lacks}.`);

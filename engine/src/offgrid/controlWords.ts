@@ -1,15 +1,15 @@
+import { numberIn } from '../plan/facts.ts';
 import type { Judged, Words } from '../plan/judge.ts';
 import type { Printer } from '../plan/printer.ts';
 
-const share = (j: Judged, key: string, print: Printer): string =>
-  print.quantity(Number(j.facts?.[key] ?? 0), 'fraction');
+const share = (j: Judged, key: string, print: Printer): string => print.quantity(numberIn(j, key), 'fraction');
 
 /** What other control could save, and the rule that gets part of it. */
 export function controlWords(j: Judged, print: Printer): Words {
   const fuel = j.facts?.of === 'fuel';
   const what = fuel ? 'the generator’s fuel' : 'the cold hours, each weighed by how cold it is';
-  const none = Number(j.facts?.best ?? 0) === 0;
-  const kelvins = (key: string): string => print.quantity(Number(j.facts?.[key] ?? 0), 'temperature-difference');
+  const none = numberIn(j, 'best') === 0;
+  const kelvins = (key: string): string => print.quantity(numberIn(j, key), 'temperature-difference');
   return {
     what: none
       ? `Nothing of ${what} could be saved by cleverer control.`

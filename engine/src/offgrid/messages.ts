@@ -1,10 +1,11 @@
+import { numberIn } from '../plan/facts.ts';
 import type { Judged, Words } from '../plan/judge.ts';
 import type { Printer } from '../plan/printer.ts';
 import { unknownWords } from '../plan/unknownWords.ts';
 import { controlWords } from './controlWords.ts';
 import { aboutGrid, aboutHelps, sayGrid } from './gridMessages.ts';
 import { sayHelps } from './helpMessages.ts';
-import { done, electric, fact, gas, has, hours, inDays, likely, litres, type Say } from './saying.ts';
+import { done, electric, gas, has, hours, inDays, likely, litres, type Say } from './saying.ts';
 import { wintersWords } from './wintersWords.ts';
 
 /** One year passes: that is no promise for the next. */
@@ -17,11 +18,11 @@ const clock = (hour: number): string => {
 
 /** How long the unit is held back, and what a stove makes good. */
 const heldWords = (j: Judged, print: Printer): string => {
-  if (fact(j, 'hours') === 0) return 'The unit is never held back.';
-  const held = `The unit is held back for ${print.inUnit(fact(j, 'hours') * 3600, 'time', 'h')} and lacks ${print.inUnit(fact(j, 'missing'), 'energy', 'kWh')} of heat; `;
-  const stove = `the stove burns for ${print.inUnit(fact(j, 'burning') * 3600, 'time', 'h')} and gives ${print.inUnit(fact(j, 'stove'), 'energy', 'kWh')} of it, fed as its room asks, at night too; `;
-  const lowest = `the room with the thermostat falls to ${print.quantity(fact(j, 'lowest'), 'temperature')}.`;
-  return `${held}${fact(j, 'burning') > 0 ? stove : ''}${lowest}`;
+  if (numberIn(j, 'hours') === 0) return 'The unit is never held back.';
+  const held = `The unit is held back for ${print.inUnit(numberIn(j, 'hours') * 3600, 'time', 'h')} and lacks ${print.inUnit(numberIn(j, 'missing'), 'energy', 'kWh')} of heat; `;
+  const stove = `the stove burns for ${print.inUnit(numberIn(j, 'burning') * 3600, 'time', 'h')} and gives ${print.inUnit(numberIn(j, 'stove'), 'energy', 'kWh')} of it, fed as its room asks, at night too; `;
+  const lowest = `the room with the thermostat falls to ${print.quantity(numberIn(j, 'lowest'), 'temperature')}.`;
+  return `${held}${numberIn(j, 'burning') > 0 ? stove : ''}${lowest}`;
 };
 
 const ordinary = 'One ordinary year states energy and promises nothing: twenty winters say how often it fails.';
@@ -33,7 +34,7 @@ const say: Readonly<Record<string, Say>> = {
   ...sayHelps,
   ...sayGrid,
   'learned-household': (j, print) => ({
-    what: `Beside the unit the house is planned to use ${print.value(j)} a day: the log “${String(j.facts?.log)}” taught that${j.facts?.from ? `, ${String(j.facts.from)} to ${String(j.facts.to)}` : ''}. ${has(j, 'before') ? `Entered were ${print.quantity(fact(j, 'before'), 'energy')}.` : ''}`,
+    what: `Beside the unit the house is planned to use ${print.value(j)} a day: the log “${String(j.facts?.log)}” taught that${j.facts?.from ? `, ${String(j.facts.from)} to ${String(j.facts.to)}` : ''}. ${has(j, 'before') ? `Entered were ${print.quantity(numberIn(j, 'before'), 'energy')}.` : ''}`,
     why: 'Battery, generator and bills follow what the house takes beside the unit, most of all at night. The range counts the seasons that were not logged.',
     mend: 'Nothing to do. On the page of commissioning it can be taken back in one step.',
   }),
@@ -58,18 +59,18 @@ const say: Readonly<Record<string, Say>> = {
     mend:
       j.status === 'ok'
         ? doneForOne
-        : fact(j, 'burning') > 0
+        : numberIn(j, 'burning') > 0
           ? 'The stove is too small for that alone, or too far from the other rooms. Seal and insulate first, and have a plan for draining the pipes.'
           : 'Have a second source of heat that needs no electricity, such as a stove, with wood for those hours, and enter it; and have a plan for draining the pipes.',
     caution: 'A stove needs its own combustion air and a sound chimney, and carbon monoxide alarms beside it.',
   }),
   'generator-hours': (j, print) => ({
-    what: `The generator runs for ${hours(j, print)} of an ordinary year, starts ${Math.round(fact(j, 'starts'))} times and burns ${litres(print, fact(j, 'litres'))} of ${String(j.facts?.fuel)}.`,
+    what: `The generator runs for ${hours(j, print)} of an ordinary year, starts ${Math.round(numberIn(j, 'starts'))} times and burns ${litres(print, numberIn(j, 'litres'))} of ${String(j.facts?.fuel)}.`,
     why: `Fuel has to be carried and stored, and a small set wants service every few hundred hours. ${ordinary}`,
     mend:
       j.status === 'ok'
         ? done
-        : `Take from what the house needs first: seal, insulate, wrap the ducts.${has(j, 'lower') ? ` Kept ${print.quantity(2, 'temperature-difference')} cooler, it runs for ${print.inUnit(fact(j, 'lower'), 'time', 'h')}.` : ''}${has(j, 'boxed') ? ` With the battery in a warm box, for ${print.inUnit(fact(j, 'boxed'), 'time', 'h')}.` : ''} Then more panels; more battery helps only where sun is thrown away.`,
+        : `Take from what the house needs first: seal, insulate, wrap the ducts.${has(j, 'lower') ? ` Kept ${print.quantity(2, 'temperature-difference')} cooler, it runs for ${print.inUnit(numberIn(j, 'lower'), 'time', 'h')}.` : ''}${has(j, 'boxed') ? ` With the battery in a warm box, for ${print.inUnit(numberIn(j, 'boxed'), 'time', 'h')}.` : ''} Then more panels; more battery helps only where sun is thrown away.`,
     caution: exhaust,
   }),
   'generator-load': (j, print) => ({
@@ -82,7 +83,7 @@ const say: Readonly<Record<string, Say>> = {
     caution: exhaust,
   }),
   'dark-days': (j, print) => ({
-    what: `A full battery carries the house for ${inDays(likely(j), print)} without any sun or generator in days of about ${print.quantity(fact(j, 'outdoor'), 'temperature')}${has(j, 'mildDays') ? `, for ${inDays(fact(j, 'mildDays'), print)} at ${print.quantity(fact(j, 'mild'), 'temperature')}` : ''}. In this one ordinary year, for up to ${Math.round(fact(j, 'spell'))} days on end, the sun gives less than half of what is drawn; without the generator the longest such spell that passes without want lasts ${Math.round(fact(j, 'survived'))}.`,
+    what: `A full battery carries the house for ${inDays(likely(j), print)} without any sun or generator in days of about ${print.quantity(numberIn(j, 'outdoor'), 'temperature')}${has(j, 'mildDays') ? `, for ${inDays(numberIn(j, 'mildDays'), print)} at ${print.quantity(numberIn(j, 'mild'), 'temperature')}` : ''}. In this one ordinary year, for up to ${Math.round(numberIn(j, 'spell'))} days on end, the sun gives less than half of what is drawn; without the generator the longest such spell that passes without want lasts ${Math.round(numberIn(j, 'survived'))}.`,
     why: `Dark and cold come together, and nobody mends a generator in an hour. ${ordinary}`,
     mend:
       j.status === 'ok'
@@ -91,7 +92,7 @@ const say: Readonly<Record<string, Say>> = {
     caution: gas,
   }),
   'standing-share': (j, print) => ({
-    what: `What never rests (inverter, standby, heaters of crankcase, pan and battery) takes ${print.quantity(fact(j, 'daily'), 'energy')} a day in winter: ${print.value(j)} of all electricity.`,
+    what: `What never rests (inverter, standby, heaters of crankcase, pan and battery) takes ${print.quantity(numberIn(j, 'daily'), 'energy')} a day in winter: ${print.value(j)} of all electricity.`,
     why: 'It is drawn every hour of the dark week, whether the unit heats or not.',
     mend:
       j.status === 'ok'
@@ -102,7 +103,7 @@ const say: Readonly<Record<string, Say>> = {
     what:
       likely(j) === 0
         ? 'Without the generator, no night of this one ordinary year empties a battery that is more than half full at dusk.'
-        : `Without the generator, ${print.value(j)} nights of an ordinary year empty a battery that is more than half full at dusk${has(j, 'hour') ? `, usually by ${clock(fact(j, 'hour'))}` : ''}.`,
+        : `Without the generator, ${print.value(j)} nights of an ordinary year empty a battery that is more than half full at dusk${has(j, 'hour') ? `, usually by ${clock(numberIn(j, 'hour'))}` : ''}.`,
     why: 'Running at low speed all night looks harmless and is what empties it.',
     mend:
       j.status === 'ok'
@@ -113,18 +114,18 @@ const say: Readonly<Record<string, Say>> = {
     what:
       likely(j) === 0
         ? 'The cells are warm enough to charge on every morning of this one ordinary year.'
-        : `On ${print.value(j)} mornings of an ordinary year the cells are below freezing and take no charge; ${print.inUnit(fact(j, 'refused'), 'energy', 'kWh')} of sun a year are turned away.`,
+        : `On ${print.value(j)} mornings of an ordinary year the cells are below freezing and take no charge; ${print.inUnit(numberIn(j, 'refused'), 'energy', 'kWh')} of sun a year are turned away.`,
     why: 'Lithium cells charged below freezing are damaged for good and can fail later; their electronics refuse, and the sun goes to waste just when it is scarce.',
     mend:
       j.status === 'ok'
         ? doneForOne
-        : fact(j, 'heater') > 0
+        : numberIn(j, 'heater') > 0
           ? 'The heater is too small for the box, or starves with the battery: insulate the box first.'
-          : `Put them into an insulated box with a small heater, or into a heated room where the fire code allows it.${has(j, 'boxed') ? ` A box of 50 mm (2 in) of foam with a heater of ${print.quantity(150, 'electric-power')} leaves ${fact(j, 'boxed')} such mornings${has(j, 'boxedHours') ? ` and ${print.inUnit(fact(j, 'boxedHours'), 'time', 'h')} of generator` : ''}.` : ''}`,
+          : `Put them into an insulated box with a small heater, or into a heated room where the fire code allows it.${has(j, 'boxed') ? ` A box of 50 mm (2 in) of foam with a heater of ${print.quantity(150, 'electric-power')} leaves ${numberIn(j, 'boxed')} such mornings${has(j, 'boxedHours') ? ` and ${print.inUnit(numberIn(j, 'boxedHours'), 'time', 'h')} of generator` : ''}.` : ''}`,
     caution: gas,
   }),
   'battery-life': (j, print) => ({
-    what: `The battery goes through ${Math.round(fact(j, 'cycles'))} full cycles a year and should last ${print.value(j)} years.`,
+    what: `The battery goes through ${Math.round(numberIn(j, 'cycles'))} full cycles a year and should last ${print.value(j)} years.`,
     why: 'It is the dearest part to buy again. Heat ages it while it rests, deep cycles while it works.',
     mend:
       j.status === 'ok'

@@ -4,7 +4,6 @@ import type { Printer } from '../plan/printer.ts';
 /** How a finding of this trade is put into words, and what such words are made of. */
 export type Say = (j: Judged, print: Printer) => Words;
 
-export const fact = (j: Judged, key: string): number => Number(j.facts?.[key] ?? 0);
 export const has = (j: Judged, key: string): boolean => j.facts?.[key] !== undefined;
 export const done = 'Nothing to do.';
 export const likely = (j: Judged): number =>

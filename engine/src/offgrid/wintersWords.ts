@@ -1,8 +1,9 @@
+import { numberIn } from '../plan/facts.ts';
 import type { Judged, Words } from '../plan/judge.ts';
 import type { Printer } from '../plan/printer.ts';
 import { unknownWords } from '../plan/unknownWords.ts';
 import { aboutRecorded, sayRecorded } from './recordedWords.ts';
-import { done, fact, type Say } from './saying.ts';
+import { done, type Say } from './saying.ts';
 
 const hours = (seconds: number, print: Printer): string =>
   seconds === 0 ? 'no hour' : print.inUnit(seconds, 'time', 'h');
@@ -12,7 +13,7 @@ const likely = (j: Judged): number => (j.value.ok && typeof j.value.value === 'n
 const days = (n: number): string => `${Math.round(n)} ${Math.round(n) === 1 ? 'day' : 'days'}`;
 /** `3 of 20 winters` */
 const inWinters = (j: Judged): string =>
-  likely(j) === 0 ? `none of ${fact(j, 'of')} winters` : `${likely(j)} of ${fact(j, 'of')} winters`;
+  likely(j) === 0 ? `none of ${numberIn(j, 'of')} winters` : `${likely(j)} of ${numberIn(j, 'of')} winters`;
 
 const made =
   'The winters are made, not recorded: their spells within a month are held against weather files, how rare the rarest is nobody has tested.';
@@ -24,18 +25,18 @@ const gas =
 
 /** The longest dark spell, and whether it is got through without the generator. */
 const spells = (j: Judged): string =>
-  `In the middle winter sun gives less than half of what is drawn for up to ${Math.round(fact(j, 'longestDark'))} days on end, in one of ten for ${Math.round(fact(j, 'longestDarkTenth'))}; without a generator the longest such spell got through without want is ${days(fact(j, 'survivedDark'))}.`;
+  `In the middle winter sun gives less than half of what is drawn for up to ${Math.round(numberIn(j, 'longestDark'))} days on end, in one of ten for ${Math.round(numberIn(j, 'longestDarkTenth'))}; without a generator the longest such spell got through without want is ${days(numberIn(j, 'survivedDark'))}.`;
 
 /** What that asks of whoever feeds the fire. */
 const fed = (j: Judged, print: Printer): string =>
-  fact(j, 'stove') === 0
+  numberIn(j, 'stove') === 0
     ? ''
-    : ` That is with the stove burning for ${hours(fact(j, 'stove') * 3600, print)} of the middle winter, fed as its room asks, at night too.`;
+    : ` That is with the stove burning for ${hours(numberIn(j, 'stove') * 3600, print)} of the middle winter, fed as its room asks, at night too.`;
 
 const say: Readonly<Record<string, Say>> = {
   ...sayRecorded,
   'winters-heat': (j, print) => ({
-    what: `In ${inWinters(j)} power leaves the house more than ${print.quantity(3, 'temperature-difference')} too cold for more than ${hours(fact(j, 'most'), print)}: for ${hours(fact(j, 'cold') * 3600, print)} in the middle winter, ${hours(fact(j, 'coldTenth') * 3600, print)} in one of ten, down to ${print.quantity(fact(j, 'lowestTenth'), 'temperature')}. ${spells(j)}${fact(j, 'anywayTenth') > 0 ? ` In one winter of ten the unit is too small for ${hours(fact(j, 'anywayTenth') * 3600, print)} with all the power it could take.` : ''}`,
+    what: `In ${inWinters(j)} power leaves the house more than ${print.quantity(3, 'temperature-difference')} too cold for more than ${hours(numberIn(j, 'most'), print)}: for ${hours(numberIn(j, 'cold') * 3600, print)} in the middle winter, ${hours(numberIn(j, 'coldTenth') * 3600, print)} in one of ten, down to ${print.quantity(numberIn(j, 'lowestTenth'), 'temperature')}. ${spells(j)}${numberIn(j, 'anywayTenth') > 0 ? ` In one winter of ten the unit is too small for ${hours(numberIn(j, 'anywayTenth') * 3600, print)} with all the power it could take.` : ''}`,
     why: `Pipes freeze in the one winter that one ordinary year does not show. ${made}`,
     mend:
       j.status === 'ok'
@@ -44,7 +45,7 @@ const say: Readonly<Record<string, Say>> = {
     caution: stove,
   }),
   'winters-alone': (j, print) => ({
-    what: `If the generator never starts, in ${inWinters(j)} the house is too cold for want of power for more than a week: for ${hours(fact(j, 'aloneCold') * 3600, print)} in the middle winter, ${hours(fact(j, 'aloneColdTenth') * 3600, print)} in one of ten, down to ${print.quantity(fact(j, 'aloneLowestTenth'), 'temperature')}.${fed(j, print)}`,
+    what: `If the generator never starts, in ${inWinters(j)} the house is too cold for want of power for more than a week: for ${hours(numberIn(j, 'aloneCold') * 3600, print)} in the middle winter, ${hours(numberIn(j, 'aloneColdTenth') * 3600, print)} in one of ten, down to ${print.quantity(numberIn(j, 'aloneLowestTenth'), 'temperature')}.${fed(j, print)}`,
     why: `That much hangs on one engine and its fuel. ${made}`,
     mend:
       j.status === 'ok'
@@ -53,7 +54,7 @@ const say: Readonly<Record<string, Say>> = {
     caution: stove,
   }),
   'winters-fuel': (j, print) => ({
-    what: `The generator runs for ${hours(fact(j, 'generatorHours') * 3600, print)} and burns ${litres(print, fact(j, 'litres'))} in the middle winter; in one winter of ten for ${hours(fact(j, 'generatorHoursTenth') * 3600, print)} and ${litres(print, fact(j, 'litresTenth'))} or more.`,
+    what: `The generator runs for ${hours(numberIn(j, 'generatorHours') * 3600, print)} and burns ${litres(print, numberIn(j, 'litres'))} in the middle winter; in one winter of ten for ${hours(numberIn(j, 'generatorHoursTenth') * 3600, print)} and ${litres(print, numberIn(j, 'litresTenth'))} or more.`,
     why: `Fuel that is not there in the hard winter cannot be fetched through it. ${made}`,
     mend:
       j.status === 'ok'
@@ -62,7 +63,7 @@ const say: Readonly<Record<string, Say>> = {
     caution: exhaust,
   }),
   'winters-mornings': (j, print) => ({
-    what: `On ${Math.round(fact(j, 'coldMornings'))} mornings of the middle winter the cells are too cold to charge, on ${print.value(j)} or more in one winter of ten.`,
+    what: `On ${Math.round(numberIn(j, 'coldMornings'))} mornings of the middle winter the cells are too cold to charge, on ${print.value(j)} or more in one winter of ten.`,
     why: `Sun is turned away just when it is scarce, and a cell charged below freezing is damaged for good. ${made}`,
     mend:
       j.status === 'ok'

@@ -1,3 +1,4 @@
+import { wordsIn } from '../plan/facts.ts';
 import type { Judged, Words } from '../plan/judge.ts';
 import type { Printer } from '../plan/printer.ts';
 import { unknownWords } from '../plan/unknownWords.ts';
@@ -48,7 +49,7 @@ export function words(j: Judged, print: Printer): Words {
 }
 
 function unknown(j: Judged, print: Printer, word: string): Words {
-  const name = String(j.facts?.name ?? '');
+  const name = wordsIn(j, 'name');
   if (j.facts?.wrong === 1)
     return {
       what: `The day by which ${name} is due is none of the calendar.`,

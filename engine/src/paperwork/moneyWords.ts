@@ -1,17 +1,16 @@
+import { numberIn, wordsIn } from '../plan/facts.ts';
 import type { Judged, Words } from '../plan/judge.ts';
 import type { Printer } from '../plan/printer.ts';
 import type { QuoteScope } from './result.ts';
 import { quoteScopeTitle } from './scopeWords.ts';
 
 type Say = (j: Judged, print: Printer) => Words;
-const text = (j: Judged, key: string): string => String(j.facts?.[key] ?? '');
-const fact = (j: Judged, key: string): number => Number(j.facts?.[key] ?? 0);
-const money = (j: Judged, print: Printer, key: string): string => print.rounded(fact(j, key), 'money');
+const money = (j: Judged, print: Printer, key: string): string => print.rounded(numberIn(j, key), 'money');
 const between = (j: Judged, print: Printer, low: string, high: string): string =>
   `${money(j, print, low)} to ${money(j, print, high)}`;
 
 const missing = (j: Judged): string =>
-  text(j, 'missing')
+  wordsIn(j, 'missing')
     .split(' ')
     .flatMap((s) => quoteScopeTitle[s as QuoteScope] ?? [])
     .join(', ');
@@ -20,9 +19,9 @@ const missing = (j: Judged): string =>
 export const sayMoney: Readonly<Record<string, Say>> = {
   quote: (j, print) => ({
     what:
-      text(j, 'missing') === ''
-        ? `${text(j, 'name')} holds the whole job for ${money(j, print, 'amount')}.`
-        : `${text(j, 'name')} leaves out ${missing(j)}: ${print.value(j)} of the whole job, which then comes to ${money(j, print, 'total')} (${between(j, print, 'low', 'high')}).`,
+      wordsIn(j, 'missing') === ''
+        ? `${wordsIn(j, 'name')} holds the whole job for ${money(j, print, 'amount')}.`
+        : `${wordsIn(j, 'name')} leaves out ${missing(j)}: ${print.value(j)} of the whole job, which then comes to ${money(j, print, 'total')} (${between(j, print, 'low', 'high')}).`,
     why: 'The cheapest quote is often the one that leaves most out.',
     mend:
       j.status === 'ok'
@@ -30,31 +29,31 @@ export const sayMoney: Readonly<Record<string, Say>> = {
         : 'Ask for these parts in writing, or compare it by the whole job.',
   }),
   'life-cost': (j, print) => {
-    const span = `${Math.round(fact(j, 'years'))} years at ${print.quantity(fact(j, 'interest'), 'fraction')} interest`;
-    const whole = `${text(j, 'own')} costs ${money(j, print, 'likely')} over ${span} (${between(j, print, 'low', 'high')}), of it ${money(j, print, 'price')} to buy.`;
+    const span = `${Math.round(numberIn(j, 'years'))} years at ${print.quantity(numberIn(j, 'interest'), 'fraction')} interest`;
+    const whole = `${wordsIn(j, 'own')} costs ${money(j, print, 'likely')} over ${span} (${between(j, print, 'low', 'high')}), of it ${money(j, print, 'price')} to buy.`;
     const unfit =
-      text(j, 'unfit') === ''
+      wordsIn(j, 'unfit') === ''
         ? ''
         : ' None of the candidates fits as it stands, so that all are compared: see what stands against each under Equipment and Own power.';
-    const left = text(j, 'left') === '' ? '' : ` Not compared, for want of a price or rows: ${text(j, 'left')}.`;
+    const left = wordsIn(j, 'left') === '' ? '' : ` Not compared, for want of a price or rows: ${wordsIn(j, 'left')}.`;
     return {
       what: `${whole} ${comparison(j, print)}${unfit}${left}`,
       why: 'The price is paid once, fuel and electricity every year; over its life the energy is often the larger part.',
       mend:
         j.status === 'ok'
           ? 'Choose by what else counts: noise, service, whether it starts and fits.'
-          : `Look again at ${text(j, 'best')}, or note why this one is worth more.`,
+          : `Look again at ${wordsIn(j, 'best')}, or note why this one is worth more.`,
     };
   },
 };
 
 /** Beside the cheapest: dearer for certain, cheapest, or not to be told apart. */
 function comparison(j: Judged, print: Printer): string {
-  const best = text(j, 'best');
-  const others = text(j, 'alike');
+  const best = wordsIn(j, 'best');
+  const others = wordsIn(j, 'alike');
   if (j.status !== 'ok')
     return `${best} costs less at every end of what is not known: by ${money(j, print, 'beyondLow')} to ${money(j, print, 'beyondHigh')}.`;
-  if (fact(j, 'isBest') === 1)
+  if (numberIn(j, 'isBest') === 1)
     return others === ''
       ? 'Of the candidates it costs least.'
       : `It looks cheapest, yet cannot be told apart from: ${others}.`;

@@ -1,3 +1,4 @@
+import { numberIn, wordsIn } from '../plan/facts.ts';
 import type { Judged, Words } from '../plan/judge.ts';
 import type { Printer } from '../plan/printer.ts';
 import { unknownWords } from '../plan/unknownWords.ts';
@@ -36,7 +37,7 @@ type ToAdd = Pick<WindowToAdd, 'missing' | 'people'> & Readonly<Record<'name' | 
 function wayOut(j: Judged): string {
   const told = (j.facts?.toAdd ?? []) as readonly ToAdd[];
   if (told.length === 0) return 'Enter more or longer windows, or ask for more hands.';
-  const more = Number(j.facts?.adds ?? 0) - told.length;
+  const more = numberIn(j, 'adds') - told.length;
   const each = told.map(
     (w) =>
       `${w.day} from ${w.from} to ${w.to} with ${w.people} ${w.people === 1 ? 'person' : 'people'} for “${w.name}” (${missingWords[w.missing]})`,
@@ -54,7 +55,7 @@ const say: Readonly<Record<string, Say>> = {
     mend: j.status === 'ok' ? 'Plan again when a day falls through.' : wayOut(j),
   }),
   window: (j, print) => ({
-    what: `“${String(j.facts?.task ?? '')}”: no window is long enough. It needs ${print.limit(j)} in one go until it is safe to leave; the longest window it could use has ${print.value(j)}.`,
+    what: `“${wordsIn(j, 'task')}”: no window is long enough. It needs ${print.limit(j)} in one go until it is safe to leave; the longest window it could use has ${print.value(j)}.`,
     why: 'Work that is broken off between two safe stops leaves a hanging load, an open roof or live ends behind.',
     mend: 'Enter a longer window; in the attic a cool morning, or a cooler month.',
   }),
@@ -91,20 +92,20 @@ const say: Readonly<Record<string, Say>> = {
         : 'Give that day more time, begin it first thing, or put one of its tasks off.',
   }),
   delivery: (j, print) => ({
-    what: `“${String(j.facts?.name ?? '')}” comes ${print.value(j)} after ${j.facts?.entered === 0 ? 'the last of your windows' : 'the day on which all should be done'}. Waiting for it: ${some(j)}.`,
+    what: `“${wordsIn(j, 'name')}” comes ${print.value(j)} after ${j.facts?.entered === 0 ? 'the last of your windows' : 'the day on which all should be done'}. Waiting for it: ${some(j)}.`,
     why: 'What has to be built in cannot come after the work is over.',
     mend: 'Order it with an earlier delivery, correct its day, or move the day you want to be done by.',
   }),
   short: (j, print) => ({
-    what: `“${String(j.facts?.name ?? '')}”: deliveries bring ${print.value(j)} less than “${String(j.facts?.task ?? '')}” needs${j.facts?.by === undefined ? '' : ` by ${String(j.facts.by)}`}, waste counted and what is at hand taken off.`,
+    what: `“${wordsIn(j, 'name')}”: deliveries bring ${print.value(j)} less than “${wordsIn(j, 'task')}” needs${j.facts?.by === undefined ? '' : ` by ${String(j.facts.by)}`}, waste counted and what is at hand taken off.`,
     why: 'A task that stops half done for a tub or a length leaves the house open until the next boat.',
     mend: 'Add the rest to a delivery that comes before that day, enter what is at hand, or correct the amounts.',
   }),
   within: (j, print) => ({
     what:
       j.facts?.done === 1
-        ? `“${String(j.facts?.task ?? '')}”: done${j.status === 'ok' ? ' in time' : ` ${late(j, print)} too late`}. The last day was ${String(j.facts?.by ?? '')}.`
-        : `“${String(j.facts?.task ?? '')}”: by ${String(j.facts?.by ?? '')}, ${String(j.facts?.days ?? '')} days from ${String(j.facts?.from ?? '')}${j.status === 'ok' ? '' : `, ${late(j, print)} ago`}.`,
+        ? `“${wordsIn(j, 'task')}”: done${j.status === 'ok' ? ' in time' : ` ${late(j, print)} too late`}. The last day was ${wordsIn(j, 'by')}.`
+        : `“${wordsIn(j, 'task')}”: by ${wordsIn(j, 'by')}, ${wordsIn(j, 'days')} days from ${wordsIn(j, 'from')}${j.status === 'ok' ? '' : `, ${late(j, print)} ago`}.`,
     why: 'A form sent a day late is how most warranties are lost.',
     mend:
       j.status === 'ok'
@@ -144,7 +145,7 @@ const about: Readonly<Record<string, string>> = {
 };
 
 const noDay = (j: Judged): Words => ({
-  what: `“${String(j.facts?.name ?? '')}” has no day of arrival: the plan takes it that nothing of it has come. Waiting for it, and planned nowhere: ${some(j)}.`,
+  what: `“${wordsIn(j, 'name')}” has no day of arrival: the plan takes it that nothing of it has come. Waiting for it, and planned nowhere: ${some(j)}.`,
   why: 'A plan that reckons with goods nobody has promised sends people up a ladder for nothing.',
   mend: 'Ask for its day and enter it; tick on the list what is here already. Everything else is planned.',
 });

@@ -1,6 +1,7 @@
+import { numberIn, wordsIn } from '../../plan/facts.ts';
 import type { Judged } from '../../plan/judge.ts';
 import type { Printer } from '../../plan/printer.ts';
-import { fact, name, nothingToDo, type Say } from '../say.ts';
+import { name, nothingToDo, type Say } from '../say.ts';
 import type { DamperSetting, RoomBalance, SeasonBalance } from './result.ts';
 
 /** Parts of a share that nobody would miss. */
@@ -62,24 +63,24 @@ const settingAt = (j: Judged, i: number): Setting & { readonly name: string } =>
 };
 
 function settingsWords(j: Judged, print: Printer): string {
-  const all = Array.from({ length: fact(j, 'dampers') }, (_, i) => settingAt(j, i + 1));
+  const all = Array.from({ length: numberIn(j, 'dampers') }, (_, i) => settingAt(j, i + 1));
   return all.map((s) => `“${s.name}” ${standsWords(s, print)}`).join('; ');
 }
 
 /** Dampers only take: a room that stays short with its own open needs a larger duct. */
 const smallFirst = (j: Judged): string =>
-  fact(j, 'limited') === 0
+  numberIn(j, 'limited') === 0
     ? ''
-    : `The duct of “${String(j.facts?.short ?? '')}” is too small for what the blower can give: a size larger or a second run first. `;
+    : `The duct of “${wordsIn(j, 'short')}” is too small for what the blower can give: a size larger or a second run first. `;
 
 /** Words for sharing the air out among the rooms. */
 export const sayBalance: Readonly<Record<string, Say>> = {
   balance: (j, print) => ({
-    what: `As drawn “${name(j)}” gets ${print.value(j)} of its share of the air that reaches rooms, the least of all; with dampers set for ${String(j.facts?.season)} every room gets at least ${print.quantity(fact(j, 'balanced'), 'fraction')}, of ${print.quantity(fact(j, 'flow'), 'flow')} at the blower against ${print.quantity(fact(j, 'static'), 'pressure')}${j.facts?.most === undefined ? '' : `, more than the ${print.quantity(fact(j, 'most'), 'pressure')} the unit allows`}.`,
+    what: `As drawn “${name(j)}” gets ${print.value(j)} of its share of the air that reaches rooms, the least of all; with dampers set for ${String(j.facts?.season)} every room gets at least ${print.quantity(numberIn(j, 'balanced'), 'fraction')}, of ${print.quantity(numberIn(j, 'flow'), 'flow')} at the blower against ${print.quantity(numberIn(j, 'static'), 'pressure')}${j.facts?.most === undefined ? '' : `, more than the ${print.quantity(numberIn(j, 'most'), 'pressure')} the unit allows`}.`,
     why: 'Air takes the easy way: one room roasts while another waits, and the thermostat hears only one of them.',
     mend:
       j.status === 'ok'
         ? nothingToDo
-        : `${smallFirst(j)}Fit a damper in every collar and start with these: ${settingsWords(j, print)}. Then measure, and set what the readings say.${fact(j, 'beyond') > 0 ? ' Where one is turned as far as it goes the duct is too large: take a smaller size, or an orifice plate in the collar.' : ''}`,
+        : `${smallFirst(j)}Fit a damper in every collar and start with these: ${settingsWords(j, print)}. Then measure, and set what the readings say.${numberIn(j, 'beyond') > 0 ? ' Where one is turned as far as it goes the duct is too large: take a smaller size, or an orifice plate in the collar.' : ''}`,
   }),
 };

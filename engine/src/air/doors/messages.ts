@@ -1,5 +1,6 @@
+import { numberIn } from '../../plan/facts.ts';
 import type { Judged } from '../../plan/judge.ts';
-import { fact, name, nothingToDo, type Say } from '../say.ts';
+import { name, nothingToDo, type Say } from '../say.ts';
 import { gapMost, openShare } from './doorWork.ts';
 
 const burns: Readonly<Record<string, string>> = {
@@ -16,10 +17,10 @@ export const sayDoors: Readonly<Record<string, Say>> = {
       j.facts?.way === 'in'
         ? 'A room that is sucked empty pulls in cold air through every crack, and its door is hard to open.'
         : 'Air that cannot get out does not come in: the room starves, its walls are pushed full of moist air, and the rest of the house draws cold air in.',
-    mend: j.status === 'ok' ? nothingToDo : wayOut(Number(j.facts?.gap), fact(j, 'extra'), print),
+    mend: j.status === 'ok' ? nothingToDo : wayOut(Number(j.facts?.gap), numberIn(j, 'extra'), print),
   }),
   'house-pressure': (j, print) => ({
-    what: `With the blower ${fact(j, 'blows') === 1 ? 'on' : 'off, which is worse here,'} and ${print.quantity(fact(j, 'doors'), 'count')} doors shut, the place where the flue stands goes to ${print.value(j)} against outdoors ${drawnBy(j, print)}${worstIn(j)}; for ${burns[String(j.facts?.burns)] ?? burns.heater} ${print.limit(j)} is the usual limit.`,
+    what: `With the blower ${numberIn(j, 'blows') === 1 ? 'on' : 'off, which is worse here,'} and ${print.quantity(numberIn(j, 'doors'), 'count')} doors shut, the place where the flue stands goes to ${print.value(j)} against outdoors ${drawnBy(j, print)}${worstIn(j)}; for ${burns[String(j.facts?.burns)] ?? burns.heater} ${print.limit(j)} is the usual limit.`,
     why: 'Drawn too far below outdoors, a flue turns round and fills the house with its gases. Carbon monoxide has no smell.',
     mend:
       j.status === 'ok'
@@ -32,7 +33,7 @@ export const sayDoors: Readonly<Record<string, Say>> = {
 /** What stands whatever is computed, and where nothing could be. */
 export const flueCaution: (...args: Parameters<Say>) => string = (j, print) =>
   [
-    fact(j, 'exhaust') > 0
+    numberIn(j, 'exhaust') > 0
       ? 'Fans that are not entered and a gale come on top of this.'
       : 'Exhaust fans, a dryer and a gale come on top of this.',
     coldFlue(j, print),
@@ -41,7 +42,7 @@ export const flueCaution: (...args: Parameters<Say>) => string = (j, print) =>
 
 /** A flue that has gone cold is told of from the pull of a house that a gauge sees. */
 function coldFlue(j: Judged, print: Parameters<Say>[1]): string {
-  const pull = fact(j, 'cold');
+  const pull = numberIn(j, 'cold');
   if (!(pull < -0.5)) return 'A flue that has gone cold may draw downwards until it is warm.';
   return `On the cold night the warm house alone pulls with ${print.quantity(-pull, 'room-pressure')} where that flue begins: one that has gone cold may draw downwards until it is warm.`;
 }
@@ -54,18 +55,18 @@ const weathers: Readonly<Record<string, string>> = {
 
 /** In which weather that is; the pull of the warm house counts for a flue that starts cold. */
 const worstIn = (j: Judged): string =>
-  fact(j, 'weathers') === 1
-    ? `, worst ${weathers[String(j.facts?.weather)] ?? weathers.calm}${fact(j, 'pulled') === 1 ? ', with the pull of the warm house, for that flue starts cold' : ''}`
+  numberIn(j, 'weathers') === 1
+    ? `, worst ${weathers[String(j.facts?.weather)] ?? weathers.calm}${numberIn(j, 'pulled') === 1 ? ', with the pull of the warm house, for that flue starts cold' : ''}`
     : ', in calm air';
 
 const windy = (j: Judged, print: Parameters<Say>[1]): string =>
   j.facts?.windy === undefined
     ? ''
-    : ` In a fresh wind on its worst side it is ${print.quantity(Math.abs(fact(j, 'windy')), 'room-pressure')}.`;
+    : ` In a fresh wind on its worst side it is ${print.quantity(Math.abs(numberIn(j, 'windy')), 'room-pressure')}.`;
 
 const drawnBy: (...args: Parameters<Say>) => string = (j, print) => {
-  if (!(fact(j, 'exhaust') > 0)) return 'from the blower alone';
-  return `from ${fact(j, 'blows') === 1 ? 'the blower and ' : ''}${print.quantity(fact(j, 'exhaust'), 'flow')} of exhaust`;
+  if (!(numberIn(j, 'exhaust') > 0)) return 'from the blower alone';
+  return `from ${numberIn(j, 'blows') === 1 ? 'the blower and ' : ''}${print.quantity(numberIn(j, 'exhaust'), 'flow')} of exhaust`;
 };
 
 /** A share of its air that a room loses is told from a fiftieth on. */

@@ -1,4 +1,5 @@
-import { fact, name, type Say } from '../say.ts';
+import { numberIn } from '../../plan/facts.ts';
+import { name, type Say } from '../say.ts';
 import type { FaultKind } from './faultsOf.ts';
 
 const noWay =
@@ -67,7 +68,7 @@ export const sayFaults: Readonly<Record<FaultKind, Say>> = {
     mend: 'Draw the return: a grille, its duct and the box at the unit. Mark their side as return.',
   }),
   'one-register': (j) => ({
-    what: `All the unit’s air leaves through one register, “${name(j)}”, and ${fact(j, 'rooms')} rooms are to be heated.`,
+    what: `All the unit’s air leaves through one register, “${name(j)}”, and ${numberIn(j, 'rooms')} rooms are to be heated.`,
     why: 'It will be loud and draughty there, and the other rooms stay cold with their doors shut.',
     mend: 'Lead a run to each room that has a load of its own.',
   }),

@@ -1,3 +1,4 @@
+import { wordsIn } from '../../plan/facts.ts';
 import type { Judged, Words } from '../../plan/judge.ts';
 import type { Printer } from '../../plan/printer.ts';
 
@@ -17,7 +18,7 @@ export const learnedLossWords = (j: Judged, print: Printer): Words => {
 
 /** What was marked measured, and does not go with the log. */
 export const learnedAgainstWords = (j: Judged, print: Printer): Words => {
-  const paths = String(j.facts?.paths ?? '').split(' ');
+  const paths = wordsIn(j, 'paths').split(' ');
   const names = [...new Set(paths.map((p) => print.field(p)))].slice(0, 4).join(', ');
   return {
     what:

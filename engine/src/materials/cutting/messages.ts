@@ -1,8 +1,9 @@
+import { wordsIn } from '../../plan/facts.ts';
 import type { Judged } from '../../plan/judge.ts';
 import { aboutHeadroom, sayHeadroom } from './headroom/messages.ts';
 import { sayJoint } from './joint/messages.ts';
 import { aboutMade, sayMade } from './made/messages.ts';
-import { fact, type Say } from './say.ts';
+import type { Say } from './say.ts';
 
 const done = 'Nothing to do.';
 const onSheets = 'The cut sheets show every line to cut, with its measure from one edge.';
@@ -16,11 +17,11 @@ const formNames: Readonly<Record<string, string>> = {
 
 /** What is wrong with a box, in one sentence, and what would mend it. */
 function wrong(j: Judged): { readonly what: string; readonly mend: string } {
-  const name = `“${fact(j, 'name')}”`;
-  const hole = fact(j, 'hole');
-  switch (fact(j, 'code')) {
+  const name = `“${wordsIn(j, 'name')}”`;
+  const hole = wordsIn(j, 'hole');
+  switch (wordsIn(j, 'code')) {
     case 'larger-than-stock': {
-      const way = formNames[fact(j, 'wayOut')];
+      const way = formNames[wordsIn(j, 'wayOut')];
       return {
         what: `${name} is larger than a sheet of board in the form that is asked for.`,
         mend: way
@@ -45,7 +46,7 @@ function wrong(j: Judged): { readonly what: string; readonly mend: string } {
       };
     case '':
       return {
-        what: `${name} has no room for ${fact(j, 'unplaced')}: 2 in are wanted between holes and to edges.`,
+        what: `${name} has no room for ${wordsIn(j, 'unplaced')}: 2 in are wanted between holes and to edges.`,
         mend: 'Make the box longer, send a duct to the top or the far end, or enter its place yourself.',
       };
     default:
@@ -61,15 +62,15 @@ export const sayCutting: Readonly<Record<string, Say>> = {
   box: (j) => ({
     what:
       j.status === 'ok'
-        ? `“${fact(j, 'name')}” is ready to cut: ${formNames[fact(j, 'form')] ?? 'laid out'}.`
+        ? `“${wordsIn(j, 'name')}” is ready to cut: ${formNames[wordsIn(j, 'form')] ?? 'laid out'}.`
         : wrong(j).what,
     why: 'Board that is cut wrong is thrown away, and a box in the attic cannot be made larger.',
     mend: j.status === 'ok' ? onSheets : wrong(j).mend,
   }),
   metal: (j) =>
-    ['larger-than-stock', 'does-not-fit', 'not-positive'].includes(fact(j, 'code'))
+    ['larger-than-stock', 'does-not-fit', 'not-positive'].includes(wordsIn(j, 'code'))
       ? {
-          what: `“${fact(j, 'name')}” cannot be wrapped from one sheet of metal.`,
+          what: `“${wordsIn(j, 'name')}” cannot be wrapped from one sheet of metal.`,
           why: 'Its girth with the lap is more than the sheet’s longer side.',
           mend: 'Have it made, choose a larger sheet, or make the duct smaller.',
         }
@@ -79,7 +80,7 @@ export const sayCutting: Readonly<Record<string, Say>> = {
           mend: wrong(j).mend,
         },
   passes: (j, print) => ({
-    what: `“${fact(j, 'name')}” measures ${print.value(j)} outside where “${fact(j, 'way')}” leaves ${print.limit(j)}.`,
+    what: `“${wordsIn(j, 'name')}” measures ${print.value(j)} outside where “${wordsIn(j, 'way')}” leaves ${print.limit(j)}.`,
     why: 'Outside is the inside and twice the board. A box that does not pass is folded a second time, or cut apart.',
     mend:
       j.status === 'ok'
@@ -87,7 +88,7 @@ export const sayCutting: Readonly<Record<string, Say>> = {
         : 'Carry the grooved pieces up flat or half folded, and close the box in the attic.',
   }),
   'near-unit': (j) => ({
-    what: `“${fact(j, 'name')}” has take-offs nearer than 18 in to the unit: ${fact(j, 'which')}.`,
+    what: `“${wordsIn(j, 'name')}” has take-offs nearer than 18 in to the unit: ${wordsIn(j, 'which')}.`,
     why: 'Air leaves the blower in a jet; take-offs in it get too little or too much.',
     mend: 'Make the box longer, or send one of them to another side or the far end.',
   }),
@@ -97,16 +98,16 @@ export const sayCutting: Readonly<Record<string, Say>> = {
     mend: j.status === 'ok' ? done : 'Bring the static pressure down first: larger ducts, filter and return.',
   }),
   'board-side': (j, print) => ({
-    what: `The widest side of board is ${print.value(j)}, of “${fact(j, 'name')}”; ${print.limit(j)} needs no reinforcement.`,
+    what: `The widest side of board is ${print.value(j)}, of “${wordsIn(j, 'name')}”; ${print.limit(j)} needs no reinforcement.`,
     why: 'A wider side breathes with the blower and opens its seams.',
     mend: j.status === 'ok' ? done : 'Make the box narrower, or brace it as the maker of the board says.',
   }),
   sheets: (j, print) => {
-    const sheets = fact(j, 'sheets');
-    const hand = Number(fact(j, 'hand'));
+    const sheets = wordsIn(j, 'sheets');
+    const hand = Number(wordsIn(j, 'hand'));
     const beside = hand === 0 ? '' : ` beside ${hand} that you have`;
-    const noun = `${sheets} ${sheets === '1' ? 'sheet' : 'sheets'} of ${fact(j, 'of') === 'metal' ? 'sheet metal' : 'duct board'}${beside}`;
-    const kept = Number(fact(j, 'kept'));
+    const noun = `${sheets} ${sheets === '1' ? 'sheet' : 'sheets'} of ${wordsIn(j, 'of') === 'metal' ? 'sheet metal' : 'duct board'}${beside}`;
+    const kept = Number(wordsIn(j, 'kept'));
     const rest =
       kept === 0
         ? ''
@@ -128,8 +129,8 @@ export const sayCutting: Readonly<Record<string, Say>> = {
   spliced: (j) => ({
     what:
       j.status === 'ok'
-        ? `Flexible duct is spliced in ${fact(j, 'count')} ${fact(j, 'count') === '1' ? 'place' : 'places'}: ${fact(j, 'which')}, longer than a bag.`
-        : `More splices in one run than may be: ${fact(j, 'over')}.`,
+        ? `Flexible duct is spliced in ${wordsIn(j, 'count')} ${wordsIn(j, 'count') === '1' ? 'place' : 'places'}: ${wordsIn(j, 'which')}, longer than a bag.`
+        : `More splices in one run than may be: ${wordsIn(j, 'over')}.`,
     why: 'A splice is one more joint that can leak, and has to lie where it can be reached.',
     mend:
       j.status === 'ok'

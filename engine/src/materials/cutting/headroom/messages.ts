@@ -1,8 +1,9 @@
-import { fact, long, type Say } from '../say.ts';
+import { wordsIn } from '../../../plan/facts.ts';
+import { long, type Say } from '../say.ts';
 
 export const sayHeadroom: Readonly<Record<string, Say>> = {
   headroom: (j, print) => ({
-    what: `The top of “${fact(j, 'name')}” comes ${print.value(j)} above what the unit stands on, its board counted; ${print.limit(j)} is clear there.`,
+    what: `The top of “${wordsIn(j, 'name')}” comes ${print.value(j)} above what the unit stands on, its board counted; ${print.limit(j)} is clear there.`,
     why: 'A box that does not go under the rafters is cut twice, and one without a hand’s breadth over it cannot be stapled and taped on top.',
     mend:
       j.status === 'ok'
@@ -14,8 +15,8 @@ export const sayHeadroom: Readonly<Record<string, Say>> = {
   stands: (j, print) => ({
     what:
       j.status === 'ok'
-        ? `“${fact(j, 'name')}” ends ${print.value(j)} above what the unit stands on.`
-        : `“${fact(j, 'name')}” reaches ${long(j, print, 'down')} below what the unit stands on.`,
+        ? `“${wordsIn(j, 'name')}” ends ${print.value(j)} above what the unit stands on.`
+        : `“${wordsIn(j, 'name')}” reaches ${long(j, print, 'down')} below what the unit stands on.`,
     why: 'A box in line with a low unit is often higher than the unit is: it then meets the platform or the joists.',
     mend:
       j.status === 'ok'
