@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest';
+import type { BarJob } from './bars/barJob.ts';
 import { bestFit } from './bars/bestFit.ts';
-import { type BarJob, cutBars } from './bars/cutBars.ts';
+import { cutBars } from './bars/cutBars.ts';
 import { fullestFit } from './bars/fullestFit.ts';
 import type { CoilJob } from './coils/coilJob.ts';
 import { cutCoils } from './coils/cutCoils.ts';
-import { packSheets, type SheetJob } from './sheets/packSheets.ts';
+import { packSheets } from './sheets/packSheets.ts';
+import type { SheetJob } from './sheets/sheetJob.ts';
 
 /** Numbers from 0 to 1 that come out the same everywhere. */
 function numbersFrom(seed: number): () => number {

@@ -2,7 +2,9 @@
  * Cutting: bars, sheets, coils, and flat pieces that are folded. m everywhere, compared to a nanometre. Everything is plain
  * data; bad input comes back as `problems`, and nothing throws. Counts end every search, so that equal jobs give equal plans.
  */
-export { type BarJob, type BarPiece, type BarPlan, type BarStock, cutBars } from './bars/cutBars.ts';
+
+export type { BarJob, BarPiece, BarStock } from './bars/barJob.ts';
+export { type BarPlan, cutBars } from './bars/cutBars.ts';
 export type { CutBar } from './bars/layBars.ts';
 export type { CoilJob, CoilPlan } from './coils/coilJob.ts';
 export { cutCoils } from './coils/cutCoils.ts';
@@ -45,14 +47,8 @@ export { cylinderBlank, roundWrap, roundWrapPublished } from './metal/wraps.ts';
 export type { CutProblem } from './problem.ts';
 export { bestOfSheet } from './sheets/bestOfSheet.ts';
 export type { Rect, ThroughCut } from './sheets/layout.ts';
-export {
-  type CutSheet,
-  packSheets,
-  type SheetJob,
-  type SheetPiece,
-  type SheetPlan,
-  type SheetStock,
-} from './sheets/packSheets.ts';
+export { packSheets } from './sheets/packSheets.ts';
+export type { CutSheet, SheetJob, SheetPiece, SheetPlan, SheetStock } from './sheets/sheetJob.ts';
 export { cuttingSources } from './sources.ts';
 export { type BoardTransition, boardTransition } from './transition/boardTransition.ts';
 export { type MetalTransition, metalTransition, type TransitionPieces } from './transition/metalPieces.ts';

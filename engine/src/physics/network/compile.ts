@@ -1,56 +1,12 @@
 import { indicesOf, numbersOf } from './columns.ts';
-import { type CompiledLaws, compileLaws } from './laws.ts';
-import { type CompiledPassages, compileMatrix, type Matrix } from './matrix.ts';
+import type { CompiledLaws, CompiledNetwork, WholeNetwork } from './compiled.ts';
+import { compileLaws } from './laws.ts';
+import { compileMatrix } from './matrix.ts';
 import { LAW, PASSAGE, type Regions } from './memory.ts';
 import { type Reduced, reduce } from './passages.ts';
-import { type NetworkProblem, networkProblems, stops } from './problems.ts';
+import { networkProblems, stops } from './problems.ts';
 import { sharesOf } from './shares.ts';
 import type { NetworkLink, NetworkSpec } from './spec.ts';
-import type { Tree } from './weights.ts';
-
-/**
- * A network laid out once in flat arrays: dead ends and pieces in series taken out, unknown pressures in the order of
- * their elimination, and the scratch of its solver. One solution at a time.
- */
-export type CompiledNetwork = {
-  readonly nodeIds: readonly string[];
-  readonly linkIds: readonly string[];
-  readonly problems: readonly NetworkProblem[];
-  /** A problem leaves nothing to solve. */
-  readonly broken: boolean;
-  /** All its numbers: see `memory.ts`. */
-  readonly memory: Float64Array;
-  readonly regions: Regions;
-  readonly laws: CompiledLaws;
-  readonly passages: CompiledPassages;
-  readonly matrix: Matrix;
-  readonly whole: WholeNetwork;
-  /** Of what shares are written from anew. */
-  readonly reduced: Reduced;
-  readonly tree: Tree;
-  /**
-   * Worst miss and largest drop of a passage at the last look, Pa; slope of power along the last step, at its end and at
-   * its beginning.
-   */
-  readonly report: Float64Array;
-};
-
-/** The network as told, for pressures at every node and the balance of air at the free ones. */
-export type WholeNetwork = {
-  /** Four for each link: nodes `from` and `to`, records of its law and of its passage. */
-  readonly ends: Int32Array;
-  /** Two for each link: shares that leave and arrive. */
-  readonly shares: Float64Array;
-  readonly outflow: Float64Array;
-  readonly free: Int32Array;
-  /** Record of each node; -1: it follows from another. */
-  readonly row: Int32Array;
-  /** Three for each node that does: node, node it follows from, record of the law of the link between. */
-  readonly follow: Int32Array;
-  /** Whether pressure falls (1) or rises (-1) along that link. */
-  readonly followSign: Float64Array;
-  readonly sum: Float64Array;
-};
 
 /**
  * Lays a network out. A link that names a node which is not there is our own fault and throws. Anything else that

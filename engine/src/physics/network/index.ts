@@ -1,5 +1,5 @@
-export type { CompiledNetwork } from './compile.ts';
 export { compileNetwork } from './compile.ts';
+export type { CompiledNetwork } from './compiled.ts';
 export type { FanCurve } from './fanCurve.ts';
 export { compileFan, fanPressure, fanSlope, operatingPoints } from './fanCurve.ts';
 export type { FanPoint } from './fanPoints.ts';

@@ -1,4 +1,4 @@
-import type { CompiledNetwork } from './compile.ts';
+import type { CompiledNetwork } from './compiled.ts';
 import { type FanCurve, fanPressure, fanSlope } from './fanCurve.ts';
 
 /** Laws of all links that are no ducts, each at the flow of its passage. */

@@ -1,21 +1,9 @@
+import type { CompiledLaws } from './compiled.ts';
 import { compileFan, type FanCurve } from './fanCurve.ts';
 import { otherLaw } from './laws.kernel.ts';
 import { LAW, law, PASSAGE, type Regions } from './memory.ts';
 import type { Shares } from './shares.ts';
 import type { NetworkLink } from './spec.ts';
-
-/** Where the law of each link lies in a network's memory. */
-export type CompiledLaws = {
-  /** Record of the law of each link, in the order of the network as told; of the passage it is part of. */
-  readonly place: Int32Array;
-  readonly passage: Int32Array;
-  /** From here on laws are of fixed flow: their drops stand for good. */
-  readonly still: number;
-  /** Links that are no ducts and whose flow is not fixed: record of the law, of the passage, number of the link. */
-  readonly others: Int32Array;
-  /** By number of the link. */
-  readonly fans: (FanCurve | undefined)[];
-};
 
 /** Pa that every link is taken to have across it for the first, straight guess. */
 const firstPressure = 10;

@@ -1,4 +1,4 @@
-import type { CompiledNetwork } from './compile.ts';
+import type { CompiledNetwork } from './compiled.ts';
 import { otherLaws } from './laws.kernel.ts';
 
 /**

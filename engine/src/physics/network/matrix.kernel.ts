@@ -1,4 +1,4 @@
-import type { CompiledNetwork } from './compile.ts';
+import type { CompiledNetwork } from './compiled.ts';
 
 /**
  * The matrix of a Newton step: every passage, straightened at its flow, in the balance of air of its two nodes.

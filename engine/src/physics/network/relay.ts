@@ -1,4 +1,5 @@
-import { type CompiledNetwork, compileNetwork, writeGiven } from './compile.ts';
+import { compileNetwork, writeGiven } from './compile.ts';
+import type { CompiledNetwork } from './compiled.ts';
 import { writeLaw, writeShares } from './laws.ts';
 import { writeBalance } from './matrix.ts';
 import { node } from './memory.ts';

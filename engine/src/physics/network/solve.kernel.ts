@@ -1,4 +1,4 @@
-import type { CompiledNetwork } from './compile.ts';
+import type { CompiledNetwork } from './compiled.ts';
 import { look } from './look.kernel.ts';
 import { assemble, eliminate, substitute } from './matrix.kernel.ts';
 

@@ -1,4 +1,4 @@
-import type { CompiledNetwork } from './compile.ts';
+import type { CompiledNetwork } from './compiled.ts';
 import { look } from './look.kernel.ts';
 import { NODE, node } from './memory.ts';
 import { begin, iterate, step, takeFlows } from './solve.kernel.ts';

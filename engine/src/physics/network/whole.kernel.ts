@@ -1,4 +1,4 @@
-import type { CompiledNetwork } from './compile.ts';
+import type { CompiledNetwork } from './compiled.ts';
 
 /** Flow in every link out of a solution, m³/s. Gives the largest imbalance at a free node, a share of the largest flow. */
 export function flowsOf({ memory: m, whole }: CompiledNetwork, flows: Float64Array): number {

@@ -1,6 +1,6 @@
 import type { Pattern } from '../cover/pattern.ts';
 import { metresOf, wholeOf } from '../whole.ts';
-import type { BarJob, Sort } from './cutBars.ts';
+import type { BarJob, Sort } from './barJob.ts';
 
 /** m from the end at which the tape is laid. */
 export type CutBar = {

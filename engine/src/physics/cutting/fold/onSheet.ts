@@ -1,4 +1,4 @@
-import type { CutSheet } from '../sheets/packSheets.ts';
+import type { CutSheet } from '../sheets/sheetJob.ts';
 import type { FlatPiece, Spot } from './pattern.ts';
 
 /** What of a flat piece is drawn again where it lies on its sheet. */

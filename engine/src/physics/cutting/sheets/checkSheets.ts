@@ -1,7 +1,7 @@
 import { Checking, sortsMost } from '../problem.ts';
 import { divisorOf, wholeOf } from '../whole.ts';
 import type { Flat } from './fronts.ts';
-import type { SheetJob } from './packSheets.ts';
+import type { SheetJob } from './sheetJob.ts';
 
 /** Pieces of one size by who asked for them; everything in whole units of `unit` nanometres, stock without its trim. */
 export type WholeSheets = {

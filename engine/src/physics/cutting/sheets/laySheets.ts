@@ -3,7 +3,7 @@ import { wholeOf } from '../whole.ts';
 import type { WholeSheets } from './checkSheets.ts';
 import { type Box, joined } from './fronts.ts';
 import { layBox, pruned } from './layout.ts';
-import type { CutSheet, SheetJob, SheetPlan } from './packSheets.ts';
+import type { CutSheet, SheetJob, SheetPlan } from './sheetJob.ts';
 import type { SheetOracle } from './sheetOracle.ts';
 
 const setOf = ({ counts }: Pattern): number[] => [...counts].flatMap((n, i) => Array.from({ length: n }, () => i));
