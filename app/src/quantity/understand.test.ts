@@ -29,7 +29,7 @@ describe('what the box understands', () => {
       const read = understand({ likely }, kind, 'us');
       return read.state === 'refused' ? read.words : read.state;
     };
-    expect(words('3 cords', 'energy')).toContain('Write a number in kWh');
+    expect(words('3 armfuls', 'energy')).toContain('Write a number in kWh');
     expect(words('1.5', 'count')).toContain('Write a whole number');
   });
   it('wants low, likely and high to rise', () => {
