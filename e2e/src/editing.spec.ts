@@ -215,7 +215,7 @@ test('an hourly weather table is imported, its columns named, and the climate th
     .setInputFiles({ name: 'invented-year.csv', mimeType: 'text/csv', buffer: Buffer.from(inventedYear()) });
   await settled(page);
   await expect(weather).toContainText('invented-year.csv');
-  await expect(weather).toContainText('Say which column holds');
+  await expect(weather).toContainText('which column holds “Air temperature”');
   await expect(page.getByText('cannot be read yet')).toBeVisible();
   await expect(page.locator('.months svg')).toHaveCount(0);
   const columns = [
