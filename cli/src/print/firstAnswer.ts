@@ -36,7 +36,7 @@ export function firstAnswerLines(project: Project, plan: Plan, units: System, pa
     ...[...said, ...[largestUnknown(spread, 'power', label, print) ?? []].flat()].flatMap(indent),
   ];
   const { heating, winter, cooling } = answer;
-  const basis = basisWords(answer);
+  const basis = basisWords(answer, print);
   const contradicted = winter?.verdict === 'contradicts';
   const measurements = measurementsFor(heating?.drivers ?? []);
   return [

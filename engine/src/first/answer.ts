@@ -17,6 +17,8 @@ export type FirstAnswer = {
   readonly heating?: Spread;
   /** Last winter's fuel beside the house as entered, W each; only where fuel is known. */
   readonly winter?: FirstWinter;
+  /** W that sums of steady parts say, where the house's own walls, hour by hour, have taken their place. */
+  readonly sums?: number;
   readonly cooling?: Spread;
   /** °C on the cold night. */
   readonly night?: number;
@@ -61,6 +63,7 @@ export function firstAnswer(plan: Plan): FirstAnswer {
     ...(cooling?.ok ? { cooling: cooling.value.sensible } : {}),
     ...(climate?.night.ok ? { night: climate.night.value.outdoor.likely } : {}),
     ...(loads ? { basis: loads.basis } : {}),
+    ...(loads?.sums?.ok ? { sums: loads.sums.value.heating } : {}),
     missing: heating && !heating.ok ? heating.paths : [],
     units: Object.values(equipment?.candidates ?? {}).map(({ id, name, heatingSpare }) => ({
       id,

@@ -44,8 +44,14 @@ function needSentence({ heating, night, units, partly }: FirstAnswer, print: Pri
   return `${need}, and ${holding.map((u) => u.name).join(' and ')} would hold it.`;
 }
 
-/** What the answer stands on, so that nobody wonders why it moved when the rooms came. */
-export const basisWords = ({ heating, basis, partly }: FirstAnswer): string | undefined => {
+/** What the answer stands on, so that nobody wonders why it moved: when the rooms came, or when the hours were worked out. */
+export function basisWords(answer: FirstAnswer, print: Printer): string | undefined {
+  const said = standsOn(answer);
+  if (said === undefined || answer.sums === undefined || answer.partly) return said;
+  return `${said} It is worked out hour by hour. Plain sums, which stand here until that is done, say ${power(print, answer.sums)}: they leave out that cold walls see each other, and what walls and furniture hold back.`;
+}
+
+const standsOn = ({ heating, basis, partly }: FirstAnswer): string | undefined => {
   if (!heating) return undefined;
   if (partly) return `${partly} Heat, cooling and units here are for these rooms alone: choose no unit by them yet.`;
   return basis === 'rooms'

@@ -11,13 +11,14 @@ export function AnswerSheet() {
   const units = useUnits();
   if (!plan) return null;
   const answer = firstAnswer(plan);
-  const basis = basisWords(answer);
+  const print = printerFor(units);
+  const basis = basisWords(answer, print);
   return (
     <section className="sheet first-answer" aria-labelledby="answer-title" aria-busy={computing}>
       <h2 id="answer-title" tabIndex={-1}>
         {answerTitles.whole}
       </h2>
-      <p className="answer-sentence">{answerSentence(answer, printerFor(units))}</p>
+      <p className="answer-sentence">{answerSentence(answer, print)}</p>
       {basis && <p className="field-help">{basis}</p>}
       <MissingLine paths={answer.missing} />
       <AnswerLines answer={answer} />
