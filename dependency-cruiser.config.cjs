@@ -12,7 +12,8 @@ module.exports = {
     {
       name: 'no-circular',
       severity: 'error',
-      comment: 'Nothing hangs on itself, types neither. A form of groups within groups draws itself: the one exception.',
+      comment:
+        'Nothing hangs on itself, types neither. A form of groups within groups draws itself: the one exception.',
       from: { pathNot: '^app/src/form/' },
       to: { circular: true },
     },
