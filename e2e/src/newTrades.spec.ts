@@ -104,6 +104,8 @@ test('own power shows its year first, without being asked', async ({ page }) => 
 test('the second winter’s owner takes a log in, its loss into the plan, and back out again', async ({ page }) => {
   await show(page, server.url, '/project');
   await page.getByRole('button', { name: /winter after/ }).click();
+  // What has been opened is shown at home, also to whoever has gone on by then.
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Tern Ledge, the winter after');
   await settled(page);
   await page.goto(`${server.url}/#/trade/commissioning`);
   const file = fileURLToPath(new URL('../../demos/files/winter-after-log.csv', import.meta.url));
