@@ -1,4 +1,4 @@
-import { constants } from 'node:fs';
+import { constants, type Stats } from 'node:fs';
 import { access, chmod, copyFile, mkdir, open, realpath, rename, stat, unlink } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
 import { Refused } from './exit.ts';
@@ -49,12 +49,16 @@ async function closer(file: string, thrown: unknown): Promise<unknown> {
   return there ? Object.assign(new Error('closed'), { code: 'EACCES' }) : thrown;
 }
 
-/** The file that is written where a name is given: a link leads to what it names. */
-async function targetOf(file: string): Promise<string> {
-  const there = await stat(file).catch((thrown: NodeJS.ErrnoException) => {
+/** What stands under a name, if anything. */
+const statOf = (name: string): Promise<Stats | undefined> =>
+  stat(name).catch((thrown: NodeJS.ErrnoException) => {
     if (thrown.code === 'ENOENT') return undefined;
     throw thrown;
   });
+
+/** The file that is written where a name is given: a link leads to what it names. */
+async function targetOf(file: string): Promise<string> {
+  const there = await statOf(file);
   if (!there) return resolve(file);
   if (there.isDirectory()) throw new Refused(`Cannot write ${file}: it is a folder.`);
   if (!there.isFile()) throw new Refused(`Cannot write ${file}: it is a device or a pipe, no file.`);
@@ -109,10 +113,7 @@ export async function makeFolder(folder: string): Promise<void> {
   const missing: string[] = [];
   try {
     for (let at = resolve(folder); ; at = dirname(at)) {
-      const there = await stat(at).catch((thrown: NodeJS.ErrnoException) => {
-        if (thrown.code === 'ENOENT') return undefined;
-        throw thrown;
-      });
+      const there = await statOf(at);
       if (there && !there.isDirectory()) throw new Refused(`Cannot make the folder ${folder}: ${at} is a file.`);
       if (there) break;
       missing.unshift(at);

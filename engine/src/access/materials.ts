@@ -1,5 +1,5 @@
 import type { MaterialLine } from '../plan/lines.ts';
-import { thickSaid } from '../plan/thickSaid.ts';
+import { thickSaid } from '../plan/plywood.ts';
 import { hoistFor } from './hoistFor.ts';
 import type { AccessResult } from './result.ts';
 

@@ -8,6 +8,7 @@ import type { Planned } from './motion/planned.ts';
 import type { PassageKind } from './passageKind.ts';
 
 export type PieceId = 'handler' | 'handlerCrated' | 'handlerPart' | 'outdoorUnit';
+
 /** How a piece meets a passage. m. */
 export type Passing = {
   /** Left over in its best pose, over what tape and data sheet leave open; below 0 where it does not go. */

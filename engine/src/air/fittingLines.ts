@@ -1,4 +1,5 @@
 import type { MaterialLine } from '../plan/lines.ts';
+import { sizeSaid } from '../plan/sizeSaid.ts';
 import type { DrawnPiece, PieceSize } from './drawnPieces.ts';
 
 /** Fittings that are bought as pieces; collars are counted by run, bends of flexible duct are the duct itself. */
@@ -36,23 +37,18 @@ export const fittingLines = (drawn: readonly DrawnPiece[]): MaterialLine[] =>
 
 const bootName = ({ kind }: DrawnPiece): string => (kind === 'boot-elbow' ? 'Boots that turn' : 'Boots');
 
-const inches = (m: number): number => Math.round((m / 0.0254) * 10) / 10;
 const mm = (m: number): number => Math.round(m * 1000);
 
-const said = (size: PieceSize): string =>
-  'diameter' in size
-    ? `${inches(size.diameter)} in (${mm(size.diameter)} mm)`
-    : `${inches(size.width)} by ${inches(size.height)} in (${mm(size.width)} by ${mm(size.height)} mm)`;
 const keyed = (size: PieceSize): string =>
   'diameter' in size ? `${mm(size.diameter)}` : `${mm(size.width)}x${mm(size.height)}`;
 
 /** Sizes as they are asked for in the shop: of a boot its face and its collar, of a tee or reducer both ducts. */
 function wordsOf({ kind, size, other, angle }: DrawnPiece): string[] {
   if (kind.startsWith('boot'))
-    return [...(other ? [`for a ${said(other)} register`] : []), ...(size ? [`collar ${said(size)}`] : [])];
-  if (kind === 'tee-branch') return size ? [`${said(size)}${other ? ` off ${said(other)}` : ''}`] : [];
-  if (kind === 'reducer') return size ? [`${other ? `${said(other)} to ` : ''}${said(size)}`] : [];
-  return [...(size ? [said(size)] : []), ...(turns(angle) ? [`${Math.round(angle)}°`] : [])];
+    return [...(other ? [`for a ${sizeSaid(other)} register`] : []), ...(size ? [`collar ${sizeSaid(size)}`] : [])];
+  if (kind === 'tee-branch') return size ? [`${sizeSaid(size)}${other ? ` off ${sizeSaid(other)}` : ''}`] : [];
+  if (kind === 'reducer') return size ? [`${other ? `${sizeSaid(other)} to ` : ''}${sizeSaid(size)}`] : [];
+  return [...(size ? [sizeSaid(size)] : []), ...(turns(angle) ? [`${Math.round(angle)}°`] : [])];
 }
 
 function keysOf({ kind, size, other, angle }: DrawnPiece): string[] {

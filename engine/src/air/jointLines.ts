@@ -1,4 +1,5 @@
 import type { QuantityKind } from '@kneewall/project';
+import { inch } from '../physics/exact.ts';
 import type { MaterialLine } from '../plan/lines.ts';
 import type { AirModel, DuctSection } from './ductwork.ts';
 import { sideOf } from './model.ts';
@@ -99,7 +100,7 @@ function bands(model: AirModel, flexible: readonly DuctSection[]): MaterialLine[
 }
 
 /** m of wrap beyond the inner perimeter: what two inches of thickness and the lap take. Common practice, no source. */
-const wrapBeyond = 12 * 0.0254;
+const wrapBeyond = 12 * inch;
 
 /** Insulation round new metal duct that has some entered and lies outside the rooms. */
 function wrap(fresh: readonly DuctSection[]): MaterialLine[] {

@@ -1,5 +1,6 @@
 import { flexibleNeeded } from '../physics/cutting/index.ts';
 import type { MaterialLine } from '../plan/lines.ts';
+import { sizeSaid } from '../plan/sizeSaid.ts';
 import { damperLines } from './balance/damperLines.ts';
 import { grilleLines } from './doors/doorWork.ts';
 import type { AirModel, DuctSection } from './ductwork.ts';
@@ -8,7 +9,7 @@ import { jointLines, newTerminals } from './jointLines.ts';
 import { slackOf } from './mend.ts';
 import type { AirResult } from './result.ts';
 import { shapeOf } from './sizing/reshape.ts';
-import { type DuctShape, shapeId } from './sizing/stock.ts';
+import { shapeId } from './sizing/stock.ts';
 import type { There } from './there.ts';
 
 /** Ducts by kind and size, collars, straps, registers, filter, sealing; of what is there already only what seals it. */
@@ -37,18 +38,9 @@ function duct(x: DuctSection): MaterialLine {
     for: `routes.ducts.sections.${x.id}`,
     like: board
       ? { id: 'board', what: 'Duct board, roughly by area' }
-      : { id: shapeId(shape), what: `${kindNames[x.kind]}, ${sizeWords(shape)}` },
+      : { id: shapeId(shape), what: `${kindNames[x.kind]}, ${sizeSaid(shape)}` },
   };
 }
-
-const inches = (m: number): number => Math.round((m / 0.0254) * 10) / 10;
-const millimetres = (m: number): number => Math.round(m * 1000);
-
-/** Inner sizes as they are asked for in the shop. */
-export const sizeWords = (shape: DuctShape): string =>
-  'diameter' in shape
-    ? `${inches(shape.diameter)} in (${millimetres(shape.diameter)} mm)`
-    : `${inches(shape.width)} by ${inches(shape.height)} in (${millimetres(shape.width)} by ${millimetres(shape.height)} mm)`;
 
 const kindNames = {
   flexible: 'Insulated flexible duct',

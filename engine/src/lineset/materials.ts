@@ -1,5 +1,5 @@
 import type { MaterialLine } from '../plan/lines.ts';
-import { thickSaid } from '../plan/thickSaid.ts';
+import { thickSaid, usualPlywood } from '../plan/plywood.ts';
 import type { LinesetResult } from './result.ts';
 
 const count = (id: string, what: string, amount: number): MaterialLine => ({
@@ -59,9 +59,6 @@ function heldBy(line: number, channel: LinesetResult['channel']): MaterialLine[]
   ];
 }
 
-/** m: 23/32 in of plywood. Common practice, no source. */
-const backingThick = (23 / 32) * 0.0254;
-
 function panel(backing: LinesetResult['backing']): MaterialLine[] {
   if (!backing?.ok) return [];
   const { width, height } = backing.value;
@@ -69,11 +66,11 @@ function panel(backing: LinesetResult['backing']): MaterialLine[] {
     {
       id: 'lineset/backing',
       trade: 'lineset',
-      what: `Plywood for outside, treated, ${thickSaid(backingThick)}, behind the bracket, screwed to every stud it crosses`,
+      what: `Plywood for outside, treated, ${thickSaid(usualPlywood)}, behind the bracket, screwed to every stud it crosses`,
       kind: 'area',
       amount: width * height,
       panels: {
-        thickness: backingThick,
+        thickness: usualPlywood,
         pieces: [{ name: 'Behind the bracket', length: width, width: height, count: 1 }],
       },
       for: 'routes.lineset.hold.backing',

@@ -1,6 +1,7 @@
 import type { QuantityKind, Range, System } from '@kneewall/project';
 import { nodeAt } from '@kneewall/project';
 import { formatRange, printQuantity } from '@kneewall/project/quantity';
+import { inch } from '../physics/exact.ts';
 import type { Judged } from './judge.ts';
 
 /** Turns numbers into the person's words. The only place where a plan rounds. */
@@ -41,7 +42,7 @@ export function printerFor(system: System): Printer {
   return {
     system,
     inUnit,
-    opening: (area) => (system === 'us' ? `${Math.round(area / 0.0254 ** 2)} in²` : `${Math.round(area * 1e4)} cm²`),
+    opening: (area) => (system === 'us' ? `${Math.round(area / inch ** 2)} in²` : `${Math.round(area * 1e4)} cm²`),
     quantity,
     rounded: (value, kind) => printQuantity(value, kind, system, { significant: 2 }),
     range,

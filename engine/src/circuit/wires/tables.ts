@@ -1,3 +1,5 @@
+import { inch } from '../../physics/exact.ts';
+
 /**
  * The published tables that the wires are chosen by, all in one place. A: amperes. Columns are the temperature, °C, that
  * a conductor's insulation (or a terminal) may reach.
@@ -95,7 +97,7 @@ export const pipes: readonly Pipe[] = (
     ['1 1/4', 1.38],
     ['1 1/2', 1.61],
   ] as const
-).map(([name, inches]) => ({ name, diameter: inches * 0.0254 }));
+).map(([name, inches]) => ({ name, diameter: inches * inch }));
 
 /** Standard sizes of breakers and fuses, A. Source: `circuit.standard-sizes`. */
 export const standardSizes: readonly number[] = [15, 20, 25, 30, 35, 40, 45, 50, 60, 70, 80, 90, 100];

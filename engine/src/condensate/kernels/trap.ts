@@ -3,6 +3,7 @@ import type { Recorder } from '../../physics/recorder.ts';
 
 /** Pa that an inch of water stands for. Source: `condensate.trap`. */
 export const inchOfWater = 249.089;
+
 /**
  * A trap, m: `drop` from the underside of the cabinet's outlet to that of the trap's own, `seal` of water from there to
  * the upper side of the lowest pipe, where air would slip through, and `room` of both; the pipe itself comes on top.

@@ -1,4 +1,5 @@
 import { inch } from '../../physics/exact.ts';
+
 /** Copper tube as it is sold for refrigerant: outer diameter and wall, m. Source: `lineset.tube`. */
 export type Tube = { readonly name: string; readonly outer: number; readonly wall: number };
 

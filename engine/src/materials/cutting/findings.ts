@@ -1,4 +1,5 @@
 import type { Rung } from '../../air/ladder.ts';
+import { inch } from '../../physics/exact.ts';
 import { attempt, required, unresolved } from '../../plan/outcome.ts';
 import { type Found, telling } from '../../plan/telling.ts';
 import type { PlanView } from '../../plan/trade.ts';
@@ -16,7 +17,7 @@ const base = { kind: 'count', consequence: 'money', holdPoint: 'cut', source: 'c
 
 /** Pa, and m of a side without reinforcement, that the standard for houses allows board ducts. Source: `cutting.board-limits`. */
 const pressureMost = 125;
-const sideMost = 36 * 0.0254;
+const sideMost = 36 * inch;
 
 /** What stands against cutting: box by box, the limits of board, what the way in lets pass, and whether fewer sheets could do. */
 export function cuttingFindings({ cut }: MaterialsResult, view: PlanView): Found[] {

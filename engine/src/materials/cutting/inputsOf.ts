@@ -1,5 +1,6 @@
 import { inOrder, type ResolvedProject } from '@kneewall/project';
 import { flexibleNeeded } from '../../physics/cutting/index.ts';
+import { inch } from '../../physics/exact.ts';
 import { scenario } from '../../plan/scenario.ts';
 import { ductAtHand, sheetsAtHand } from './atHand.ts';
 import { boxesOf } from './boxesOf.ts';
@@ -11,7 +12,7 @@ import type { CutInputs, CutRun } from './result.ts';
 import { fittedSections, sizeOf } from './sectionsOf.ts';
 
 /** m that a crimped end goes into the next length. Source: `cutting.ends` (common practice). */
-const crimp = 1.5 * 0.0254;
+const crimp = 1.5 * inch;
 
 type Project = Pick<ResolvedProject, 'routes' | 'items' | 'work' | 'candidates'>;
 

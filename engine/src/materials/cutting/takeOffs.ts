@@ -1,11 +1,12 @@
 import type { Opening, Side } from '../../physics/cutting/index.ts';
+import { inch } from '../../physics/exact.ts';
 import type { BoxHole } from './result.ts';
 
 /** m from the unit's outlet to the first take-off; between holes and to edges. Sources: `air.plenum`, `cutting.spacing` (common practice). */
-const outletClear = 18 * 0.0254;
-const between = 2 * 0.0254;
+const outletClear = 18 * inch;
+const between = 2 * inch;
 /** Places are worked out to an eighth of an inch. */
-const step = 0.0254 / 8;
+const step = inch / 8;
 
 type Where = Side | 'end';
 

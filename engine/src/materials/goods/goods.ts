@@ -1,3 +1,5 @@
+import { inch } from '../../physics/exact.ts';
+import { panelSheet } from '../panels/sheet.ts';
 import type { Good } from './good.ts';
 
 const foot = 0.3048;
@@ -26,9 +28,8 @@ const cable: Special = {
   waste: { share: 0.1, least: 3 },
 };
 const pipe: Special = { as: 'length', packs: [10 * foot], waste: { share: 0.1 }, names: ['drain pipe'] };
-// Plywood 4 ft by 8 ft.
-const panel: Special = { as: 'sheet', packs: [48 * 96 * 0.0254 ** 2], waste: none };
-const sheet = { as: 'sheet', packs: [48 * 120 * 0.0254 ** 2], waste: none } as const;
+const panel: Special = { as: 'sheet', packs: [panelSheet.width * panelSheet.length], waste: none };
+const sheet = { as: 'sheet', packs: [48 * 120 * inch ** 2], waste: none } as const;
 
 /** What is special of a thing, by the word of its line. */
 export const special: Readonly<Record<string, Special>> = {

@@ -1,3 +1,5 @@
+import { inch } from '../exact.ts';
+
 /** Equivalent roughness of flexible duct pulled tight, m. Source: `flow.roughness`. */
 export const flexibleRoughness = 0.0009;
 
@@ -7,7 +9,7 @@ export const flexibleRoughness = 0.0009;
  * up to 30 %. Source: `flow.flexible-compression`.
  */
 export const compressionFactor = (compression: number, diameter: number): number =>
-  1 + 0.58 * (100 * compression) * Math.exp(-0.126 * (diameter / 0.0254));
+  1 + 0.58 * (100 * compression) * Math.exp(-0.126 * (diameter / inch));
 
 /**
  * Degrees by which flexible duct turns between two hangers where it sags: it hangs as a parabola, so that its slope at a

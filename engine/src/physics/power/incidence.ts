@@ -1,4 +1,5 @@
 import { rad } from '../exact.ts';
+
 /** Share of the direct light that enters the glass, against upright light: 1 - b (1/cos - 1). Degrees below 90. Source: `power.incidence`. */
 export const incidenceReciprocal = (angle: number, b: number): number =>
   Math.max(0, 1 - b * (1 / Math.cos(angle * rad) - 1));

@@ -1,3 +1,4 @@
+import { inch } from '../exact.ts';
 import { octaveBands } from './bands.ts';
 
 /** Specific sound power of forward-curved blowers by octave band, dB re 1 pW at 1 cfm and 1 inH2O; its blades' tone at 500 Hz. */
@@ -31,6 +32,6 @@ export const endReflection = (band: number, diameter: number): number =>
 
 /** dB that a round bend without lining keeps back: by kHz times inches. Source: `sound.path` (from memory). */
 export function bendLoss(band: number, diameter: number): number {
-  const size = (band / 1000) * (diameter / 0.0254);
+  const size = (band / 1000) * (diameter / inch);
   return size < 1.9 ? 0 : size < 3.8 ? 1 : size < 7.5 ? 2 : 3;
 }

@@ -1,4 +1,5 @@
 import { rad } from '../exact.ts';
+
 /** W/m² at one astronomical unit. Source: `sun.constant`. */
 export const solarConstant = 1361;
 

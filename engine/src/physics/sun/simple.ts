@@ -1,4 +1,5 @@
 import { rad } from '../exact.ts';
+
 /** Declination, degrees, by day of the year (Cooper). Source: `sun.simple` (Duffie & Beckman, from memory). */
 export const declinationOf = (day: number): number => 23.45 * Math.sin(((360 * (284 + day)) / 365) * rad);
 

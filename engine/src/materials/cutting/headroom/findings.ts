@@ -1,5 +1,6 @@
 import type { ResolvedProject } from '@kneewall/project';
 import { chosenUnit } from '../../../atUnit/chosenUnit.ts';
+import { inch } from '../../../physics/exact.ts';
 import { unresolved } from '../../../plan/outcome.ts';
 import { scenario } from '../../../plan/scenario.ts';
 import { type Found, telling } from '../../../plan/telling.ts';
@@ -62,6 +63,6 @@ export function headroomFindings({ id, name, side, box, flat }: FlatBox, project
 
 /** Inside sizes of a box with the same area that keeps below the roof; nothing where that leaves less than a hand's breadth. */
 function lower({ width, height, thickness }: FlatBox['box'], above: number): Record<string, number> {
-  const inside = Math.floor((2 * (above - thickness)) / 0.0254) * 0.0254;
-  return inside < hand ? {} : { lowTo: inside, wideTo: Math.ceil((width * height) / inside / 0.0254) * 0.0254 };
+  const inside = Math.floor((2 * (above - thickness)) / inch) * inch;
+  return inside < hand ? {} : { lowTo: inside, wideTo: Math.ceil((width * height) / inside / inch) * inch };
 }

@@ -1,5 +1,6 @@
 import type { ResolvedProject } from '@kneewall/project';
 import { openingOf, type SideOfUnit, sidesOfUnit } from '../../../atUnit/ductsAtUnit.ts';
+import { inch } from '../../../physics/exact.ts';
 import { type Scenario, scenario } from '../../../plan/scenario.ts';
 import { boardThickness } from '../boxesOf.ts';
 import { leavingAs } from '../leavingOf.ts';
@@ -11,7 +12,7 @@ type Project = Pick<ResolvedProject, 'routes' | 'items' | 'candidates'>;
 type Size = { readonly width: number; readonly height: number };
 
 /** m: lengths tried for a box whose length is not entered, and the longest of them. Common practice. */
-const [step, longest] = [0.0254, 1.5];
+const [step, longest] = [inch, 1.5];
 
 /** What several ducts on one side of the unit need to leave it. */
 export type SharedBox = {

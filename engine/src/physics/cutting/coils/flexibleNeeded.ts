@@ -1,5 +1,7 @@
+import { inch } from '../../exact.ts';
+
 /** m that a flexible run goes over the collar at each of its two ends. Source: `cutting.flexible` (common practice). */
-const overCollar = 2 * 0.0254;
+const overCollar = 2 * inch;
 
 /**
  * m of flexible duct, stretched out, that a run takes: its way along the middle, over what pulling leaves of each metre, and

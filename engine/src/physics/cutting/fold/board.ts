@@ -1,4 +1,5 @@
 import { inch } from '../../exact.ts';
+
 /** A board of which boxes are folded, m. Source of all of it: `cutting.board`. */
 export type Board = {
   readonly thickness: number;

@@ -1,5 +1,6 @@
 import type { BoardForm } from './board.ts';
 import type { FlatHole } from './pattern.ts';
+
 /** The four sides as seen when looking in at the start of the box along its length. */
 export type Side = 'left' | 'bottom' | 'right' | 'top';
 

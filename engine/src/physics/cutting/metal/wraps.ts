@@ -1,4 +1,5 @@
 import { inch } from '../../exact.ts';
+
 /** Flat length of a pipe's blank, m: round the pipe, and what its seam takes. */
 export const cylinderBlank = (diameter: number, seam: number): number => Math.PI * diameter + seam;
 

@@ -1,10 +1,11 @@
+import { inch } from '../../exact.ts';
 import type { Transition } from '../metal/transition.ts';
 import { leans } from './leans.ts';
 
 /** Degrees a side leans where a length is worked out, widening and narrowing: within `cutting.slopes`. */
 const aim = { widening: 20, narrowing: 25 } as const;
 /** m: the shortest piece that hands can fasten at both ends, and the step of a worked-out length. Common practice. */
-const [shortest, step] = [4 * 0.0254, 0.5 * 0.0254];
+const [shortest, step] = [4 * inch, 0.5 * inch];
 
 /** m at which no side of a piece leans more than is aimed at. The air goes from its start to its end, or `back`. Source: `cutting.slopes`. */
 export function slopedLength(ends: Pick<Transition, 'start' | 'end' | 'offset'>, back: boolean): number {
